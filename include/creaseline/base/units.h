@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: MIT
+// Text of lengths, angles and areal weights: what people type and what they read on a ruler.
+// Locale-free. The only place where inches, centimetres and ounces exist.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "creaseline/base/angle.h"
+#include "creaseline/base/areal_weight.h"
+#include "creaseline/base/length.h"
+#include "creaseline/base/result.h"
+
+namespace creaseline {
+
+enum class LengthUnit { Millimetre, Centimetre, Inch };
+enum class WeightUnit { GramsPerSquareMetre, OuncesPerSquareYard };
+
+// The finest mark of the ruler at the hooping table.
+enum class RulerMark : int { Eighth = 8, Sixteenth = 16 };
+
+// How the user wants numbers shown. Never changes a stored value.
+struct UnitChoice {
+  LengthUnit length = LengthUnit::Inch;
+  RulerMark mark = RulerMark::Eighth;  // inches only; metric rulers are read to 1 mm
+  WeightUnit weight = WeightUnit::GramsPerSquareMetre;
+  bool operator==(const UnitChoice&) const = default;
+};
+
+// Reads "3 1/2 in", "3-1/2\"", "3.5 in", "8,9 cm", "89mm", "1/4\"". Both decimal separators are
+// accepted; thousands separators are not. A text without a unit is read in `bareUnit`, or refused
+// if there is none. Refuses trailing text, more than one number, zero denominators, values that
+// are not finite or beyond Length::kLimitMm.
+Result<Length> parseLength(std::string_view text, std::optional<LengthUnit> bareUnit = {});
+
+// Reads "180 g/m2", "180 g/m²", "180 gsm", "5.3 oz/yd2", "5,3 oz". Refuses negatives and a bare
+// number.
+Result<ArealWeight> parseArealWeight(std::string_view text);
+
+// Reads "90", "90 deg", "90°", "-1,5 deg".
+Result<Angle> parseAngle(std::string_view text);
+
+// For people. Inches as ruler fractions to the chosen mark ("3 1/2 in", "1/8 in", "0 in"),
+// millimetres to 1 mm ("89 mm"), centimetres to 0.1 cm ("8.9 cm"). Rounds half away from zero.
+std::string formatLength(Length length, const UnitChoice& units);
+
+// The value that formatLength() shows, as a length: two lengths "agree to the ruler mark" if
+// their rounded values are equal.
+Length roundToMark(Length length, const UnitChoice& units);
+
+// For people: "280 g/m²" or "8.3 oz/yd²".
+std::string formatArealWeight(ArealWeight weight, const UnitChoice& units);
+// For people: "90°", "1.5°".
+std::string formatAngle(Angle angle);
+
+// For files: exact, always millimetres, shortest decimal form: "88.9 mm". parseLength() returns
+// the same length.
+std::string exactText(Length length);
+std::string exactText(ArealWeight weight);
+std::string exactText(Angle angle);
+
+}  // namespace creaseline

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: MIT
+// The flat shape of one size of a blank: panels with named edges, keep-outs and drawing lines,
+// drawn from the points of measure.
+//
+// Panel coordinates (binding): the panel lies flat, outside up, millimetres. Origin at the
+// panel's datum: front and back, the collar seam (its lower edge) at centre front or back; hood,
+// the centre of the face edge; sleeve, the centre of the cuff edge. +x to the viewer's right,
+// +y away from the datum. So on the front the wearer's left is +x, on the back it is -x.
+// The hood panel is the hood spread flat and seen from behind, as it shows when the hood lies
+// back: face edge on top, neck seam at the bottom. The sleeve panel is the outer half of the
+// sleeve laid on its fold (the fold from shoulder point to cuff is x = 0), cuff edge on top in
+// panel coordinates; drawings turn it cuff down (see PanelShape::wornUp).
+#pragma once
+
+#include <map>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "creaseline/base/angle.h"
+#include "creaseline/catalogue/garment_kind.h"
+#include "creaseline/shape/point.h"
+
+namespace creaseline {
+
+// What a side of a panel is, in words that can be felt on cloth.
+enum class EdgeName {
+  CollarSeam,
+  ShoulderSeam,
+  Armhole,
+  SideSeam,
+  Hem,
+  CuffEdge,
+  Fold,      // edge of a flat-laid tube where the cloth goes round to the other side
+  FaceEdge,  // hood
+  NeckSeam,  // hood
+  CrownSeam  // hood
+};
+
+// Where a frame or a needle must not go.
+enum class KeepOutName { Zip, Placket, PocketEdge, CollarSeam, HemRib, CuffRib };
+
+struct PanelSide {
+  EdgeName name{};
+  bool viewerRight = false;  // which of the two side seams, shoulders, folds
+};
+
+struct KeepOut {
+  KeepOutName name{};
+  Ring area;                 // convex
+  bool needle = true;        // sewing here is forbidden
+  bool frame = true;         // a frame body must not lie here
+  bool assumed = false;      // drawn from a measure that the chart lacks
+};
+
+// Lines that make the drawing read as a garment. Not used by any check.
+enum class DetailKind { Seam, Rib, PocketLine, ZipLine, PlacketLine, CollarLine, Neighbour };
+struct Detail {
+  DetailKind kind{};
+  Polyline line;
+  bool closed = false;  // fill it as cloth (a neighbouring sleeve, the hood behind the front)
+};
+
+// A measure as used: given by the chart, or filled by a rule.
+struct MeasureValue {
+  Length value;
+  bool assumed = false;
+  RuleId rule;        // of the proportion, if assumed
+  std::string basis;  // of the rule, or "size chart"
+};
+using MeasureTable = std::map<Measure, MeasureValue>;
+
+struct PanelShape {
+  PanelName name{};
+  Ring outline;                  // starts anywhere; clockwise to the viewer
+  std::vector<PanelSide> sides;  // sides[i] is the side from outline[i] to outline[i + 1]
+  std::vector<KeepOut> keepOuts;
+  std::vector<Detail> details;
+  std::vector<Measure> measures;  // that shaped this panel
+  // Direction that is up when the garment is worn and seen in the panel's usual view, as a turn
+  // from "towards the datum": 0 for front and back, 180 for a sleeve (up is away from the cuff)
+  // and for a hood (worn up and seen from in front, up is away from the face edge).
+  Angle wornUp;
+  bool insideSeen = false;
+  Length centreBackOrFront;  // panel length along the centre line, datum to hem or neck seam
+};
+
+struct GarmentShape {
+  KindId kind;
+  SizeName size;
+  SizeBand band{};
+  MeasureTable measures;
+  std::map<PanelName, PanelShape> panels;
+  [[nodiscard]] const PanelShape* panel(PanelName name) const;
+};
+
+// Fills the measures by the kind's proportion rules and draws every panel.
+// Throws InputError if a measure is neither given nor filled, or if the measures contradict each
+// other (a neck wider than the shoulders, a pocket taller than the body); `file` and `where` are
+// used in that message.
+[[nodiscard]] GarmentShape garmentShape(const GarmentKind& kind, const ChartSize& size,
+                                        const std::string& file, const std::string& where);
+
+template <>
+struct EnumNames<EdgeName> {
+  static constexpr std::pair<EdgeName, std::string_view> names[] = {
+      {EdgeName::CollarSeam, "collar-seam"},
+      {EdgeName::ShoulderSeam, "shoulder-seam"},
+      {EdgeName::Armhole, "armhole"},
+      {EdgeName::SideSeam, "side-seam"},
+      {EdgeName::Hem, "hem"},
+      {EdgeName::CuffEdge, "cuff-edge"},
+      {EdgeName::Fold, "fold"},
+      {EdgeName::FaceEdge, "face-edge"},
+      {EdgeName::NeckSeam, "neck-seam"},
+      {EdgeName::CrownSeam, "crown-seam"}};
+};
+template <>
+struct EnumNames<KeepOutName> {
+  static constexpr std::pair<KeepOutName, std::string_view> names[] = {
+      {KeepOutName::Zip, "zip"},
+      {KeepOutName::Placket, "placket"},
+      {KeepOutName::PocketEdge, "pocket-edge"},
+      {KeepOutName::CollarSeam, "collar-seam"},
+      {KeepOutName::HemRib, "hem-rib"},
+      {KeepOutName::CuffRib, "cuff-rib"}};
+};
+
+}  // namespace creaseline

@@ -1,0 +1,214 @@
+// SPDX-License-Identifier: MIT
+// The rules of the trade as data: placement, backing, cautions, and defaults, each with its basis.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "creaseline/base/angle.h"
+#include "creaseline/base/areal_weight.h"
+#include "creaseline/base/length.h"
+#include "creaseline/base/named_enum.h"
+#include "creaseline/catalogue/fabric.h"
+#include "creaseline/catalogue/garment_kind.h"
+#include "creaseline/catalogue/garment_shape.h"
+#include "creaseline/catalogue/identifiers.h"
+#include "creaseline/catalogue/size_chart.h"
+
+namespace creaseline {
+
+// ---- Locations ---------------------------------------------------------------------------------
+
+// A place on a garment that a customer can order, "left-chest" (resources/rules/locations.json).
+struct Location {
+  LocationId id;
+  std::string name;  // "Left chest"
+  PanelName panel{};
+  std::string wearerSide;  // "left", "right" or "centre"; left and right are the wearer's
+  std::string viewerSide;  // of one who looks at the panel from outside
+  bool operator==(const Location&) const = default;
+};
+
+// ---- Placement ---------------------------------------------------------------------------------
+
+// The mark on cloth from which a placement is measured along y, and its y in panel coordinates.
+enum class Landmark {
+  CollarSeam,     // front, back: y = 0
+  ShoulderPoint,  // HPS: front y = -front neck drop, back y = -back neck drop
+  FaceEdge,       // hood: y = 0
+  CuffEdge,       // sleeve: y = 0
+  CuffSeam,       // sleeve: top of the cuff rib or hem
+  ShoulderSeam,   // sleeve: outer end of the shoulder seam, y = sleeve length
+  PlacketEnd      // front: y = placket length
+};
+// Which part of the design is put at that distance. "Near" is the side nearest the landmark.
+enum class Anchor { NearEdge, Centre };
+// Where the design's centre goes sideways.
+enum class Sideways {
+  CentreLine,            // crease, fold
+  FromCentreLine,        // by `sidewaysDistance`, to the location's side
+  PlacketToArmhole       // midway between placket edge (or centre line) and armhole seam
+};
+
+struct PlacementRule {
+  RuleId id;
+  LocationId location;
+  std::vector<KindId> kinds;      // empty: all kinds
+  std::vector<SizeBand> bands;    // empty: all bands
+  std::vector<SizeName> sizes;    // empty: all sizes
+  std::vector<BlankId> blanks;    // empty: all blanks
+  Landmark from{};
+  Anchor anchor = Anchor::NearEdge;
+  Length distance;                // away from the landmark, into the panel
+  Length least, most;             // of `distance`; never nearer than least
+  Sideways sideways = Sideways::CentreLine;
+  Length sidewaysDistance;
+  // Against the direction that reads upright when worn (PanelShape::wornUp).
+  Angle turn;
+  std::string turnReason;         // empty if turn is 0
+  std::optional<Length> leastWidth, mostWidth, mostHeight;  // of the design
+  std::string basis;              // "common practice, no source", or the document by name
+  std::string note;               // one sentence for the reasons list
+  bool house = false;             // a shop's own rule
+  bool operator==(const PlacementRule&) const = default;
+};
+
+// ---- Backing -----------------------------------------------------------------------------------
+
+enum class BackingKind { CutAway, TearAway, WashAway };
+enum class HoldMethod { Hooped, Floated };
+enum class NeedlePoint { Sharp, LightBall, Ball };
+
+// Everything a backing rule may ask about one placement. An absent condition is always true.
+struct BackingConditions {
+  std::vector<Construction> construction;
+  std::vector<Stretch> stretch;
+  std::vector<Pile> pile;
+  std::vector<PanelName> panels;
+  std::vector<SizeBand> bands;
+  std::optional<bool> insideSeen, sheer, magneticFrame;
+  std::optional<ArealWeight> weightFrom, weightBelow;      // from <= weight < below
+  std::optional<double> densityFrom, densityBelow;         // stitches per mm², likewise
+  bool operator==(const BackingConditions&) const = default;
+};
+// Sets each named answer. Rules run in order; a later rule that fires replaces what it names.
+struct BackingRule {
+  RuleId id;
+  BackingConditions when;
+  std::optional<BackingKind> kind;
+  std::optional<ArealWeight> leastWeight;
+  std::optional<int> layers;
+  std::optional<HoldMethod> hold;
+  std::optional<bool> topping;
+  std::optional<int> needleSize;
+  std::optional<NeedlePoint> needlePoint;
+  std::optional<bool> skinCover;        // soft cover over the back, against skin
+  std::optional<double> mostDensity;    // stitches per mm² that the cloth bears
+  std::string because;                  // "stretch cloth needs a support that stays"
+  std::string basis;
+  bool operator==(const BackingRule&) const = default;
+};
+
+// ---- Cautions ----------------------------------------------------------------------------------
+
+// A warning for paper and screen, with the occasion on which it is shown.
+enum class CautionOccasion { Always, MagneticFrame, Press, Applique, Infant, Youth, ChildHood,
+                             HeavyGarment, Topping };
+struct Caution {
+  RuleId id;
+  CautionOccasion when{};
+  std::string text;
+  std::string basis;
+  bool operator==(const Caution&) const = default;
+};
+
+// ---- Defaults ----------------------------------------------------------------------------------
+
+// Single figures, each with its basis (resources/rules/defaults.json).
+struct DefaultValue {
+  std::string id;
+  std::string text;  // as written: "10 mm", "2 deg", "64 cm"
+  std::string basis;
+  bool operator==(const DefaultValue&) const = default;
+};
+struct Defaults {
+  DefaultValue footClearance;       // between needle and the window's edge
+  DefaultValue hoopingSideways;     // hooping error
+  DefaultValue hoopingAlong;
+  DefaultValue hoopingTurn;
+  DefaultValue clampMargin;         // backing beyond the frame body on each side
+  DefaultValue seamClearance;       // design to side seam, armhole, fold: watch below this
+  DefaultValue adultXlBodyWidth;    // body width up to which an unnamed size counts as up to XL
+  DefaultValue youthBodyWidth;      // body width below which an unnamed size counts as youth
+  DefaultValue heavyGarment;        // areal weight from which the garment's weight is supported
+  bool operator==(const Defaults&) const = default;
+};
+
+// All shipped rules.
+struct Rules {
+  std::vector<GarmentKind> kinds;
+  std::vector<Location> locations;
+  std::vector<PlacementRule> placement;
+  std::vector<BackingRule> backing;
+  std::vector<Caution> cautions;
+  Defaults defaults;
+  [[nodiscard]] const GarmentKind* kind(const KindId& id) const;
+  [[nodiscard]] const Location* location(const LocationId& id) const;
+};
+
+template <>
+struct EnumNames<Landmark> {
+  static constexpr std::pair<Landmark, std::string_view> names[] = {
+      {Landmark::CollarSeam, "collar-seam"},   {Landmark::ShoulderPoint, "shoulder-point"},
+      {Landmark::FaceEdge, "face-edge"},       {Landmark::CuffEdge, "cuff-edge"},
+      {Landmark::CuffSeam, "cuff-seam"},       {Landmark::ShoulderSeam, "shoulder-seam"},
+      {Landmark::PlacketEnd, "placket-end"}};
+};
+template <>
+struct EnumNames<Anchor> {
+  static constexpr std::pair<Anchor, std::string_view> names[] = {{Anchor::NearEdge, "near-edge"},
+                                                                  {Anchor::Centre, "centre"}};
+};
+template <>
+struct EnumNames<Sideways> {
+  static constexpr std::pair<Sideways, std::string_view> names[] = {
+      {Sideways::CentreLine, "centre-line"},
+      {Sideways::FromCentreLine, "from-centre-line"},
+      {Sideways::PlacketToArmhole, "placket-to-armhole"}};
+};
+template <>
+struct EnumNames<BackingKind> {
+  static constexpr std::pair<BackingKind, std::string_view> names[] = {
+      {BackingKind::CutAway, "cut-away"},
+      {BackingKind::TearAway, "tear-away"},
+      {BackingKind::WashAway, "wash-away"}};
+};
+template <>
+struct EnumNames<HoldMethod> {
+  static constexpr std::pair<HoldMethod, std::string_view> names[] = {
+      {HoldMethod::Hooped, "hooped"}, {HoldMethod::Floated, "floated"}};
+};
+template <>
+struct EnumNames<NeedlePoint> {
+  static constexpr std::pair<NeedlePoint, std::string_view> names[] = {
+      {NeedlePoint::Sharp, "sharp"},
+      {NeedlePoint::LightBall, "light-ball"},
+      {NeedlePoint::Ball, "ball"}};
+};
+template <>
+struct EnumNames<CautionOccasion> {
+  static constexpr std::pair<CautionOccasion, std::string_view> names[] = {
+      {CautionOccasion::Always, "always"},
+      {CautionOccasion::MagneticFrame, "magnetic-frame"},
+      {CautionOccasion::Press, "press"},
+      {CautionOccasion::Applique, "applique"},
+      {CautionOccasion::Infant, "infant"},
+      {CautionOccasion::Youth, "youth"},
+      {CautionOccasion::ChildHood, "child-hood"},
+      {CautionOccasion::HeavyGarment, "heavy-garment"},
+      {CautionOccasion::Topping, "topping"}};
+};
+
+}  // namespace creaseline

@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: MIT
+// Findings: what the planner has to say about one placement, and remedies that it has checked.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "creaseline/base/angle.h"
+#include "creaseline/base/length.h"
+#include "creaseline/base/named_enum.h"
+#include "creaseline/catalogue/identifiers.h"
+
+namespace creaseline {
+
+enum class Severity { Stop, Watch, Note };  // cannot be sewn as asked; can, with care; for information
+
+enum class FindingCode {
+  TooLargeForEveryFrame,
+  NoFrameSuits,           // the design fits windows, but no frame can sit on the garment there
+  FitsOnlyTurned,
+  FrameMeetsGarment,      // the best window's body meets a pocket, zip, collar, seam
+  LittleRoom,             // slack below the shop's hooping error
+  BelowLeastDrop,
+  OutsidePanel,
+  MeetsKeepOut,           // design on a zip, placket, pocket edge, collar seam
+  NearSeam,
+  WiderThanPanel,
+  BeyondUsualSize,        // wider, narrower or higher than the rule's design limits
+  NoRule,                 // no placement rule for this kind, location and size
+  MeasureAssumed,
+  BackingNotInStock,
+  NeedleNotInStock,
+  ToppingNotInStock,
+  TooDense,
+  OneSizeDoesNotServeAll
+};
+
+// A change to the order that can be tried by planning again.
+struct TurnChange { Angle turn; };                // turn the design on the garment
+struct ScaleChange { double factor = 1.0; };      // sew the design smaller (or larger)
+struct MoveChange { Length down; };               // along the rule's axis, within its tolerance
+struct LocationChange { LocationId location; };   // put it somewhere else
+// Sew these sizes with the design at that scale, the others as they are.
+struct SizeSplitChange {
+  double factor = 1.0;
+  std::vector<SizeName> sizes;
+};
+// For what is not a change of the order: buy, stock, measure. Checked by planning with it done.
+struct ShopChange { std::string what; };
+using Change = std::variant<TurnChange, ScaleChange, MoveChange, LocationChange, SizeSplitChange,
+                            ShopChange>;
+
+// Offered only after the planner has planned with it and the finding was gone without a new stop.
+struct Remedy {
+  Change change;
+  std::string text;    // "sew it at 92 % (7 3/8 in wide)"
+  std::string result;  // what the new plan says, "frame B holds it with 4 mm of room"
+};
+
+struct Number {
+  std::string name;  // "too wide by"
+  Length value;
+  bool operator==(const Number&) const = default;
+};
+
+struct Finding {
+  Severity severity{};
+  FindingCode code{};
+  std::size_t line = 0;       // index into Order::lines
+  std::size_t placement = 0;  // index into OrderLine::placements
+  std::vector<SizeName> sizes;
+  std::string place;  // "line 3, pullover hoodie, centre chest, sizes YS YM"
+  std::string text;   // one sentence
+  std::vector<Number> numbers;
+  std::vector<Remedy> remedies;  // least change first
+};
+
+template <>
+struct EnumNames<Severity> {
+  static constexpr std::pair<Severity, std::string_view> names[] = {
+      {Severity::Stop, "stop"}, {Severity::Watch, "watch"}, {Severity::Note, "note"}};
+};
+template <>
+struct EnumNames<FindingCode> {
+  static constexpr std::pair<FindingCode, std::string_view> names[] = {
+      {FindingCode::TooLargeForEveryFrame, "too-large-for-every-frame"},
+      {FindingCode::NoFrameSuits, "no-frame-suits"},
+      {FindingCode::FitsOnlyTurned, "fits-only-turned"},
+      {FindingCode::FrameMeetsGarment, "frame-meets-garment"},
+      {FindingCode::LittleRoom, "little-room"},
+      {FindingCode::BelowLeastDrop, "below-least-drop"},
+      {FindingCode::OutsidePanel, "outside-panel"},
+      {FindingCode::MeetsKeepOut, "meets-keep-out"},
+      {FindingCode::NearSeam, "near-seam"},
+      {FindingCode::WiderThanPanel, "wider-than-panel"},
+      {FindingCode::BeyondUsualSize, "beyond-usual-size"},
+      {FindingCode::NoRule, "no-rule"},
+      {FindingCode::MeasureAssumed, "measure-assumed"},
+      {FindingCode::BackingNotInStock, "backing-not-in-stock"},
+      {FindingCode::NeedleNotInStock, "needle-not-in-stock"},
+      {FindingCode::ToppingNotInStock, "topping-not-in-stock"},
+      {FindingCode::TooDense, "too-dense"},
+      {FindingCode::OneSizeDoesNotServeAll, "one-size-does-not-serve-all"}};
+};
+
+}  // namespace creaseline

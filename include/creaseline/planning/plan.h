@@ -1,0 +1,146 @@
+// SPDX-License-Identifier: MIT
+// The plan: what the planner answers for every line, size and location. Pure data; sheets, desk
+// and reports draw from it and compute nothing of their own.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "creaseline/base/areal_weight.h"
+#include "creaseline/catalogue/garment_shape.h"
+#include "creaseline/catalogue/order.h"
+#include "creaseline/catalogue/rules.h"
+#include "creaseline/catalogue/shop.h"
+#include "creaseline/planning/finding.h"
+#include "creaseline/planning/reason.h"
+#include "creaseline/shape/fit.h"
+#include "creaseline/shape/region.h"
+
+namespace creaseline {
+
+// Where the design goes. Lengths are in panel coordinates unless said otherwise.
+struct Placed {
+  Landmark from{};          // the mark on cloth from which `drop` is measured
+  Length drop;              // landmark to the nearest side of the design
+  Length centreOffset;      // landmark to the design's centre
+  // On front and back also from the collar seam at the centre line, whatever the landmark.
+  Length centreBelowDatum;  // datum to the design's centre
+  Length lateral;           // centre line (crease, fold) to the design's centre; + is viewer's right
+  Angle turn;               // against the direction that reads upright when worn
+  Angle panelTurn;          // in panel coordinates: wornUp + turn
+  Point centre;             // millimetres, panel coordinates
+  Box bounds;               // of the design on the panel
+  Reasons dropReasons, lateralReasons, turnReasons;
+  RuleId rule;
+};
+
+// One check of the cloth under the design.
+struct ClothCheck {
+  std::string against;  // "left side seam", "pocket edge", "collar seam", "inside the front"
+  Length room;          // negative: over it by so much
+  Length least;         // room below this is a watch
+  bool assumed = false;
+};
+
+// The tests a frame must pass, in the order in which they are made.
+enum class FrameTest {
+  MeantForPanel,  // the shop lists other panels for it
+  HoldsDesign,    // window less foot clearance, and sewing field
+  ClearOfKeepOut,
+  OnThePanel,     // body beyond collar seam, side seam, armhole, hem
+};
+
+struct FrameRejection {
+  FrameId frame;
+  Angle turn;        // of the frame on the garment
+  FrameTest test{};
+  Length missing;    // by how much it fails
+  std::string what;  // "12 mm too narrow", "body meets the pocket edge by 14 mm"
+  double largestScale = 0.0;  // of the design that this frame would hold; 0 if not asked
+};
+
+struct FrameChoice {
+  FrameId frame;
+  Angle turn;        // of the frame against the panel; the design is turned by its negative in it
+  Point centre;      // frame centre, panel coordinates
+  Slack slack;       // along the panel's axes, at this centre
+  Region room;       // where the design's centre may lie, panel coordinates
+  Length bodyRoom;   // least distance of the body to a keep-out or panel edge
+  std::string bodyNearest;  // what that is
+  Reasons reasons;
+};
+
+struct BackingChoice {
+  BackingKind kind{};
+  ArealWeight leastWeight;
+  int layers = 1;
+  HoldMethod hold{};
+  bool topping = false;
+  bool skinCover = false;
+  int needleSize = 75;
+  NeedlePoint needlePoint{};
+  std::optional<double> mostDensity;  // stitches per mm² that the cloth bears
+  Length cutWidth, cutHeight;  // frame body and clamp margin; zero if no frame was found
+  StockId stock;               // the stock entry that serves, empty if none
+  std::string stockName;
+  std::vector<Reason> fired;   // rules that fired, in order
+};
+
+// A block or hand step of sewing, in order: what the checklist shows.
+struct Step {
+  std::string text;
+  bool byHand = false;
+};
+
+// The answer for one line, one location, one size.
+struct PlacementPlan {
+  std::size_t line = 0;
+  std::size_t placement = 0;
+  SizeName size;
+  SizeBand band{};
+  int quantity = 0;
+  LocationId location;
+  std::shared_ptr<const GarmentShape> garment;
+  PanelName panel{};
+  Design design;               // as it will be sewn (scaled)
+  Outline outlineOnPanel;      // the design's outline in panel coordinates
+  bool hasRule = false;        // false: nothing below is decided
+  Placed placed;
+  std::vector<ClothCheck> cloth;
+  std::optional<FrameChoice> frame;
+  std::vector<FrameChoice> alternatives;  // next best frames, in order
+  std::vector<FrameRejection> rejections;
+  double largestScale = 0.0;   // of the design that any frame on hand would hold here
+  BackingChoice backing;
+  std::vector<Step> steps;
+  std::vector<const Caution*> cautions;   // owned by the rules
+  std::vector<Measure> assumed;           // measures that this answer rests on and nobody measured
+  Severity worst = Severity::Note;        // of its findings
+  bool stops() const { return worst == Severity::Stop; }
+};
+
+struct PlanCounts {
+  int garments = 0;
+  int placements = 0;  // garments times locations: hoopings
+  int stops = 0, watches = 0, notes = 0;
+};
+
+struct Plan {
+  std::string orderId;
+  std::vector<PlacementPlan> placements;  // by line, then location, then size as ordered
+  std::vector<Finding> findings;          // stops first, then watches, then notes; then by line
+  PlanCounts counts;
+};
+
+template <>
+struct EnumNames<FrameTest> {
+  static constexpr std::pair<FrameTest, std::string_view> names[] = {
+      {FrameTest::MeantForPanel, "meant-for-panel"},
+      {FrameTest::HoldsDesign, "holds-design"},
+      {FrameTest::ClearOfKeepOut, "clear-of-keep-out"},
+      {FrameTest::OnThePanel, "on-the-panel"}};
+};
+
+}  // namespace creaseline

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: MIT
+// Does a design go into a frame, where, and with how much room: exact for every convex window.
+#pragma once
+
+#include <optional>
+#include <span>
+
+#include "creaseline/base/angle.h"
+#include "creaseline/base/length.h"
+#include "creaseline/shape/outline.h"
+#include "creaseline/shape/region.h"
+#include "creaseline/shape/window.h"
+
+namespace creaseline {
+
+// How far a hooped design may be off and still be corrected at the machine by moving it: to each
+// side, and turned either way about its centre.
+struct Slack {
+  Length left, right, up, down;
+  Angle turn;  // the smaller of the two ways; at most kLargestTurnSlack
+  bool operator==(const Slack&) const = default;
+  [[nodiscard]] Length least() const;
+};
+
+// The sewable inside of a frame: the window shrunk by the foot clearance, and the machine's
+// sewing field, both centred on the frame. Build it once, ask it often; const use is thread-safe.
+//
+// A design is given by its convex hull (Outline::hull), already turned. A translation t means:
+// hull point p lands at p + t in the frame's coordinates.
+//
+// Rounded rectangles are met exactly (lines and arcs). An ellipse, shrunk or not, is carried as
+// an inscribed polygon at most kEllipseTolerance inside the true curve, so the answer for an
+// ellipse errs by no more than that, on the safe side.
+class FrameOpening {
+ public:
+  static constexpr Length kEllipseTolerance = Length::fromNanometres(250);
+  static constexpr Angle kLargestTurnSlack = Angle::fromDegrees(45.0);
+
+  // A clearance that leaves nothing gives an opening that holds nothing.
+  FrameOpening(const Window& window, Length clearance, const std::optional<Window>& sewingField);
+
+  // The exact set of translations. For a polygon: the half-planes n.t <= d - h(n), h the hull's
+  // support function; for rounded corners: the lower envelope of the arcs around c - p over the
+  // hull vertices p that meet the corner.  O(hull + window).
+  [[nodiscard]] Region translations(std::span<const Point> hull) const;
+
+  // Slack read from a region at the translation in use. Precondition: region.contains(at).
+  // The turn is found by bisection with a certificate: turning by d moves no hull point further
+  // than d * rho (rho: largest distance from the turning centre `at`).
+  [[nodiscard]] Slack slack(const Region& region, std::span<const Point> hull, Point at) const;
+
+  // Signed room at one translation: the least distance of any hull point from the boundary,
+  // negative if one is outside (then by how much, at most). Millimetres.
+  [[nodiscard]] double depth(std::span<const Point> hull, Point at) const;
+
+  // Largest of depth() over all translations; negative if the design does not fit, and then it
+  // says how much must be gained on each side. Millimetres, to 1e-6.
+  [[nodiscard]] double margin(std::span<const Point> hull) const;
+
+  // Largest factor by which the hull may be scaled about its origin and still fit. 0 if nothing
+  // fits. To 1e-9, rounded down.
+  [[nodiscard]] double largestScale(std::span<const Point> hull) const;
+
+  // The turn of least size, either way, up to `limit`, at which the design fits; nothing if it is
+  // proved that none exists to a tolerance of 1e-3 degrees and 1 micrometre. Not by sampling: a
+  // margin of -m at an angle rules out all angles within m / rho of it.
+  [[nodiscard]] std::optional<Angle> smallestTurn(std::span<const Point> hull, Angle limit) const;
+
+ private:
+  struct Part;  // one convex constraint, prepared
+  std::vector<Window> windows_;       // window shrunk by the clearance, then the field
+  std::vector<Ring> polygons_;        // polygon of windows_[i] where it is not a rectangle
+  double innerLimitMm_ = 0.0;         // how far the opening can be shrunk before nothing is left
+  bool closed_ = false;               // nothing can be held
+};
+
+}  // namespace creaseline

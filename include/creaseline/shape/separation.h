@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+// How far two shapes on the cloth are apart, or overlap, and which way out is shortest.
+#pragma once
+
+#include <cstddef>
+#include <vector>
+
+#include "creaseline/shape/point.h"
+
+namespace creaseline {
+
+// distance > 0: apart by that much. distance < 0: overlapping; moving the first shape by
+// -distance along `direction` (a unit vector) is the shortest way to make them touch.
+struct Separation {
+  double distance = 0.0;
+  Point direction;
+};
+
+// Both convex, any winding, at least three points each. Exact up to rounding: distance between
+// sides when apart, separating-axis test over all side normals when not.
+[[nodiscard]] Separation separation(const Ring& convexA, const Ring& convexB);
+
+// How a convex body lies against one side of a panel that should hold it.
+struct SideRoom {
+  std::size_t side = 0;   // index of the panel side's first point
+  double distance = 0.0;  // >= 0: least distance between body and side; < 0: the body crosses it
+  Point direction;        // unit vector, the side's normal into the panel
+};
+
+// One entry for each side of the panel, in order; the panel may be concave, either winding.
+// A side that the body crosses gets minus the depth: how far the body must move along `direction`
+// until no part of it that lies abreast of the side (within the strip at right angles to it) is
+// beyond it. A body wholly outside crosses nothing: ask contains() as well.
+[[nodiscard]] std::vector<SideRoom> roomToSides(const Ring& convexBody, const Ring& panel);
+
+}  // namespace creaseline
