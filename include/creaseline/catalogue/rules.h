@@ -111,6 +111,23 @@ struct BackingRule {
   bool operator==(const BackingRule&) const = default;
 };
 
+// ---- Frame against garment edges ---------------------------------------------------------------
+
+// Whether the body of a frame may lie across an edge of a panel.
+enum class EdgeCrossing {
+  Never,        // no cloth or too thick a seam beyond it: a rejection
+  WindowStays,  // an open edge: the body may overhang, the window must stay on the cloth
+  May           // a seam with cloth beyond it: allowed
+};
+struct FrameEdgeRule {
+  RuleId id;
+  EdgeName edge{};
+  EdgeCrossing crossing{};
+  std::string because;
+  std::string basis;
+  bool operator==(const FrameEdgeRule&) const = default;
+};
+
 // ---- Cautions ----------------------------------------------------------------------------------
 
 // A warning for paper and screen, with the occasion on which it is shown.
@@ -152,6 +169,7 @@ struct Rules {
   std::vector<Location> locations;
   std::vector<PlacementRule> placement;
   std::vector<BackingRule> backing;
+  std::vector<FrameEdgeRule> frameEdges;  // one for each EdgeName
   std::vector<Caution> cautions;
   Defaults defaults;
   [[nodiscard]] const GarmentKind* kind(const KindId& id) const;
@@ -196,6 +214,13 @@ struct EnumNames<NeedlePoint> {
       {NeedlePoint::Sharp, "sharp"},
       {NeedlePoint::LightBall, "light-ball"},
       {NeedlePoint::Ball, "ball"}};
+};
+template <>
+struct EnumNames<EdgeCrossing> {
+  static constexpr std::pair<EdgeCrossing, std::string_view> names[] = {
+      {EdgeCrossing::Never, "never"},
+      {EdgeCrossing::WindowStays, "window-stays"},
+      {EdgeCrossing::May, "may"}};
 };
 template <>
 struct EnumNames<CautionOccasion> {

@@ -47,10 +47,12 @@ struct SizeSplitChange {
   double factor = 1.0;
   std::vector<SizeName> sizes;
 };
+// Have the design made with fewer stitches on the same area.
+struct StitchesChange { int stitches = 0; };
 // For what is not a change of the order: buy, stock, measure. Checked by planning with it done.
 struct ShopChange { std::string what; };
 using Change = std::variant<TurnChange, ScaleChange, MoveChange, LocationChange, SizeSplitChange,
-                            ShopChange>;
+                            StitchesChange, ShopChange>;
 
 // Offered only after the planner has planned with it and the finding was gone without a new stop.
 struct Remedy {
