@@ -11,8 +11,8 @@
 namespace creaseline {
 
 // Indices into Plan::placements of one line and location, in order; never empty. All agree in
-// drop, centre offset and lateral offset to the ruler mark, and exactly in turn, frame, frame turn
-// and backing; all have a frame or none has.
+// drop, centre offset, lateral offset and the frame's place on the design to the ruler mark, and
+// exactly in turn, frame, frame turn and backing; all have a rule and a frame or none has.
 using SizeGroup = std::vector<std::size_t>;
 
 // In the order of the plan.

@@ -3,27 +3,39 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "creaseline/base/units.h"
 #include "creaseline/planning/plan.h"
 
 namespace creaseline {
 
+// "7 7/8 × 9 in": width times height, the unit once.
+[[nodiscard]] std::string sizePhrase(Length width, Length height, const UnitChoice& units);
+// Room, rounded down to the ruler mark so that no more is promised than there is: "1/4 in",
+// "under 1/8 in", "none".
+[[nodiscard]] std::string roomPhrase(Length room, const UnitChoice& units);
+// Side of the design from which the drop is measured: "top of the design", "left side of the
+// design", or "nearest point of the design" if it is turned otherwise than by quarter turns.
+[[nodiscard]] std::string nearSidePhrase(const PlacementPlan& plan);
+// "the centre crease", "the middle of the zip", "the fold of the sleeve"
+[[nodiscard]] std::string centreLinePhrase(const PlacementPlan& plan);
 // "below the collar seam", "above the cuff edge", "from the face edge"
 [[nodiscard]] std::string landmarkPhrase(Landmark from);
 // "on the centre crease", "3 1/2 in to the wearer's left of the centre crease (viewer's right)"
 [[nodiscard]] std::string lateralPhrase(const PlacementPlan& plan, const UnitChoice& units);
-// "none, top of the design towards the collar", "180° ..., top of the design towards the face edge"
+// "none, top of the design towards the collar seam", "180° against upright as worn, top of the
+// design towards the face edge"
 [[nodiscard]] std::string turnPhrase(const PlacementPlan& plan);
 // "front, wearer's left (viewer's right)"
 [[nodiscard]] std::string sidePhrase(const Location& location);
-// "left 6 mm, right 6 mm, up 8 mm, down 3 mm, turned 2.1°"
+// "left 6 mm, right 6 mm, up 8 mm, down 3 mm, turned 2.1°", each rounded down
 [[nodiscard]] std::string slackPhrase(const Slack& slack, const UnitChoice& units);
 // "cut-away, at least 85 g/m², 1 layer, floated"
 [[nodiscard]] std::string backingPhrase(const BackingChoice& backing, const UnitChoice& units);
 // "75 ball point"
 [[nodiscard]] std::string needlePhrase(const BackingChoice& backing);
-// "200 × 230 mm window": name and sizes, "turned 90° on the garment" if it is
+// "Large magnetic (200 × 230 mm window), turned 90° on the garment"
 [[nodiscard]] std::string framePhrase(const Frame& frame, const FrameChoice& choice,
                                       const UnitChoice& units);
 // "body width", "front neck drop"
@@ -31,7 +43,8 @@ namespace creaseline {
 [[nodiscard]] std::string panelPhrase(PanelName panel);
 [[nodiscard]] std::string edgePhrase(EdgeName edge);
 [[nodiscard]] std::string keepOutPhrase(KeepOutName name);
-// "S M L" or "S to XL" for neighbours in the chart.
+// "S M L", or "S to XL" for four neighbours in the chart and more. Sizes come out in the chart's
+// order, once each; a size that the chart lacks comes last.
 [[nodiscard]] std::string sizesPhrase(const std::vector<SizeName>& sizes, const SizeChart& chart);
 
 }  // namespace creaseline
