@@ -29,7 +29,8 @@ struct UnitChoice {
 };
 
 // Reads "3 1/2 in", "3-1/2\"", "3.5 in", "8,9 cm", "89mm", "1/4\"". Both decimal separators are
-// accepted; thousands separators are not. A text without a unit is read in `bareUnit`, or refused
+// accepted; thousands separators are not, and a comma that may be one ("1,234 mm") is refused
+// rather than guessed at. A text without a unit is read in `bareUnit`, or refused
 // if there is none. Refuses trailing text, more than one number, zero denominators, values that
 // are not finite or beyond Length::kLimitMm.
 Result<Length> parseLength(std::string_view text, std::optional<LengthUnit> bareUnit = {});
@@ -51,7 +52,7 @@ Length roundToMark(Length length, const UnitChoice& units);
 
 // For people: "280 g/m²" or "8.3 oz/yd²".
 std::string formatArealWeight(ArealWeight weight, const UnitChoice& units);
-// For people: "90°", "1.5°".
+// For people, to 0.1 degree: "90°", "1.5°".
 std::string formatAngle(Angle angle);
 
 // For files: exact, always millimetres, shortest decimal form: "88.9 mm". parseLength() returns

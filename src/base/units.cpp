@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: MIT
+// Lengths, areal weights and angles as text. Rounding for people is done on whole nanometres, so
+// that a length shown on a ruler mark is that mark exactly.
+#include "creaseline/base/units.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <cstdlib>
+#include <numeric>
+#include <utility>
+
+#include "base/number_text.h"
+#include "base/quoted_text.h"
+
+namespace creaseline {
+namespace {
+
+constexpr std::int64_t kNanometresPerMm = 1'000'000;
+constexpr std::int64_t kNanometresPerInch = 25'400'000;
+
+constexpr std::pair<std::string_view, LengthUnit> kLengthUnits[] = {
+    {"mm", LengthUnit::Millimetre}, {"cm", LengthUnit::Centimetre}, {"in", LengthUnit::Inch},
+    {"in.", LengthUnit::Inch},      {"inch", LengthUnit::Inch},     {"inches", LengthUnit::Inch},
+    {"\"", LengthUnit::Inch},       {"″", LengthUnit::Inch},        {"”", LengthUnit::Inch},
+};
+
+constexpr std::pair<std::string_view, WeightUnit> kWeightUnits[] = {
+    {"g/m2", WeightUnit::GramsPerSquareMetre},    {"g/m²", WeightUnit::GramsPerSquareMetre},
+    {"g/m^2", WeightUnit::GramsPerSquareMetre},   {"gsm", WeightUnit::GramsPerSquareMetre},
+    {"oz/yd2", WeightUnit::OuncesPerSquareYard},  {"oz/yd²", WeightUnit::OuncesPerSquareYard},
+    {"oz/yd^2", WeightUnit::OuncesPerSquareYard}, {"oz", WeightUnit::OuncesPerSquareYard},
+};
+
+constexpr std::pair<std::string_view, bool> kAngleUnits[] = {
+    {"", true}, {"deg", true}, {"°", true}, {"degree", true}, {"degrees", true},
+};
+
+std::string lowerCase(std::string_view text) {
+  std::string lower(text);
+  std::transform(lower.begin(), lower.end(), lower.begin(), [](char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  });
+  return lower;
+}
+
+template <class Unit, std::size_t n>
+std::optional<Unit> unitOf(std::string_view text,
+                           const std::pair<std::string_view, Unit> (&units)[n]) {
+  const std::string lower = lowerCase(text);
+  for (const auto& [name, unit] : units) {
+    if (name == lower) {
+      return unit;
+    }
+  }
+  return std::nullopt;
+}
+
+double mmPer(LengthUnit unit) {
+  switch (unit) {
+    case LengthUnit::Millimetre:
+      return 1.0;
+    case LengthUnit::Centimetre:
+      return 10.0;
+    case LengthUnit::Inch:
+      return Length::kMmPerInch;
+  }
+  return 1.0;
+}
+
+// Half away from zero.
+std::int64_t nearestMultiple(std::int64_t value, std::int64_t step) {
+  const std::int64_t magnitude = (std::abs(value) + step / 2) / step * step;
+  return value < 0 ? -magnitude : magnitude;
+}
+
+std::int64_t markStep(const UnitChoice& units) {
+  return units.length == LengthUnit::Inch ? kNanometresPerInch / static_cast<int>(units.mark)
+                                          : kNanometresPerMm;
+}
+
+// value / 10^digits in its shortest decimal form.
+std::string decimalText(std::int64_t value, int digits) {
+  std::int64_t scale = 1;
+  for (int i = 0; i < digits; ++i) {
+    scale *= 10;
+  }
+  const std::int64_t magnitude = std::abs(value);
+  std::string text = fmt::format("{}{}", value < 0 ? "-" : "", magnitude / scale);
+  if (magnitude % scale != 0) {
+    text += fmt::format(".{:0{}}", magnitude % scale, digits);
+    text.erase(text.find_last_not_of('0') + 1);
+  }
+  return text;
+}
+
+std::string inchText(std::int64_t marks, std::int64_t marksPerInch) {
+  const std::int64_t magnitude = std::abs(marks);
+  const std::int64_t whole = magnitude / marksPerInch;
+  const std::int64_t part = magnitude % marksPerInch;
+  std::string text = marks < 0 ? "-" : "";
+  if (whole != 0 || part == 0) {
+    text += fmt::format("{}", whole);
+  }
+  if (part != 0) {
+    const std::int64_t divisor = std::gcd(part, marksPerInch);
+    text += fmt::format("{}{}/{}", whole != 0 ? " " : "", part / divisor, marksPerInch / divisor);
+  }
+  return text + " in";
+}
+
+}  // namespace
+
+Result<Length> parseLength(std::string_view text, std::optional<LengthUnit> bareUnit) {
+  const auto number = readLeadingNumber(text);
+  if (!number) {
+    return Refusal{number.message() + "; write a length such as 3 1/2 in, 8.9 cm or 89 mm"};
+  }
+  const auto unit = number->rest.empty() ? bareUnit : unitOf(number->rest, kLengthUnits);
+  if (!unit) {
+    return Refusal{quotedText(text) +
+                   (number->rest.empty() ? std::string(" has no unit")
+                                         : " has " + quotedText(number->rest) + " for a unit") +
+                   "; write mm, cm or in"};
+  }
+  const double mm = number->value * mmPer(*unit);
+  if (!(std::abs(mm) <= Length::kLimitMm)) {
+    return Refusal{quotedText(text) + " is out of range; at most 1000 m can be meant"};
+  }
+  return Length::fromMm(mm);
+}
+
+Result<ArealWeight> parseArealWeight(std::string_view text) {
+  const auto number = readLeadingNumber(text);
+  const auto unit = number ? unitOf(number->rest, kWeightUnits) : std::nullopt;
+  if (!unit) {
+    return Refusal{(number ? quotedText(text) + " has no unit of weight" : number.message()) +
+                   "; write a weight such as 180 g/m2 or 5.3 oz/yd2"};
+  }
+  const double grams = *unit == WeightUnit::GramsPerSquareMetre
+                           ? number->value
+                           : number->value * ArealWeight::kGramsPerSquareMetrePerOunce;
+  if (!(grams >= 0.0 && grams <= ArealWeight::kLimitGramsPerSquareMetre)) {
+    return Refusal{quotedText(text) + " is out of range; a weight is from 0 to 100000 g/m2"};
+  }
+  return ArealWeight::fromGramsPerSquareMetre(grams);
+}
+
+Result<Angle> parseAngle(std::string_view text) {
+  const auto number = readLeadingNumber(text);
+  if (!number || !unitOf(number->rest, kAngleUnits)) {
+    return Refusal{(number ? quotedText(text) + " is not an angle" : number.message()) +
+                   "; write degrees such as 90 deg or -1.5 deg"};
+  }
+  if (!(std::abs(number->value) <= 1.0e6)) {
+    return Refusal{quotedText(text) + " is out of range; an angle is at most 1000000 degrees"};
+  }
+  return Angle::fromDegrees(number->value);
+}
+
+std::string formatLength(Length length, const UnitChoice& units) {
+  const std::int64_t marks = roundToMark(length, units).nanometres() / markStep(units);
+  switch (units.length) {
+    case LengthUnit::Millimetre:
+      return fmt::format("{} mm", marks);
+    case LengthUnit::Centimetre:
+      return fmt::format("{}{}.{} cm", marks < 0 ? "-" : "", std::abs(marks) / 10,
+                         std::abs(marks) % 10);
+    case LengthUnit::Inch:
+      break;
+  }
+  return inchText(marks, static_cast<int>(units.mark));
+}
+
+Length roundToMark(Length length, const UnitChoice& units) {
+  return Length::fromNanometres(nearestMultiple(length.nanometres(), markStep(units)));
+}
+
+std::string formatArealWeight(ArealWeight weight, const UnitChoice& units) {
+  if (units.weight == WeightUnit::OuncesPerSquareYard) {
+    return fmt::format("{:.1f} oz/yd²", weight.ouncesPerSquareYard());
+  }
+  return fmt::format("{} g/m²", std::llround(weight.gramsPerSquareMetre()));
+}
+
+std::string formatAngle(Angle angle) {
+  return decimalText(nearestMultiple(angle.millidegrees(), 100), 3) + "°";
+}
+
+std::string exactText(Length length) {
+  return decimalText(length.nanometres(), 6) + " mm";
+}
+
+std::string exactText(ArealWeight weight) {
+  return decimalText(std::llround(weight.gramsPerSquareMetre() * 1000.0), 3) + " g/m2";
+}
+
+std::string exactText(Angle angle) {
+  return decimalText(angle.millidegrees(), 3) + " deg";
+}
+
+}  // namespace creaseline
