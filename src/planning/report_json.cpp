@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: MIT
+// The plan for machines: every decision with its reasons, as JSON with keys in a fixed order.
+#include <cmath>
+#include <nlohmann/json.hpp>
+
+#include "creaseline/planning/report.h"
+
+namespace creaseline {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+constexpr int kPlanVersion = 1;
+
+Json point(Point p) {
+  return {{"x", exactText(Length::fromMm(p.x))}, {"y", exactText(Length::fromMm(p.y))}};
+}
+
+// Factors to a ten-thousandth, rounded down: what is said to fit must fit.
+double factor(double value) {
+  return std::floor(value * 1.0e4 + 1.0e-7) / 1.0e4;
+}
+
+template <class E>
+std::string name(E value) {
+  return std::string(nameOf(value));
+}
+
+template <class T>
+Json texts(const std::vector<T>& identifiers) {
+  Json list = Json::array();
+  for (const T& identifier : identifiers) {
+    list.push_back(identifier.text());
+  }
+  return list;
+}
+
+Json reasonsJson(const Reasons& reasons) {
+  Json list = Json::array();
+  for (const Reason& reason : reasons) {
+    list.push_back({{"text", reason.text},
+                    {"rule", reason.rule.text()},
+                    {"basis", reason.basis},
+                    {"assumed", reason.assumed}});
+  }
+  return list;
+}
+
+Json slackJson(const Slack& slack) {
+  return {{"left", exactText(slack.left)},
+          {"right", exactText(slack.right)},
+          {"up", exactText(slack.up)},
+          {"down", exactText(slack.down)},
+          {"turn", exactText(slack.turn)}};
+}
+
+Json frameJson(const FrameChoice& choice) {
+  return {{"frame", choice.frame.text()},
+          {"turn", exactText(choice.turn)},
+          {"centre", point(choice.centre)},
+          {"slack", slackJson(choice.slack)},
+          {"body-room", exactText(choice.bodyRoom)},
+          {"body-nearest", choice.bodyNearest},
+          {"reasons", reasonsJson(choice.reasons)}};
+}
+
+Json placedJson(const Placed& placed) {
+  return {{"from", name(placed.from)},
+          {"drop", exactText(placed.drop)},
+          {"centre-offset", exactText(placed.centreOffset)},
+          {"centre-below-datum", exactText(placed.centreBelowDatum)},
+          {"lateral", exactText(placed.lateral)},
+          {"turn", exactText(placed.turn)},
+          {"panel-turn", exactText(placed.panelTurn)},
+          {"centre", point(placed.centre)},
+          {"rule", placed.rule.text()},
+          {"drop-reasons", reasonsJson(placed.dropReasons)},
+          {"lateral-reasons", reasonsJson(placed.lateralReasons)},
+          {"turn-reasons", reasonsJson(placed.turnReasons)}};
+}
+
+Json clothJson(const std::vector<ClothCheck>& checks) {
+  Json list = Json::array();
+  for (const ClothCheck& check : checks) {
+    list.push_back({{"against", check.against},
+                    {"room", exactText(check.room)},
+                    {"least", exactText(check.least)},
+                    {"assumed", check.assumed}});
+  }
+  return list;
+}
+
+Json rejectionsJson(const std::vector<FrameRejection>& rejections) {
+  Json list = Json::array();
+  for (const FrameRejection& rejection : rejections) {
+    list.push_back({{"frame", rejection.frame.text()},
+                    {"turn", exactText(rejection.turn)},
+                    {"test", name(rejection.test)},
+                    {"missing", exactText(rejection.missing)},
+                    {"what", rejection.what},
+                    {"largest-scale", factor(rejection.largestScale)}});
+  }
+  return list;
+}
+
+Json backingJson(const BackingChoice& backing) {
+  return {{"kind", name(backing.kind)},
+          {"least-weight", exactText(backing.leastWeight)},
+          {"layers", backing.layers},
+          {"hold", name(backing.hold)},
+          {"topping", backing.topping},
+          {"skin-cover", backing.skinCover},
+          {"needle-size", backing.needleSize},
+          {"needle-point", name(backing.needlePoint)},
+          {"most-density", backing.mostDensity ? Json(*backing.mostDensity) : Json()},
+          {"cut-width", exactText(backing.cutWidth)},
+          {"cut-height", exactText(backing.cutHeight)},
+          {"stock", backing.stock.text()},
+          {"stock-name", backing.stockName},
+          {"fired", reasonsJson(backing.fired)}};
+}
+
+Json designJson(const Design& design) {
+  return {{"id", design.id.text()},
+          {"name", design.name},
+          {"width", exactText(design.width)},
+          {"height", exactText(design.height)},
+          {"stitches", design.stitches}};
+}
+
+Json stepsJson(const std::vector<Step>& steps) {
+  Json list = Json::array();
+  for (const Step& step : steps) {
+    list.push_back({{"text", step.text}, {"by-hand", step.byHand}});
+  }
+  return list;
+}
+
+Json cautionsJson(const std::vector<const Caution*>& cautions) {
+  Json list = Json::array();
+  for (const Caution* caution : cautions) {
+    list.push_back(
+        {{"rule", caution->id.text()}, {"text", caution->text}, {"basis", caution->basis}});
+  }
+  return list;
+}
+
+Json placementJson(const PlacementPlan& plan, const Order& order) {
+  const OrderLine& line = order.lines[plan.line];
+  Json json = {{"line", line.id},
+               {"blank", line.blank.text()},
+               {"colour", line.colour},
+               {"placement", plan.placement},
+               {"location", plan.location.text()},
+               {"size", plan.size.text()},
+               {"band", name(plan.band)},
+               {"quantity", plan.quantity},
+               {"panel", name(plan.panel)},
+               {"design", designJson(plan.design)},
+               {"worst", name(plan.worst)},
+               {"has-rule", plan.hasRule}};
+  if (!plan.hasRule) {
+    return json;  // nothing else is decided
+  }
+  json["placed"] = placedJson(plan.placed);
+  json["cloth"] = clothJson(plan.cloth);
+  json["frame"] = plan.frame ? frameJson(*plan.frame) : Json();
+  json["alternatives"] = Json::array();
+  for (const FrameChoice& choice : plan.alternatives) {
+    json["alternatives"].push_back(frameJson(choice));
+  }
+  json["rejections"] = rejectionsJson(plan.rejections);
+  json["largest-scale"] = factor(plan.largestScale);
+  json["backing"] = backingJson(plan.backing);
+  json["steps"] = stepsJson(plan.steps);
+  json["cautions"] = cautionsJson(plan.cautions);
+  json["assumed"] = Json::array();
+  for (const Measure measure : plan.assumed) {
+    json["assumed"].push_back(name(measure));
+  }
+  return json;
+}
+
+// One key that tells the kind of change, with what it takes.
+struct ChangeJson {
+  Json operator()(const TurnChange& change) const { return keyed("turn", exactText(change.turn)); }
+  Json operator()(const ScaleChange& change) const { return keyed("scale", change.factor); }
+  Json operator()(const MoveChange& change) const {
+    return keyed("move-down", exactText(change.down));
+  }
+  Json operator()(const LocationChange& change) const {
+    return keyed("location", change.location.text());
+  }
+  Json operator()(const SizeSplitChange& change) const {
+    Json json = keyed("scale", change.factor);
+    json["sizes"] = texts(change.sizes);
+    return json;
+  }
+  Json operator()(const StitchesChange& change) const { return keyed("stitches", change.stitches); }
+  Json operator()(const ShopChange& change) const { return keyed("shop", change.what); }
+
+ private:
+  static Json keyed(const char* key, Json value) {
+    Json json = Json::object();
+    json[key] = std::move(value);
+    return json;
+  }
+};
+
+Json findingJson(const Finding& finding, const Order& order) {
+  Json numbers = Json::array();
+  for (const Number& number : finding.numbers) {
+    numbers.push_back({{"name", number.name}, {"value", exactText(number.value)}});
+  }
+  Json remedies = Json::array();
+  for (const Remedy& remedy : finding.remedies) {
+    remedies.push_back({{"change", std::visit(ChangeJson{}, remedy.change)},
+                        {"text", remedy.text},
+                        {"result", remedy.result}});
+  }
+  return {{"severity", name(finding.severity)},
+          {"code", name(finding.code)},
+          {"line", order.lines[finding.line].id},
+          {"placement", finding.placement},
+          {"sizes", texts(finding.sizes)},
+          {"place", finding.place},
+          {"text", finding.text},
+          {"numbers", std::move(numbers)},
+          {"remedies", std::move(remedies)}};
+}
+
+}  // namespace
+
+std::string jsonReport(const Plan& plan, const ReportContext& context) {
+  const Order& order = context.order;
+  Json json = {{"format", "creaseline-plan"},
+               {"version", kPlanVersion},
+               {"order", plan.orderId},
+               {"title", order.title},
+               {"customer", order.customer},
+               {"due", order.due},
+               {"shop", context.shop.name},
+               {"counts",
+                {{"garments", plan.counts.garments},
+                 {"placements", plan.counts.placements},
+                 {"stops", plan.counts.stops},
+                 {"watches", plan.counts.watches},
+                 {"notes", plan.counts.notes}}}};
+  json["findings"] = Json::array();
+  for (const Finding& finding : plan.findings) {
+    json["findings"].push_back(findingJson(finding, order));
+  }
+  json["placements"] = Json::array();
+  for (const PlacementPlan& placement : plan.placements) {
+    json["placements"].push_back(placementJson(placement, order));
+  }
+  // A size chart may bring bytes that are not UTF-8; the report stays valid all the same.
+  return json.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
+}
+
+}  // namespace creaseline
