@@ -1,0 +1,104 @@
+#!/usr/bin/env python3
+# SPDX-License-Identifier: MIT
+"""Checks of the sources' form: check_sources.py CHECK [BUILD FOLDER], run in the source folder."""
+
+import json
+import re
+import subprocess
+import sys
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+CORE_LAYERS = ("base", "shape", "catalogue", "planning")
+QT_INCLUDE = re.compile(r'#\s*include\s*[<"](Qt?[A-Z]\w*|Qt\w+/\w+)(\.h)?[>"]')
+FOREIGN_MACRO = re.compile(r"\b(QVERIFY2?|QCOMPARE|QTEST_\w+|QFAIL|QSKIP|EXPECT_[A-Z]+|ASSERT_[A-Z]+)\b")
+LONGEST_FILE = 450
+
+
+def files(folders, suffixes):
+    """Files of ours below the folders, in order."""
+    found = []
+    for folder in folders:
+        found += [p for p in sorted((ROOT / folder).rglob("*")) if p.suffix in suffixes]
+    return found
+
+
+def sources():
+    return files(("include", "src", "tests"), (".h", ".cpp"))
+
+
+def grep(paths, pattern):
+    hits = []
+    for path in paths:
+        for number, line in enumerate(path.read_text(encoding="utf-8").splitlines(), 1):
+            if pattern.search(line):
+                hits.append(f"{path.relative_to(ROOT)}:{number}: {line.strip()}")
+    return hits
+
+
+def core_without_qt():
+    folders = [f"{top}/{layer}" for layer in CORE_LAYERS
+               for top in ("include/creaseline", "src", "tests")]
+    return grep(files(folders, (".h", ".cpp")), QT_INCLUDE)
+
+
+def catch_only():
+    return grep(files(("tests",), (".h", ".cpp")), FOREIGN_MACRO)
+
+
+def file_form():
+    complaints = []
+    for path in sources():
+        lines = path.read_text(encoding="utf-8").splitlines()
+        name = path.relative_to(ROOT)
+        if not lines or lines[0] != "// SPDX-License-Identifier: MIT":
+            complaints.append(f"{name}:1: first line is not the licence identifier")
+        if len(lines) > LONGEST_FILE:
+            complaints.append(f"{name}: {len(lines)} lines, at most {LONGEST_FILE}")
+        if path.suffix == ".h" and "#pragma once" not in lines:
+            complaints.append(f"{name}: no #pragma once")
+    return complaints
+
+
+def run_all(commands):
+    """Runs the commands two at a time; complaints are the outputs of those that fail."""
+    def run(command):
+        done = subprocess.run(command, cwd=ROOT, text=True, capture_output=True, check=False)
+        return done.stdout + done.stderr if done.returncode != 0 else ""
+    with ThreadPoolExecutor(max_workers=2) as pool:
+        return [text for text in pool.map(run, commands) if text]
+
+
+def formatted():
+    return run_all([["clang-format", "--dry-run", "-Werror", *map(str, sources())]])
+
+
+def tidy(build):
+    """Sources of the core only: they hold the numbers, and the time is bounded."""
+    database = json.loads((Path(build) / "compile_commands.json").read_text(encoding="utf-8"))
+    core = tuple(str(ROOT / "src" / layer) + "/" for layer in CORE_LAYERS)
+    chosen = sorted({entry["file"] for entry in database if entry["file"].startswith(core)})
+    if not chosen:
+        return [f"no core source in {build}/compile_commands.json"]
+    return run_all([["clang-tidy", "--quiet", "-p", str(build), path] for path in chosen])
+
+
+def main(arguments):
+    checks = {"core-without-qt": core_without_qt, "catch-only": catch_only,
+              "file-form": file_form, "format": formatted, "tidy": tidy}
+    if not arguments or arguments[0] not in checks:
+        print("usage: check_sources.py", "|".join(checks), file=sys.stderr)
+        return 2
+    if not sources():
+        print("no sources found", file=sys.stderr)
+        return 1
+    complaints = checks[arguments[0]](*arguments[1:])
+    for complaint in complaints:
+        print(complaint)
+    print(f"{len(sources())} sources, {len(complaints)} complaints")
+    return 1 if complaints else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))
