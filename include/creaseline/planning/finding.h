@@ -23,6 +23,7 @@ enum class FindingCode {
   FrameMeetsGarment,      // the best window's body meets a pocket, zip, collar, seam
   LittleRoom,             // slack below the shop's hooping error
   BelowLeastDrop,
+  BeyondMostDrop,
   OutsidePanel,
   MeetsKeepOut,           // design on a zip, placket, pocket edge, collar seam
   NearSeam,
@@ -93,6 +94,7 @@ struct EnumNames<FindingCode> {
       {FindingCode::FrameMeetsGarment, "frame-meets-garment"},
       {FindingCode::LittleRoom, "little-room"},
       {FindingCode::BelowLeastDrop, "below-least-drop"},
+      {FindingCode::BeyondMostDrop, "beyond-most-drop"},
       {FindingCode::OutsidePanel, "outside-panel"},
       {FindingCode::MeetsKeepOut, "meets-keep-out"},
       {FindingCode::NearSeam, "near-seam"},

@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+// One placement from question to answer; the stages are in files of their own.
+#include <algorithm>
+#include <array>
+
+#include "planning/backing.h"
+#include "planning/cloth.h"
+#include "planning/frame_search.h"
+#include "planning/placement.h"
+#include "planning/request.h"
+#include "planning/steps.h"
+
+namespace creaseline {
+namespace {
+
+const PreparedFrame* preparedFrame(const Workshop& workshop, const FrameChoice& choice) {
+  for (const PreparedFrame& frame : *workshop.frames) {
+    if (frame.frame->id == choice.frame && frame.turn == choice.turn) {
+      return &frame;
+    }
+  }
+  return nullptr;
+}
+
+void decideFrame(PlacementPlan& plan, const PanelShape& panel, const Workshop& workshop) {
+  FrameSearch search = searchFrames(workshop, panel, plan.outlineOnPanel, plan.placed.centre);
+  plan.rejections = std::move(search.rejections);
+  plan.largestScale = search.largestScale;
+  if (search.accepted.empty()) {
+    return;
+  }
+  plan.frame = std::move(search.accepted.front());
+  plan.alternatives.assign(std::make_move_iterator(search.accepted.begin() + 1),
+                           std::make_move_iterator(search.accepted.end()));
+}
+
+// Measures that the answer rests on: those that shaped this panel and were not given.
+std::vector<Measure> assumedMeasures(const GarmentShape& garment, const PanelShape& panel) {
+  std::vector<Measure> assumed;
+  for (const Measure measure : panel.measures) {
+    const auto found = garment.measures.find(measure);
+    if (found != garment.measures.end() && found->second.assumed &&
+        std::find(assumed.begin(), assumed.end(), measure) == assumed.end()) {
+      assumed.push_back(measure);
+    }
+  }
+  std::sort(assumed.begin(), assumed.end());
+  return assumed;
+}
+
+}  // namespace
+
+PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop) {
+  PlacementPlan plan;
+  plan.line = request.lineIndex;
+  plan.placement = request.placementIndex;
+  plan.size = request.size;
+  plan.quantity = request.quantity;
+  plan.location = request.placement.location;
+  plan.garment = request.garment;
+  plan.band = request.garment->band;
+  plan.design = request.placement.scale == 1.0 ? *request.design
+                                               : request.design->scaled(request.placement.scale);
+
+  const Location* location = workshop.rules->location(request.placement.location);
+  const GarmentKind* kind = workshop.rules->kind(request.blank->kind);
+  const PlacementRule* rule = findPlacementRule(request, workshop);
+  if (location != nullptr) {
+    plan.panel = location->panel;
+  }
+  const PanelShape* panel = location == nullptr ? nullptr : plan.garment->panel(location->panel);
+  if (rule == nullptr || panel == nullptr || kind == nullptr) {
+    return plan;
+  }
+  plan.hasRule = true;
+  plan.placed =
+      placeDesign(request, *rule, *location, *panel, plan.design.outline, workshop.shop->units);
+  plan.outlineOnPanel =
+      plan.design.outline.transformed(plan.placed.panelTurn, 1.0, plan.placed.centre);
+  plan.cloth =
+      checkCloth(*plan.garment, *panel, plan.outlineOnPanel, workshop.figures.seamClearance);
+  plan.assumed = assumedMeasures(*plan.garment, *panel);
+  decideFrame(plan, *panel, workshop);
+  const PreparedFrame* frame = plan.frame ? preparedFrame(workshop, *plan.frame) : nullptr;
+  plan.backing = chooseBacking(
+      {&request.blank->fabric, &plan.design, panel->name, panel->insideSeen, plan.band, frame},
+      workshop);
+  plan.steps = stepsFor(plan, *location, workshop.shop->units);
+  plan.cautions = cautionsFor(plan, *request.blank, *kind, workshop);
+  return plan;
+}
+
+}  // namespace creaseline

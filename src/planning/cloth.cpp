@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: MIT
+#include "planning/cloth.h"
+
+#include <algorithm>
+#include <initializer_list>
+#include <map>
+
+#include "creaseline/planning/wording.h"
+#include "creaseline/shape/separation.h"
+#include "planning/placement.h"
+
+namespace creaseline {
+namespace {
+
+bool anyAssumed(const GarmentShape& garment, std::initializer_list<Measure> measures) {
+  return std::any_of(measures.begin(), measures.end(), [&garment](Measure measure) {
+    const auto found = garment.measures.find(measure);
+    return found != garment.measures.end() && found->second.assumed;
+  });
+}
+
+// How far the farthest point of the outline is outside the panel; 0 if none is.
+double farthestOutside(const Ring& panel, const Ring& hull) {
+  double farthest = 0.0;
+  for (const Point point : hull) {
+    if (!contains(panel, point)) {
+      farthest = std::max(farthest, nearestSide(panel, point).distance);
+    }
+  }
+  return farthest;
+}
+
+// Convex pieces to measure with: each piece's own hull is nearer to the truth than one hull.
+std::vector<Ring> pieceHulls(const Outline& outline) {
+  std::vector<Ring> hulls;
+  for (const Piece& piece : outline.pieces) {
+    hulls.push_back(convexHull(piece.outer));
+  }
+  return hulls;
+}
+
+void addEdges(std::vector<ClothCheck>& checks, const GarmentShape& garment, const PanelShape& panel,
+              const std::vector<Ring>& hulls, Length seamClearance) {
+  std::map<std::pair<EdgeName, bool>, double> rooms;
+  for (const Ring& hull : hulls) {
+    for (const SideRoom& room : roomToSides(hull, panel.outline)) {
+      const PanelSide& side = panel.sides[room.side];
+      const auto [entry, added] = rooms.try_emplace({side.name, side.viewerRight}, room.distance);
+      if (!added) {
+        entry->second = std::min(entry->second, room.distance);
+      }
+    }
+  }
+  for (const auto& [side, room] : rooms) {
+    checks.push_back({sideLabel(panel, {side.first, side.second}), Length::fromMm(room),
+                      seamClearance, edgeAssumed(side.first, garment)});
+  }
+}
+
+void addKeepOuts(std::vector<ClothCheck>& checks, const PanelShape& panel,
+                 const std::vector<Ring>& hulls) {
+  std::map<KeepOutName, ClothCheck> nearest;
+  for (const KeepOut& keepOut : panel.keepOuts) {
+    if (!keepOut.needle) {
+      continue;
+    }
+    for (const Ring& hull : hulls) {
+      const Length room = Length::fromMm(separation(hull, keepOut.area).distance);
+      const auto [entry, added] = nearest.try_emplace(
+          keepOut.name, ClothCheck{keepOutPhrase(keepOut.name), room, {}, keepOut.assumed});
+      if (!added && room < entry->second.room) {
+        entry->second.room = room;
+        entry->second.assumed = keepOut.assumed;
+      }
+    }
+  }
+  for (const auto& [name, check] : nearest) {
+    checks.push_back(check);
+  }
+}
+
+}  // namespace
+
+bool edgeAssumed(EdgeName edge, const GarmentShape& garment) {
+  switch (edge) {
+    case EdgeName::CollarSeam:
+      return anyAssumed(garment,
+                        {Measure::NeckWidth, Measure::FrontNeckDrop, Measure::BackNeckDrop});
+    case EdgeName::ShoulderSeam:
+      return anyAssumed(garment,
+                        {Measure::ShoulderWidth, Measure::ShoulderDrop, Measure::NeckWidth});
+    case EdgeName::Armhole:
+      return anyAssumed(garment,
+                        {Measure::ArmholeDepth, Measure::ShoulderWidth, Measure::ShoulderDrop});
+    case EdgeName::Fold:
+      return anyAssumed(garment, {Measure::SleeveWidth, Measure::CuffWidth});
+    case EdgeName::FaceEdge:
+    case EdgeName::NeckSeam:
+    case EdgeName::CrownSeam:
+      return anyAssumed(garment, {Measure::HoodHeight, Measure::HoodDepth});
+    case EdgeName::SideSeam:
+    case EdgeName::Hem:
+    case EdgeName::CuffEdge:
+      return false;
+  }
+  return false;
+}
+
+std::string sideLabel(const PanelShape& panel, const PanelSide& side) {
+  const bool paired = side.name == EdgeName::SideSeam || side.name == EdgeName::Armhole ||
+                      side.name == EdgeName::ShoulderSeam;
+  if (!paired) {
+    return edgePhrase(side.name);
+  }
+  const bool wearerLeft = (panel.name == PanelName::Back) != side.viewerRight;
+  return edgePhrase(side.name) + (wearerLeft ? " (wearer's left)" : " (wearer's right)");
+}
+
+std::vector<ClothCheck> checkCloth(const GarmentShape& garment, const PanelShape& panel,
+                                   const Outline& onPanel, Length seamClearance) {
+  const std::vector<Ring> hulls = pieceHulls(onPanel);
+  std::vector<ClothCheck> checks;
+  double outside = 0.0;
+  for (const Ring& hull : hulls) {
+    outside = std::max(outside, farthestOutside(panel.outline, hull));
+  }
+  addEdges(checks, garment, panel, hulls, seamClearance);
+  addKeepOuts(checks, panel, hulls);
+  std::stable_sort(checks.begin(), checks.end(),
+                   [](const ClothCheck& a, const ClothCheck& b) { return a.room < b.room; });
+  if (outside > 0.0) {
+    checks.insert(checks.begin(),
+                  {"inside the " + panelPhrase(panel.name), Length::fromMm(-outside), {}, false});
+  }
+  return checks;
+}
+
+Length widerThanPanel(const PanelShape& panel, const Box& design) {
+  double narrowest = std::numeric_limits<double>::infinity();
+  constexpr int kRows = 8;
+  for (int row = 0; row <= kRows; ++row) {
+    const double y = design.min.y + design.height() * row / kRows;
+    if (const auto extent = rowExtent(panel.outline, y)) {
+      narrowest = std::min(narrowest, extent->length());
+    }
+  }
+  if (!std::isfinite(narrowest)) {
+    return {};
+  }
+  return Length::fromMm(design.width() - narrowest);
+}
+
+}  // namespace creaseline

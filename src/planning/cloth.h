@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+// The cloth under the design: is it there, and is nothing in the way.
+#pragma once
+
+#include <vector>
+
+#include "creaseline/planning/plan.h"
+
+namespace creaseline {
+
+// "side seam (wearer's left)": a panel edge with its side, as a wearer would say it.
+std::string sideLabel(const PanelShape& panel, const PanelSide& side);
+
+// The measure-dependent edges of a panel: true if the edge is drawn from an assumed measure.
+bool edgeAssumed(EdgeName edge, const GarmentShape& garment);
+
+// Room from the sewn outline to each edge and keep-out of the panel, nearest first.
+std::vector<ClothCheck> checkCloth(const GarmentShape& garment, const PanelShape& panel,
+                                   const Outline& onPanel, Length seamClearance);
+
+// By how much the design is wider than the panel at its height; zero or less if it is not.
+Length widerThanPanel(const PanelShape& panel, const Box& design);
+
+}  // namespace creaseline

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+#include "planning/figures.h"
+
+#include "creaseline/base/error.h"
+#include "creaseline/base/units.h"
+
+namespace creaseline {
+namespace {
+
+template <class T>
+T require(const Result<T>& parsed, const DefaultValue& value) {
+  if (!parsed) {
+    throw InputError({"rules/defaults.json", value.id, value.text, parsed.message()});
+  }
+  return parsed.value();
+}
+
+Length lengthOf(const DefaultValue& value) {
+  return require(parseLength(value.text), value);
+}
+
+}  // namespace
+
+Figures readFigures(const Defaults& defaults, const Shop& shop) {
+  Figures figures;
+  figures.footClearance = lengthOf(defaults.footClearance);
+  figures.clampMargin = lengthOf(defaults.clampMargin);
+  figures.seamClearance = lengthOf(defaults.seamClearance);
+  figures.adultXlBodyWidth = lengthOf(defaults.adultXlBodyWidth);
+  figures.youthBodyWidth = lengthOf(defaults.youthBodyWidth);
+  figures.heavyGarment =
+      require(parseArealWeight(defaults.heavyGarment.text), defaults.heavyGarment);
+  if (shop.hoopingError) {
+    figures.hoopingError = *shop.hoopingError;
+  } else {
+    figures.hoopingError = {lengthOf(defaults.hoopingSideways), lengthOf(defaults.hoopingAlong),
+                            require(parseAngle(defaults.hoopingTurn.text), defaults.hoopingTurn),
+                            defaults.hoopingSideways.basis};
+  }
+  return figures;
+}
+
+SizeBand resolvedBand(const ChartSize& size, const Figures& figures) {
+  if (size.bandGiven) {
+    return size.band;
+  }
+  if (const auto named = bandFromName(size.name)) {
+    return *named;
+  }
+  const auto width = size.measures.find(Measure::BodyWidth);
+  if (width == size.measures.end()) {
+    return SizeBand::Adult;
+  }
+  if (width->second < figures.youthBodyWidth) {
+    return SizeBand::Youth;
+  }
+  return width->second > figures.adultXlBodyWidth ? SizeBand::AdultAboveXl : SizeBand::Adult;
+}
+
+}  // namespace creaseline

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: MIT
+// The shipped defaults as typed figures, read once a plan.
+#pragma once
+
+#include "creaseline/base/angle.h"
+#include "creaseline/base/areal_weight.h"
+#include "creaseline/base/length.h"
+#include "creaseline/catalogue/rules.h"
+#include "creaseline/catalogue/shop.h"
+
+namespace creaseline {
+
+struct Figures {
+  Length footClearance;
+  Length clampMargin;
+  Length seamClearance;
+  Length adultXlBodyWidth;
+  Length youthBodyWidth;
+  ArealWeight heavyGarment;
+  HoopingError hoopingError;  // the shop's own, or the shipped default
+};
+
+// Throws InputError if a default does not read as the quantity it stands for.
+Figures readFigures(const Defaults& defaults, const Shop& shop);
+
+// The band of a size: as its chart says, else as its name tells, else by its body width.
+SizeBand resolvedBand(const ChartSize& size, const Figures& figures);
+
+}  // namespace creaseline

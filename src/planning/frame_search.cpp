@@ -1,0 +1,277 @@
+// SPDX-License-Identifier: MIT
+#include "planning/frame_search.h"
+
+#include <fmt/format.h>
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+#include "planning/seat.h"
+
+namespace creaseline {
+namespace {
+
+struct Candidate {
+  FrameChoice choice;
+  std::size_t order = 0;  // of the prepared frame: the last word between equals
+  bool covers = false;
+  double backingArea = 0.0;
+};
+
+Ring hullAround(const Outline& onPanel, Point centre) {
+  Ring hull = onPanel.hull();
+  for (Point& point : hull) {
+    point = point - centre;
+  }
+  return hull;
+}
+
+Region moved(const Region& region, Point by) {
+  const auto shift = [by](std::vector<Region::Span> chain) {
+    for (Region::Span& span : chain) {
+      span.from += by.x;
+      span.to += by.x;
+      span.intercept += by.y - span.slope * by.x;
+      span.centre = span.centre + by;
+    }
+    return chain;
+  };
+  return region.empty() ? region : Region(shift(region.top()), shift(region.bottom()));
+}
+
+FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const UnitChoice& units) {
+  FrameRejection rejection{frame.frame->id, frame.turn, FrameTest::HoldsDesign, {}, {}, 0.0};
+  const Box box = ringBounds(hull);
+  const double wide = box.width() - frame.opened.width();
+  const double high = box.height() - frame.opened.height();
+  if (wide > 0.0 || high > 0.0) {
+    const bool byWidth = wide >= high;
+    rejection.missing = Length::fromMm(std::max(wide, high));
+    rejection.what =
+        fmt::format("{} too {} for the design with the foot's clearance",
+                    formatLength(rejection.missing, units), byWidth ? "narrow" : "low");
+  } else {
+    rejection.missing = Length::fromMm(std::max(0.0, -frame.opening.margin(hull)));
+    rejection.what =
+        fmt::format("its corners cut the design by {}", formatLength(rejection.missing, units));
+  }
+  return rejection;
+}
+
+// The place of the frame nearest to centred at which its body is clear of everything, or the
+// best that can be had within the room that the design leaves.
+struct Seated {
+  Point translation;  // design centre in the frame
+  Seat seat;
+};
+Seated findSeat(const PreparedFrame& frame, const Region& region, Point design,
+                const PanelShape& panel, const Rules& rules) {
+  const auto at = [&](Point translation) {
+    return Seated{translation, seatFrame(frame, design - translation, panel, rules)};
+  };
+  Seated best = at(region.balancedPoint());
+  Seated current = best;
+  constexpr int kSteps = 8;  // each step clears the deepest meeting; two walls need a few
+  for (int step = 0; step < kSteps && !current.seat.meetings.empty(); ++step) {
+    const Meeting& worst = current.seat.meetings.front();
+    const Point wanted = current.translation - worst.wayOut * worst.depth;
+    const Point next = region.nearest(wanted);
+    if (norm(next - current.translation) < 1e-6) {
+      break;
+    }
+    current = at(next);
+    if (current.seat.meetings.empty() ||
+        current.seat.meetings.front().depth < best.seat.meetings.front().depth) {
+      best = current;
+    }
+  }
+  return best;
+}
+
+FrameRejection meetsGarment(const PreparedFrame& frame, const Seat& seat, bool hasPlay,
+                            const UnitChoice& units) {
+  const Meeting& worst = seat.meetings.front();
+  FrameRejection rejection{frame.frame->id,
+                           frame.turn,
+                           worst.keepOut ? FrameTest::ClearOfKeepOut : FrameTest::OnThePanel,
+                           Length::fromMm(worst.depth),
+                           {},
+                           0.0};
+  rejection.what = fmt::format("its body meets the {} by {}{}", worst.what,
+                               formatLength(rejection.missing, units),
+                               hasPlay ? ", even shifted as far as the design allows" : "");
+  return rejection;
+}
+
+Candidate accept(const PreparedFrame& frame, const Region& region, const Ring& hull, Point design,
+                 const Seated& seated, const Workshop& workshop, std::size_t order) {
+  Candidate candidate;
+  candidate.order = order;
+  FrameChoice& choice = candidate.choice;
+  choice.frame = frame.frame->id;
+  choice.turn = frame.turn;
+  choice.centre = design - seated.translation;
+  choice.slack = frame.opening.slack(region, hull, seated.translation);
+  choice.room = moved(region, choice.centre);
+  choice.bodyRoom =
+      std::isfinite(seated.seat.room) ? Length::fromMm(std::max(0.0, seated.seat.room)) : Length();
+  choice.bodyNearest = seated.seat.nearest;
+  candidate.covers = coversHoopingError(choice.slack, workshop.figures.hoopingError);
+  const Length margin = workshop.figures.clampMargin * 2.0;
+  candidate.backingArea = ((frame.bodyWidth + margin) * (frame.bodyHeight + margin)).squareMm();
+  return candidate;
+}
+
+// Design, section 7: room for the shop's own error, then the plain way round, then least backing.
+bool better(const Candidate& a, const Candidate& b) {
+  const auto key = [](const Candidate& c) {
+    return std::make_tuple(!c.covers, c.choice.turn != Angle(), c.backingArea, c.order);
+  };
+  return key(a) < key(b);
+}
+
+void giveReasons(std::vector<FrameChoice>& accepted, const Workshop& workshop) {
+  const UnitChoice& units = workshop.shop->units;
+  for (FrameChoice& choice : accepted) {
+    const bool covers = coversHoopingError(choice.slack, workshop.figures.hoopingError);
+    choice.reasons.push_back(
+        {fmt::format("room {} to the nearest side, {} turned; the shop's hooping error is {} "
+                     "sideways, {} along, {}",
+                     formatLength(choice.slack.least(), units), formatAngle(choice.slack.turn),
+                     formatLength(workshop.figures.hoopingError.sideways, units),
+                     formatLength(workshop.figures.hoopingError.along, units),
+                     formatAngle(workshop.figures.hoopingError.turn)),
+         {},
+         workshop.figures.hoopingError.basis,
+         false});
+    if (!choice.bodyNearest.empty()) {
+      choice.reasons.push_back(
+          {fmt::format("its body stays {} clear of the {}", formatLength(choice.bodyRoom, units),
+                       choice.bodyNearest),
+           {},
+           "measured on the drawn panel",
+           false});
+    }
+    if (covers && &choice == &accepted.front() && accepted.size() > 1) {
+      choice.reasons.push_back(
+          {"of the frames that hold it with enough room it needs the least backing",
+           {},
+           "ranking of frames",
+           false});
+    }
+  }
+}
+
+bool meantFor(const Frame& frame, PanelName panel) {
+  return frame.panels.empty() ||
+         std::find(frame.panels.begin(), frame.panels.end(), panel) != frame.panels.end();
+}
+
+// Keeps the nearest miss of each frame: the test that came furthest, then the least missing.
+void keepNearestMiss(std::vector<FrameRejection>& rejections, FrameRejection rejection) {
+  const auto known = std::find_if(
+      rejections.begin(), rejections.end(),
+      [&rejection](const FrameRejection& other) { return other.frame == rejection.frame; });
+  if (known == rejections.end()) {
+    rejections.push_back(std::move(rejection));
+    return;
+  }
+  const bool further = rejection.test > known->test && known->test <= FrameTest::HoldsDesign;
+  const bool nearer = rejection.missing < known->missing &&
+                      (rejection.test >= known->test || rejection.test > FrameTest::HoldsDesign);
+  if (further || nearer) {
+    *known = std::move(rejection);
+  }
+}
+
+void dropAccepted(FrameSearch& search) {
+  std::erase_if(search.rejections, [&search](const FrameRejection& rejection) {
+    return std::any_of(
+        search.accepted.begin(), search.accepted.end(),
+        [&rejection](const FrameChoice& choice) { return choice.frame == rejection.frame; });
+  });
+}
+
+// One entry a frame: its best way of lying.
+void keepBestTurn(std::vector<Candidate>& candidates) {
+  std::vector<Candidate> best;
+  for (Candidate& candidate : candidates) {
+    const bool known = std::any_of(best.begin(), best.end(), [&candidate](const Candidate& other) {
+      return other.choice.frame == candidate.choice.frame;
+    });
+    if (!known) {
+      best.push_back(std::move(candidate));
+    }
+  }
+  candidates = std::move(best);
+}
+
+void askScales(FrameSearch& search, const Workshop& workshop, const Ring& hull, PanelName panel) {
+  for (const PreparedFrame& frame : *workshop.frames) {
+    if (!meantFor(*frame.frame, panel)) {
+      continue;
+    }
+    const double scale = frame.opening.largestScale(hull);
+    search.largestScale = std::max(search.largestScale, scale);
+    for (FrameRejection& rejection : search.rejections) {
+      if (rejection.frame == frame.frame->id) {
+        rejection.largestScale = std::max(rejection.largestScale, scale);
+      }
+    }
+  }
+}
+
+}  // namespace
+
+bool coversHoopingError(const Slack& slack, const HoopingError& error) {
+  return slack.left >= error.sideways && slack.right >= error.sideways && slack.up >= error.along &&
+         slack.down >= error.along && slack.turn >= error.turn;
+}
+
+FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, const Outline& onPanel,
+                         Point centre) {
+  FrameSearch search;
+  const Ring hull = hullAround(onPanel, centre);
+  const UnitChoice& units = workshop.shop->units;
+  std::vector<Candidate> candidates;
+  std::size_t order = 0;
+  for (const PreparedFrame& frame : *workshop.frames) {
+    ++order;
+    if (!meantFor(*frame.frame, panel.name)) {
+      keepNearestMiss(search.rejections, {frame.frame->id,
+                                          frame.turn,
+                                          FrameTest::MeantForPanel,
+                                          {},
+                                          "the shop does not use it on this part of a garment",
+                                          0.0});
+      continue;
+    }
+    const Region region = frame.opening.translations(hull);
+    if (region.empty()) {
+      keepNearestMiss(search.rejections, tooLarge(frame, hull, units));
+      continue;
+    }
+    const Seated seated = findSeat(frame, region, centre, panel, *workshop.rules);
+    if (seated.seat.meetings.empty()) {
+      candidates.push_back(accept(frame, region, hull, centre, seated, workshop, order));
+    } else {
+      const bool hasPlay = region.bounds().width() > 1.0 || region.bounds().height() > 1.0;
+      keepNearestMiss(search.rejections, meetsGarment(frame, seated.seat, hasPlay, units));
+    }
+  }
+  std::sort(candidates.begin(), candidates.end(), better);
+  keepBestTurn(candidates);
+  for (Candidate& candidate : candidates) {
+    search.accepted.push_back(std::move(candidate.choice));
+  }
+  giveReasons(search.accepted, workshop);
+  dropAccepted(search);
+  if (search.accepted.empty()) {
+    askScales(search, workshop, hull, panel.name);
+  } else {
+    search.largestScale = 1.0;
+  }
+  return search;
+}
+
+}  // namespace creaseline

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: MIT
+// Which frame on hand holds the design at its place, and can sit on the garment there.
+#pragma once
+
+#include <vector>
+
+#include "creaseline/planning/plan.h"
+#include "planning/workshop.h"
+
+namespace creaseline {
+
+struct FrameSearch {
+  std::vector<FrameChoice> accepted;       // best first
+  std::vector<FrameRejection> rejections;  // one for each frame that fails, its nearest miss
+  double largestScale = 0.0;               // that any window would hold; 1 or more if one holds it
+};
+
+// `onPanel` is the design's outline in panel coordinates, `centre` its centre there.
+FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, const Outline& onPanel,
+                         Point centre);
+
+// True if the slack covers the shop's own hooping error on every side and turned.
+bool coversHoopingError(const Slack& slack, const HoopingError& error);
+
+}  // namespace creaseline

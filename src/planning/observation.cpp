@@ -1,0 +1,307 @@
+// SPDX-License-Identifier: MIT
+#include "planning/observation.h"
+
+#include <fmt/format.h>
+#include <algorithm>
+
+#include "creaseline/planning/wording.h"
+#include "planning/cloth.h"
+#include "planning/frame_search.h"
+#include "planning/placement.h"
+
+namespace creaseline {
+namespace {
+
+// Gathers observations of one plan; one member a subject.
+class Observer {
+ public:
+  Observer(const PlacementRequest& request, const PlacementPlan& plan, const Workshop& workshop)
+      : request_(request), plan_(plan), workshop_(workshop), units_(workshop.shop->units) {}
+
+  std::vector<Observation> all() {
+    if (!plan_.hasRule) {
+      missingRule();
+      return std::move(found_);
+    }
+    drop();
+    cloth();
+    usualSize();
+    if (plan_.frame) {
+      chosenFrame();
+    } else {
+      noFrame();
+    }
+    supplies();
+    density();
+    measures();
+    return std::move(found_);
+  }
+
+ private:
+  [[nodiscard]] std::string text(Length length) const { return formatLength(length, units_); }
+
+  void say(Severity severity, FindingCode code, std::string subject, std::string sentence,
+           const std::string& number = {}, Length amount = {}) {
+    std::vector<Number> numbers;
+    if (!number.empty()) {
+      numbers.push_back({number, amount});
+    }
+    found_.push_back(
+        {severity, code, std::move(subject), std::move(sentence), amount, std::move(numbers)});
+  }
+
+  void missingRule() {
+    const Location* location = workshop_.rules->location(request_.placement.location);
+    const bool lacksPanel =
+        location != nullptr && request_.garment->panel(location->panel) == nullptr;
+    say(Severity::Stop, FindingCode::NoRule, {},
+        lacksPanel ? fmt::format("this garment has no {}", panelPhrase(location->panel))
+                   : fmt::format("no rule places a design at {} on this garment in this size",
+                                 request_.placement.location.text()));
+  }
+
+  void drop() {
+    const PlacementRule* rule = findPlacementRule(request_, workshop_);
+    const Length distance =
+        rule->anchor == Anchor::NearEdge ? plan_.placed.drop : plan_.placed.centreOffset;
+    const std::string what = rule->anchor == Anchor::NearEdge ? "design" : "design's centre";
+    if (distance < rule->least) {
+      say(Severity::Stop, FindingCode::BelowLeastDrop, {},
+          fmt::format("the {} is {} {}, {} less than the least {}", what, text(distance),
+                      landmarkPhrase(rule->from), text(rule->least - distance), text(rule->least)),
+          "too near by", rule->least - distance);
+    } else if (distance > rule->most) {
+      say(Severity::Watch, FindingCode::BeyondMostDrop, {},
+          fmt::format("the {} is {} {}, {} more than the usual most of {}", what, text(distance),
+                      landmarkPhrase(rule->from), text(distance - rule->most), text(rule->most)),
+          "too far by", distance - rule->most);
+    }
+  }
+
+  void cloth() {
+    const PanelShape& panel = *plan_.garment->panel(plan_.panel);
+    const Length wider = widerThanPanel(panel, plan_.placed.bounds);
+    if (wider > Length()) {
+      say(Severity::Stop, FindingCode::WiderThanPanel, {},
+          fmt::format("the design is {} wider than the {}", text(wider), panelPhrase(panel.name)),
+          "wider by", wider);
+    }
+    const bool inside =
+        std::none_of(plan_.cloth.begin(), plan_.cloth.end(), [](const ClothCheck& check) {
+          return check.against.starts_with("inside ") && check.room < Length();
+        });
+    for (const ClothCheck& check : plan_.cloth) {
+      oneCheck(check, inside, wider > Length());
+    }
+  }
+
+  void oneCheck(const ClothCheck& check, bool inside, bool wider) {
+    const bool edge = check.least > Length();
+    if (check.against.starts_with("inside ")) {
+      if (!wider) {
+        say(Severity::Stop, FindingCode::OutsidePanel, {},
+            fmt::format("the design is not {}: it reaches {} beyond the edge", check.against,
+                        text(-check.room)),
+            "beyond by", -check.room);
+      }
+    } else if (!edge && check.room < Length()) {
+      say(Severity::Stop, FindingCode::MeetsKeepOut, check.against,
+          fmt::format("the design lies on the {} by {}", check.against, text(-check.room)),
+          "over by", -check.room);
+    } else if (edge && inside && check.room < check.least) {
+      say(Severity::Watch, FindingCode::NearSeam, check.against,
+          fmt::format("the design is only {} from the {}; {} is wanted",
+                      text(std::max(check.room, Length())), check.against, text(check.least)),
+          "short by", check.least - check.room);
+    }
+  }
+
+  void usualSize() {
+    const PlacementRule* rule = findPlacementRule(request_, workshop_);
+    const Length width = Length::fromMm(plan_.placed.bounds.width());
+    const Length height = Length::fromMm(plan_.placed.bounds.height());
+    const auto over = [this](Length value, const std::optional<Length>& limit,
+                             const std::string& adjective) {
+      if (limit && value > *limit) {
+        say(Severity::Watch, FindingCode::BeyondUsualSize, adjective,
+            fmt::format("the design is {} {}, {} more than usual here", text(value), adjective,
+                        text(value - *limit)),
+            "over the usual by", value - *limit);
+      }
+    };
+    over(width, rule->mostWidth, "wide");
+    over(height, rule->mostHeight, "high");
+    if (rule->leastWidth && width < *rule->leastWidth) {
+      say(Severity::Note, FindingCode::BeyondUsualSize, "narrow",
+          fmt::format("the design is {} wide, {} less than usual here", text(width),
+                      text(*rule->leastWidth - width)),
+          "under the usual by", *rule->leastWidth - width);
+    }
+  }
+
+  [[nodiscard]] std::string nameOfFrame(const FrameId& id) const {
+    const Frame* frame = workshop_.shop->frame(id);
+    return frame == nullptr ? id.text() : frame->name;
+  }
+
+  static bool byGarment(const FrameRejection& rejection) {
+    return rejection.test == FrameTest::ClearOfKeepOut || rejection.test == FrameTest::OnThePanel;
+  }
+
+  // The least miss among rejections that satisfy the predicate; null if none does.
+  template <class Predicate>
+  [[nodiscard]] const FrameRejection* nearestMiss(Predicate predicate) const {
+    const FrameRejection* nearest = nullptr;
+    for (const FrameRejection& rejection : plan_.rejections) {
+      if (predicate(rejection) && (nearest == nullptr || rejection.missing < nearest->missing)) {
+        nearest = &rejection;
+      }
+    }
+    return nearest;
+  }
+
+  void noFrame() {
+    if (const FrameRejection* meets = nearestMiss(byGarment)) {
+      say(Severity::Stop, FindingCode::FrameMeetsGarment, {},
+          fmt::format("no frame that holds the design can sit here; nearest is {}: {}",
+                      nameOfFrame(meets->frame), meets->what),
+          "meets by", meets->missing);
+      return;
+    }
+    const FrameRejection* small =
+        nearestMiss([](const FrameRejection& r) { return r.test == FrameTest::HoldsDesign; });
+    if (small == nullptr) {
+      say(Severity::Stop, FindingCode::NoFrameSuits, {},
+          fmt::format("the shop uses none of its frames on a {}", panelPhrase(plan_.panel)));
+      return;
+    }
+    say(Severity::Stop, FindingCode::TooLargeForEveryFrame, {},
+        fmt::format("too large for every frame; nearest is {}: {}; the largest that a frame holds "
+                    "is {} % of this size",
+                    nameOfFrame(small->frame), small->what,
+                    static_cast<int>(plan_.largestScale * 100.0)),
+        "too large by", small->missing);
+  }
+
+  static bool quarterTurned(Angle turn) { return turn.millidegrees() % 180'000 != 0; }
+
+  void chosenFrame() {
+    const FrameChoice& choice = *plan_.frame;
+    const bool onlyTurned =
+        quarterTurned(choice.turn) &&
+        std::all_of(plan_.alternatives.begin(), plan_.alternatives.end(),
+                    [](const FrameChoice& other) { return quarterTurned(other.turn); });
+    if (onlyTurned) {
+      say(Severity::Watch, FindingCode::FitsOnlyTurned, {},
+          fmt::format("fits only with the frame turned by {} on the garment: turn the design in "
+                      "the machine as well",
+                      formatAngle(choice.turn)));
+    }
+    if (!coversHoopingError(choice.slack, workshop_.figures.hoopingError)) {
+      const HoopingError& error = workshop_.figures.hoopingError;
+      const Length missing =
+          std::max({error.sideways - std::min(choice.slack.left, choice.slack.right),
+                    error.along - std::min(choice.slack.up, choice.slack.down), Length()});
+      say(Severity::Watch, FindingCode::LittleRoom, {},
+          fmt::format("{} leaves room {}; the shop's hooping error is {} sideways, {} along, {}",
+                      nameOfFrame(choice.frame), slackPhrase(choice.slack, units_),
+                      text(error.sideways), text(error.along), formatAngle(error.turn)),
+          "short by", missing);
+    }
+    unusableSmallerFrame(choice);
+  }
+
+  // A smaller frame would hold the design but cannot sit here: worth knowing before somebody
+  // takes it from the rack.
+  void unusableSmallerFrame(const FrameChoice& choice) {
+    const Frame* chosen = workshop_.shop->frame(choice.frame);
+    const FrameRejection* meets = nearestMiss([this, chosen](const FrameRejection& rejection) {
+      const Frame* frame = workshop_.shop->frame(rejection.frame);
+      return byGarment(rejection) && frame != nullptr && chosen != nullptr &&
+             frame->body.area() <= chosen->body.area();
+    });
+    if (meets != nullptr) {
+      say(Severity::Note, FindingCode::FrameMeetsGarment, meets->frame.text(),
+          fmt::format("{} would hold the design, but {}; {} is used", nameOfFrame(meets->frame),
+                      meets->what, chosen->name),
+          "meets by", meets->missing);
+    }
+  }
+
+  void supplies() {
+    const BackingChoice& backing = plan_.backing;
+    if (backing.stock.empty()) {
+      say(Severity::Watch, FindingCode::BackingNotInStock,
+          std::string(nameOf(backing.kind)) + exactText(backing.leastWeight),
+          fmt::format("not in stock: {}{}", backingPhrase(backing, units_),
+                      backing.cutWidth > Length()
+                          ? fmt::format(", in pieces of {} × {}", text(backing.cutWidth),
+                                        text(backing.cutHeight))
+                          : ""));
+    }
+    const bool listed = !workshop_.needles.empty();
+    const bool needle = std::any_of(
+        workshop_.needles.begin(), workshop_.needles.end(), [&backing](const NeedleStock& stock) {
+          return stock.size == backing.needleSize && stock.point == backing.needlePoint;
+        });
+    if (listed && !needle) {
+      say(Severity::Watch, FindingCode::NeedleNotInStock, needlePhrase(backing),
+          fmt::format("not in stock: needle {}", needlePhrase(backing)));
+    }
+    if (backing.topping && !workshop_.toppingFilm) {
+      say(Severity::Watch, FindingCode::ToppingNotInStock, {}, "not in stock: topping film");
+    }
+  }
+
+  void density() {
+    const double density = plan_.design.stitchesPerSquareMm();
+    if (plan_.backing.mostDensity && density > *plan_.backing.mostDensity) {
+      say(Severity::Watch, FindingCode::TooDense, {},
+          fmt::format("{:.2f} stitches per mm², this cloth bears {:.2f}: it may pucker or be cut",
+                      density, *plan_.backing.mostDensity));
+    }
+  }
+
+  // A check that rests on an assumed measure and is near its limit makes the assumption matter.
+  [[nodiscard]] bool assumptionMatters() const {
+    return std::any_of(plan_.cloth.begin(), plan_.cloth.end(), [this](const ClothCheck& check) {
+      return check.assumed && check.room < workshop_.figures.seamClearance * 2.0;
+    });
+  }
+
+  void measures() {
+    if (plan_.assumed.empty()) {
+      return;
+    }
+    std::string list;
+    for (const Measure measure : plan_.assumed) {
+      list += (list.empty() ? "" : ", ") + measurePhrase(measure);
+    }
+    say(assumptionMatters() ? Severity::Watch : Severity::Note, FindingCode::MeasureAssumed, list,
+        fmt::format("the size chart lacks {}; assumed by proportion: measure before hooping",
+                    list));
+  }
+
+  const PlacementRequest& request_;
+  const PlacementPlan& plan_;
+  const Workshop& workshop_;
+  const UnitChoice& units_;
+  std::vector<Observation> found_;
+};
+
+}  // namespace
+
+std::vector<Observation> observe(const PlacementRequest& request, const PlacementPlan& plan,
+                                 const Workshop& workshop) {
+  return Observer(request, plan, workshop).all();
+}
+
+Severity worstOf(const std::vector<Observation>& observations) {
+  Severity worst = Severity::Note;
+  for (const Observation& observation : observations) {
+    worst = std::min(worst, observation.severity);
+  }
+  return worst;
+}
+
+}  // namespace creaseline

@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: MIT
+// What there is to say about one placement in one size, before sizes are gathered and remedies
+// sought.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "creaseline/planning/finding.h"
+#include "planning/request.h"
+
+namespace creaseline {
+
+struct Observation {
+  Severity severity{};
+  FindingCode code{};
+  std::string subject;  // what it is about ("pocket edge"); sizes are gathered by code and subject
+  std::string text;
+  Length amount;  // the larger, the worse
+  std::vector<Number> numbers;
+};
+
+// In a fixed order: placement, cloth, size, frame, backing, measures.
+std::vector<Observation> observe(const PlacementRequest& request, const PlacementPlan& plan,
+                                 const Workshop& workshop);
+
+Severity worstOf(const std::vector<Observation>& observations);
+
+}  // namespace creaseline

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+// Where the design goes: the rule that applies, and the place it gives on this size.
+#pragma once
+
+#include "creaseline/planning/plan.h"
+#include "planning/request.h"
+
+namespace creaseline {
+
+// The first rule that matches, the shop's own before the shipped ones; null if there is none.
+const PlacementRule* findPlacementRule(const PlacementRequest& request, const Workshop& workshop);
+
+// Which way along the panel's y axis `distance` leads: +1 away from the datum, -1 towards it.
+double landmarkDirection(Landmark from);
+
+// `outline` is the design as sewn, in its own coordinates.
+Placed placeDesign(const PlacementRequest& request, const PlacementRule& rule,
+                   const Location& location, const PanelShape& panel, const Outline& outline,
+                   const UnitChoice& units);
+
+// The panel's extent along the row at y; nothing if the row misses the panel.
+std::optional<Region::Interval> rowExtent(const Ring& ring, double y);
+
+}  // namespace creaseline

@@ -1,0 +1,259 @@
+// SPDX-License-Identifier: MIT
+#include "creaseline/planning/planner.h"
+
+#include <fmt/format.h>
+#include <algorithm>
+#include <exception>
+#include <map>
+#include <mutex>
+#include <thread>
+
+#include "creaseline/base/error.h"
+#include "planning/findings.h"
+
+namespace creaseline {
+namespace {
+
+using GarmentCache = std::map<std::pair<BlankId, SizeName>, std::shared_ptr<const GarmentShape>>;
+
+// Looks up what lines refer to; orders of thousands of lines must not search from the start.
+struct Catalogue {
+  std::map<BlankId, const Blank*> blanks;
+  std::map<DesignId, const Design*> designs;
+  GarmentCache garments;
+};
+
+[[noreturn]] void refuse(const OrderLine& line, const std::string& found,
+                         const std::string& expected) {
+  throw InputError({"order", "line " + line.id, found, expected});
+}
+
+std::shared_ptr<const GarmentShape> buildGarment(const Blank& blank, const OrderLine& line,
+                                                 const SizeName& size, const Workshop& workshop) {
+  const GarmentKind* kind = workshop.rules->kind(blank.kind);
+  if (kind == nullptr) {
+    refuse(line, "garment kind \"" + blank.kind.text() + "\"", "a kind that the rules describe");
+  }
+  const ChartSize* charted = blank.chart.find(size);
+  if (charted == nullptr) {
+    refuse(line, "size \"" + size.text() + "\"", "a size of the blank's chart");
+  }
+  ChartSize resolved = *charted;
+  resolved.band = resolvedBand(*charted, workshop.figures);
+  return std::make_shared<const GarmentShape>(
+      garmentShape(*kind, resolved, blank.id.text(), "size " + size.text()));
+}
+
+Catalogue indexed(const Order& order) {
+  Catalogue catalogue;
+  for (const Blank& blank : order.blanks) {
+    catalogue.blanks.emplace(blank.id, &blank);
+  }
+  for (const Design& design : order.designs) {
+    catalogue.designs.emplace(design.id, &design);
+  }
+  return catalogue;
+}
+
+const Blank& blankOf(const OrderLine& line, const Catalogue& catalogue) {
+  const auto found = catalogue.blanks.find(line.blank);
+  if (found == catalogue.blanks.end()) {
+    refuse(line, "blank \"" + line.blank.text() + "\"", "a blank of the order");
+  }
+  return *found->second;
+}
+
+void buildGarments(Catalogue& catalogue, const Order& order, const Workshop& workshop) {
+  for (const OrderLine& line : order.lines) {
+    const Blank& blank = blankOf(line, catalogue);
+    for (const SizeQuantity& entry : line.sizes) {
+      auto& garment = catalogue.garments[{line.blank, entry.size}];
+      if (!garment) {
+        garment = buildGarment(blank, line, entry.size, workshop);
+      }
+    }
+  }
+}
+
+PlacementRequest makeRequest(const Order& order, std::size_t lineIndex, std::size_t placementIndex,
+                             const SizeQuantity& entry, const Catalogue& catalogue) {
+  const OrderLine& line = order.lines[lineIndex];
+  PlacementRequest request;
+  request.lineIndex = lineIndex;
+  request.placementIndex = placementIndex;
+  request.line = &line;
+  request.blank = &blankOf(line, catalogue);
+  request.placement = line.placements[placementIndex];
+  const auto design = catalogue.designs.find(request.placement.design);
+  if (design == catalogue.designs.end()) {
+    refuse(line, "design \"" + request.placement.design.text() + "\"", "a design of the order");
+  }
+  request.design = design->second;
+  request.size = entry.size;
+  request.quantity = entry.quantity;
+  request.garment = catalogue.garments.at({line.blank, entry.size});
+  return request;
+}
+
+// One line and location: the unit of work that threads share out.
+struct Task {
+  std::size_t line = 0;
+  std::size_t placement = 0;
+  std::vector<PlacementPlan> plans;
+  std::vector<Finding> findings;
+};
+
+void run(Task& task, const Order& order, const Catalogue& catalogue, const Workshop& workshop,
+         const PlanOptions& options) {
+  std::vector<Observed> sizes;
+  for (const SizeQuantity& entry : order.lines[task.line].sizes) {
+    Observed size{makeRequest(order, task.line, task.placement, entry, catalogue), {}};
+    PlacementPlan plan = answer(size.request, workshop);
+    size.observations = observe(size.request, plan, workshop);
+    plan.worst = worstOf(size.observations);
+    task.plans.push_back(std::move(plan));
+    sizes.push_back(std::move(size));
+  }
+  task.findings = gatherFindings(sizes, workshop, options.checkRemedies);
+}
+
+// Shares the tasks out; answers do not depend on who does which. The first exception wins.
+void runAll(std::vector<Task>& tasks, const std::function<void(Task&)>& work,
+            const PlanOptions& options) {
+  std::atomic<std::size_t> next{0};
+  std::atomic<bool> failed{false};
+  std::exception_ptr failure;
+  std::mutex failureMutex;
+  const auto cancelled = [&options] { return options.cancel != nullptr && *options.cancel; };
+  const auto loop = [&](bool reports) {
+    try {
+      for (std::size_t i = next++; i < tasks.size() && !failed && !cancelled(); i = next++) {
+        work(tasks[i]);
+        if (reports && options.progress) {
+          options.progress(static_cast<double>(i + 1) / static_cast<double>(tasks.size()));
+        }
+      }
+    } catch (...) {
+      const std::lock_guard lock(failureMutex);
+      if (!failure) {
+        failure = std::current_exception();
+      }
+      failed = true;
+    }
+  };
+  const unsigned wanted =
+      options.threads != 0 ? options.threads : std::max(1U, std::thread::hardware_concurrency());
+  std::vector<std::jthread> others;
+  const std::size_t helpers = std::min<std::size_t>(wanted - 1, tasks.size() / 8);
+  for (std::size_t i = 0; i < helpers; ++i) {
+    others.emplace_back(loop, false);
+  }
+  loop(true);
+  others.clear();
+  if (failure) {
+    std::rethrow_exception(failure);
+  }
+  if (cancelled()) {
+    throw Cancelled{};
+  }
+}
+
+// Between frames that need the same backing, the one the order uses more saves a change.
+void preferCommonFrames(std::vector<PlacementPlan>& plans, const Shop& shop) {
+  std::map<FrameId, int> uses;
+  for (const PlacementPlan& plan : plans) {
+    if (plan.frame) {
+      uses[plan.frame->frame] += plan.quantity;
+    }
+  }
+  for (PlacementPlan& plan : plans) {
+    if (!plan.frame || plan.alternatives.empty()) {
+      continue;
+    }
+    FrameChoice& other = plan.alternatives.front();
+    const Frame* used = shop.frame(plan.frame->frame);
+    const Frame* next = shop.frame(other.frame);
+    const bool equal = used != nullptr && next != nullptr && used->body == next->body &&
+                       used->kind == next->kind && other.turn == plan.frame->turn &&
+                       other.slack.least() >= plan.frame->slack.least();
+    if (equal && uses[other.frame] > uses[plan.frame->frame]) {
+      std::swap(*plan.frame, other);
+      plan.frame->reasons.push_back(
+          {"equal to another frame here and used more often in this order",
+           {},
+           "ranking of frames",
+           false});
+    }
+  }
+}
+
+PlanCounts count(const Plan& plan, const Order& order) {
+  PlanCounts counts;
+  counts.garments = order.garments();
+  for (const PlacementPlan& placement : plan.placements) {
+    counts.placements += placement.quantity;
+  }
+  for (const Finding& finding : plan.findings) {
+    switch (finding.severity) {
+      case Severity::Stop:
+        ++counts.stops;
+        break;
+      case Severity::Watch:
+        ++counts.watches;
+        break;
+      case Severity::Note:
+        ++counts.notes;
+        break;
+    }
+  }
+  return counts;
+}
+
+}  // namespace
+
+Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
+               const PlanOptions& options) {
+  const Workshop workshop = prepareWorkshop(shop, rules);
+  Catalogue catalogue = indexed(order);
+  buildGarments(catalogue, order, workshop);
+  std::vector<Task> tasks;
+  for (std::size_t line = 0; line < order.lines.size(); ++line) {
+    for (std::size_t placement = 0; placement < order.lines[line].placements.size(); ++placement) {
+      tasks.push_back({line, placement, {}, {}});
+    }
+  }
+  runAll(
+      tasks, [&](Task& task) { run(task, order, catalogue, workshop, options); }, options);
+
+  Plan plan;
+  plan.orderId = order.id;
+  for (Task& task : tasks) {
+    std::move(task.plans.begin(), task.plans.end(), std::back_inserter(plan.placements));
+    std::move(task.findings.begin(), task.findings.end(), std::back_inserter(plan.findings));
+  }
+  preferCommonFrames(plan.placements, shop);
+  sortFindings(plan.findings);
+  plan.counts = count(plan, order);
+  return plan;
+}
+
+PlacementPlan planPlacement(const Order& order, std::size_t line, std::size_t placement,
+                            const SizeName& size, const Shop& shop, const Rules& rules) {
+  const Workshop workshop = prepareWorkshop(shop, rules);
+  const OrderLine& asked = order.lines.at(line);
+  const auto entry =
+      std::find_if(asked.sizes.begin(), asked.sizes.end(),
+                   [&size](const SizeQuantity& candidate) { return candidate.size == size; });
+  if (entry == asked.sizes.end()) {
+    refuse(asked, "size \"" + size.text() + "\"", "a size that this line orders");
+  }
+  Catalogue catalogue = indexed(order);
+  catalogue.garments[{asked.blank, size}] =
+      buildGarment(blankOf(asked, catalogue), asked, size, workshop);
+  const PlacementRequest request = makeRequest(order, line, placement, *entry, catalogue);
+  PlacementPlan plan = answer(request, workshop);
+  plan.worst = worstOf(observe(request, plan, workshop));
+  return plan;
+}
+
+}  // namespace creaseline

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: MIT
+#include "planning/steps.h"
+
+#include <fmt/format.h>
+#include <algorithm>
+
+#include "creaseline/planning/wording.h"
+
+namespace creaseline {
+namespace {
+
+std::string creaseStep(PanelName panel) {
+  switch (panel) {
+    case PanelName::Front:
+    case PanelName::Back:
+      return "Find the centre: lay the side seams together and press a crease";
+    case PanelName::LeftSleeve:
+    case PanelName::RightSleeve:
+      return "Find the centre: lay the sleeve on its seam and press the fold opposite";
+    case PanelName::Hood:
+      return "Find the centre: lay the two hood sides together and press a crease";
+  }
+  return {};
+}
+
+std::string markStep(const PlacementPlan& plan, const UnitChoice& units) {
+  return fmt::format("Mark the design's centre: {} {}, {}",
+                     formatLength(plan.placed.centreOffset, units),
+                     landmarkPhrase(plan.placed.from), lateralPhrase(plan, units));
+}
+
+std::string backingStep(const BackingChoice& backing, const UnitChoice& units) {
+  return fmt::format("Cut {} {} × {}: {}", backing.layers == 1 ? "one backing" : "backings",
+                     formatLength(backing.cutWidth, units), formatLength(backing.cutHeight, units),
+                     backingPhrase(backing, units));
+}
+
+// How one thread block is done: the machine's part, and the hands' part that follows it.
+void addBlock(std::vector<Step>& steps, const ThreadBlock& block, const Design& design) {
+  const auto piece = std::find_if(
+      design.pieces.begin(), design.pieces.end(),
+      [&block](const AppliquePiece& candidate) { return candidate.name == block.piece; });
+  const std::string fabric = piece == design.pieces.end() ? "the fabric" : piece->fabric;
+  switch (block.kind) {
+    case BlockKind::PlacementLine:
+      steps.push_back(
+          {fmt::format("Piece {}: sew the placement line ({})", block.piece, block.thread), false});
+      steps.push_back({fmt::format("Piece {}: lay {} over the line", block.piece, fabric), true});
+      break;
+    case BlockKind::TackDown:
+      steps.push_back({fmt::format("Piece {}: tack down ({})", block.piece, block.thread), false});
+      steps.push_back({fmt::format("Piece {}: trim in the frame with curved scissors; the frame "
+                                   "stays closed",
+                                   block.piece),
+                       true});
+      break;
+    case BlockKind::Cover:
+      steps.push_back(
+          {fmt::format("Piece {}: cover the edge ({})", block.piece, block.thread), false});
+      break;
+    case BlockKind::Sew:
+      steps.push_back({fmt::format("Sew {}", block.thread), false});
+      break;
+  }
+}
+
+bool occasionHolds(CautionOccasion occasion, const PlacementPlan& plan, const Blank& blank,
+                   const GarmentKind& kind, const Workshop& workshop) {
+  const bool child = plan.band == SizeBand::Youth || plan.band == SizeBand::Infant;
+  switch (occasion) {
+    case CautionOccasion::Always:
+    case CautionOccasion::Press:  // every centre is found with a pressed crease
+      return true;
+    case CautionOccasion::MagneticFrame: {
+      const Frame* frame = plan.frame ? workshop.shop->frame(plan.frame->frame) : nullptr;
+      return frame != nullptr && frame->kind == FrameKind::Magnetic;
+    }
+    case CautionOccasion::Applique:
+      return !plan.design.pieces.empty();
+    case CautionOccasion::Infant:
+      return plan.band == SizeBand::Infant;
+    case CautionOccasion::Youth:
+      return child;
+    case CautionOccasion::ChildHood:
+      return child && kind.neck == NeckForm::Hood;
+    case CautionOccasion::HeavyGarment:
+      return blank.fabric.weight >= workshop.figures.heavyGarment;
+    case CautionOccasion::Topping:
+      return plan.backing.topping;
+  }
+  return false;
+}
+
+}  // namespace
+
+std::vector<Step> stepsFor(const PlacementPlan& plan, const Location& location,
+                           const UnitChoice& units) {
+  std::vector<Step> steps;
+  steps.push_back({creaseStep(location.panel), true});
+  steps.push_back({markStep(plan, units), true});
+  steps.push_back({backingStep(plan.backing, units), true});
+  steps.push_back(
+      {plan.backing.hold == HoldMethod::Hooped
+           ? "Close the frame over backing and cloth, crease on the frame's centre marks"
+           : "Close the frame over the cloth, crease on the frame's centre marks; slide "
+             "the backing under the frame",
+       true});
+  if (plan.backing.topping) {
+    steps.push_back({"Lay topping film over the cloth", true});
+  }
+  steps.push_back({"Trace the design's outline with the needle up: it must clear the frame", true});
+  for (const ThreadBlock& block : plan.design.blocks) {
+    addBlock(steps, block, plan.design);
+  }
+  if (plan.design.blocks.empty()) {
+    steps.push_back({fmt::format("Sew {}", plan.design.name), false});
+  }
+  steps.push_back({fmt::format("Lift out; {} the backing, trim threads",
+                               plan.backing.kind == BackingKind::CutAway    ? "trim"
+                               : plan.backing.kind == BackingKind::TearAway ? "tear away"
+                                                                            : "rinse out"),
+                   true});
+  if (plan.backing.topping) {
+    steps.push_back({"Pull off the topping; dissolve what is left", true});
+  }
+  if (!plan.design.pieces.empty()) {
+    steps.push_back(
+        {"Press again from the back with a cloth between, to set the fusible web", true});
+  }
+  return steps;
+}
+
+std::vector<const Caution*> cautionsFor(const PlacementPlan& plan, const Blank& blank,
+                                        const GarmentKind& kind, const Workshop& workshop) {
+  std::vector<const Caution*> cautions;
+  for (const Caution& caution : workshop.rules->cautions) {
+    if (occasionHolds(caution.when, plan, blank, kind, workshop)) {
+      cautions.push_back(&caution);
+    }
+  }
+  return cautions;
+}
+
+}  // namespace creaseline

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MIT
+#include "planning/workshop.h"
+
+#include <utility>
+
+namespace creaseline {
+namespace {
+
+// Bodies are only checked against cloth, where a tenth of a millimetre is beyond any ruler.
+constexpr Length kBodyTolerance = Length::fromNanometres(100'000);
+
+// The window as it lies on the garment. Quarter turns stay exact; any other turn makes a polygon
+// of the same tolerance as an ellipse's.
+Window turnedWindow(const Window& window, Angle turn) {
+  const int quarters = turn.millidegrees() / 90'000;
+  const bool square = turn.millidegrees() % 90'000 == 0;
+  if (square && quarters % 2 == 0 && !std::holds_alternative<Window::Polygon>(window.form())) {
+    return window;
+  }
+  if (square) {
+    if (const auto* rectangle = std::get_if<Window::Rectangle>(&window.form())) {
+      return *Window::rectangle(rectangle->height, rectangle->width, rectangle->cornerRadius);
+    }
+    if (const auto* ellipse = std::get_if<Window::Ellipse>(&window.form())) {
+      return *Window::ellipse(ellipse->height, ellipse->width);
+    }
+  }
+  return *Window::polygon(
+      transformedRing(window.boundary(FrameOpening::kEllipseTolerance), turn, {}));
+}
+
+Box openedBox(const Window& window, Length clearance, const std::optional<Window>& field) {
+  double width = (window.width() - clearance * 2.0).mm();
+  double height = (window.height() - clearance * 2.0).mm();
+  if (field) {
+    width = std::min(width, field->width().mm());
+    height = std::min(height, field->height().mm());
+  }
+  return {{-width / 2.0, -height / 2.0}, {width / 2.0, height / 2.0}};
+}
+
+PreparedFrame prepareFrame(const Frame& frame, Angle turn, const Shop& shop, Length clearance) {
+  const Window window = turnedWindow(frame.window, turn);
+  const Window body = turnedWindow(frame.body, turn);
+  std::optional<Window> field = frame.sewingField;
+  if (!field && !shop.machines.empty()) {
+    field = shop.machines.front().sewingField;
+  }
+  // The field belongs to the frame on the machine, so it turns with the frame.
+  if (field) {
+    field = turnedWindow(*field, turn);
+  }
+  return {&frame,
+          turn,
+          FrameOpening(window, clearance, field),
+          body.boundary(kBodyTolerance),
+          window.boundary(kBodyTolerance),
+          openedBox(window, clearance, field),
+          body.width(),
+          body.height()};
+}
+
+}  // namespace
+
+Workshop prepareWorkshop(const Shop& shop, const Rules& rules) {
+  Workshop workshop;
+  workshop.shop = &shop;
+  workshop.rules = &rules;
+  workshop.figures = readFigures(rules.defaults, shop);
+  std::vector<PreparedFrame> frames;
+  for (const Frame& frame : shop.frames) {
+    const Length clearance = frame.clearance.value_or(workshop.figures.footClearance);
+    for (const Angle turn : frame.turns) {
+      frames.push_back(prepareFrame(frame, turn, shop, clearance));
+    }
+  }
+  workshop.frames = std::make_shared<const std::vector<PreparedFrame>>(std::move(frames));
+  workshop.backings = shop.backings;
+  workshop.needles = shop.needles;
+  workshop.toppingFilm = shop.toppingFilm;
+  return workshop;
+}
+
+}  // namespace creaseline

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+// The shop made ready for planning: every frame in every way it may lie on a garment, prepared
+// once and asked for every placement.
+#pragma once
+
+#include <memory>
+#include <vector>
+
+#include "creaseline/catalogue/rules.h"
+#include "creaseline/catalogue/shop.h"
+#include "creaseline/shape/fit.h"
+#include "planning/figures.h"
+
+namespace creaseline {
+
+// A frame turned on the garment. All shapes are in the panel's axes, centred on the frame.
+struct PreparedFrame {
+  const Frame* frame = nullptr;
+  Angle turn;
+  FrameOpening opening;
+  Ring body;
+  Ring window;
+  Box opened;  // extent left for a design: window less clearance, and sewing field
+  Length bodyWidth, bodyHeight;
+};
+
+// Cheap to copy: a remedy that changes the stock is tried on a copy.
+struct Workshop {
+  const Shop* shop = nullptr;
+  const Rules* rules = nullptr;
+  Figures figures;
+  std::shared_ptr<const std::vector<PreparedFrame>> frames;
+  std::vector<BackingStock> backings;
+  std::vector<NeedleStock> needles;
+  bool toppingFilm = false;
+};
+
+// Keeps pointers to both arguments.
+Workshop prepareWorkshop(const Shop& shop, const Rules& rules);
+
+}  // namespace creaseline
