@@ -1,0 +1,221 @@
+// SPDX-License-Identifier: MIT
+// The verbs and options, and the help made from them.
+#include "arguments.h"
+
+#include <fmt/format.h>
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+namespace creaseline {
+
+namespace {
+
+constexpr std::array<std::string_view, 4> kVerbs = {"plan", "sheets", "check", "rules"};
+
+constexpr const char* kExitCodes =
+    "Exit codes:\n"
+    "  0    planned, or all is well\n"
+    "  1    planned, but something cannot be sewn as asked (a stop)\n"
+    "  2    bad input, wrong usage, or output that cannot be written\n"
+    "  130  cancelled; nothing was written\n";
+
+// Everything that the options write into, before it is turned into Arguments.
+struct Raw {
+  Arguments arguments;
+  std::string unit, mark;
+  std::string paper = "a4";
+};
+
+void addOrderAndShop(CLI::App& verb, Raw& raw) {
+  verb.add_option("ORDER", raw.arguments.order, "The order, a *.order.json file")
+      ->required()
+      ->type_name("");
+  verb.add_option("--shop", raw.arguments.shop, "The shop: its machines, frames and stock")
+      ->required()
+      ->type_name("FILE");
+}
+
+void addUnits(CLI::App& verb, Raw& raw) {
+  verb.add_option("--units", raw.unit, "Show lengths in: in, cm or mm (else as the shop does)")
+      ->check(CLI::IsMember({"in", "cm", "mm"}))
+      ->type_name("UNIT");
+  verb.add_option("--mark", raw.mark, "Finest mark of an inch ruler: 8 or 16 to the inch")
+      ->check(CLI::IsMember({"8", "16"}))
+      ->type_name("N");
+}
+
+void addOutput(CLI::App& verb, Raw& raw, const std::string& what, bool required) {
+  verb.add_option("--output,-o", raw.arguments.output, what)->required(required)->type_name("FILE");
+  verb.add_flag("--force,-f", raw.arguments.force, "Replace the output if it is there already");
+}
+
+void addRunning(CLI::App& verb, Raw& raw) {
+  verb.add_option("--threads", raw.arguments.threads,
+                  "Plan on so many threads (else all); the plan is the same")
+      ->check(CLI::Range(1U, 256U))
+      ->type_name("N");
+  verb.add_flag("--quiet,-q", raw.arguments.quiet, "Errors only, no remarks and no progress");
+}
+
+void addPlan(CLI::App& app, Raw& raw) {
+  CLI::App* verb = app.add_subcommand("plan", "Plan an order: where, which frame, which backing");
+  addOrderAndShop(*verb, raw);
+  verb->add_flag("--json", raw.arguments.json, "Write JSON for programs, not text for people");
+  addOutput(*verb, raw, "Write to FILE (else, or with -, to standard output)", false);
+  addUnits(*verb, raw);
+  addRunning(*verb, raw);
+  verb->footer(
+      std::string("Examples:\n"
+                  "  creaseline plan team.order.json --shop our.shop.json\n"
+                  "  creaseline plan team.order.json --shop our.shop.json --units cm\n"
+                  "  creaseline plan team.order.json --shop our.shop.json --json -o plan.json\n"
+                  "\n") +
+      kExitCodes);
+}
+
+void addSheets(CLI::App& app, Raw& raw) {
+  CLI::App* verb =
+      app.add_subcommand("sheets", "Plan an order and draw its placement sheets (PDF)");
+  addOrderAndShop(*verb, raw);
+  addOutput(*verb, raw, "Write the PDF to FILE (with -, to standard output)", true);
+  verb->add_option("--paper", raw.paper, "Paper: a4 or letter (else a4)")
+      ->check(CLI::IsMember({"a4", "letter"}))
+      ->type_name("NAME");
+  addUnits(*verb, raw);
+  addRunning(*verb, raw);
+  verb->footer(std::string("Examples:\n"
+                           "  creaseline sheets team.order.json --shop our.shop.json -o team.pdf\n"
+                           "  creaseline sheets team.order.json --shop our.shop.json -o team.pdf "
+                           "--paper letter\n"
+                           "\n"
+                           "Print at 100 %: each page carries a bar to measure.\n"
+                           "\n") +
+               kExitCodes);
+}
+
+void addCheck(CLI::App& app, Raw& raw) {
+  CLI::App* verb = app.add_subcommand("check", "Check files without planning");
+  verb->add_option("FILES", raw.arguments.files,
+                   "Orders (with all they refer to), shops, blanks, designs, size charts (CSV)")
+      ->required()
+      ->type_name("");
+  verb->add_flag("--quiet,-q", raw.arguments.quiet, "Errors only");
+  verb->footer(
+      std::string("Example:\n"
+                  "  creaseline check team.order.json our.shop.json hoodie.csv\n"
+                  "\n"
+                  "Exit codes: 0 all files are well, 2 at least one is not\n"));
+}
+
+void addRules(CLI::App& app, Raw& raw) {
+  CLI::App* verb =
+      app.add_subcommand("rules", "Show every rule of placement and backing with its basis");
+  addOutput(*verb, raw, "Write Markdown to FILE (else, or with -, to standard output)", false);
+  verb->footer("Example:\n  creaseline rules -o rules.md\n");
+}
+
+std::string topHelp() {
+  return fmt::format(
+      "Creaseline plans garment embroidery: for every garment, size and location where the\n"
+      "design goes, which frame holds it and with how much room, and which backing it needs.\n"
+      "\n"
+      "Usage: creaseline VERB ...\n"
+      "\n"
+      "Verbs:\n"
+      "  plan ORDER --shop SHOP                 plan an order, as text or as JSON\n"
+      "  sheets ORDER --shop SHOP --output PDF  draw its placement sheets\n"
+      "  check FILES...                         check files without planning\n"
+      "  rules                                  show every rule with its basis\n"
+      "\n"
+      "  creaseline VERB --help                 the options of a verb\n"
+      "  creaseline --version                   the version\n"
+      "\n"
+      "Examples:\n"
+      "  creaseline plan team.order.json --shop our.shop.json\n"
+      "  creaseline sheets team.order.json --shop our.shop.json --output team.pdf\n"
+      "  creaseline check team.order.json our.shop.json\n"
+      "\n"
+      "{}",
+      kExitCodes);
+}
+
+void refuseUnknownVerb(std::string_view word) {
+  if (word.starts_with('-') || std::find(kVerbs.begin(), kVerbs.end(), word) != kVerbs.end()) {
+    return;
+  }
+  throw UsageError(fmt::format("found the verb '{}'; expected {} (see creaseline --help)", word,
+                               fmt::join(kVerbs, ", ")));
+}
+
+Verb verbOf(const CLI::App& app) {
+  for (const auto& [name, verb] :
+       {std::pair{"plan", Verb::Plan}, std::pair{"sheets", Verb::Sheets},
+        std::pair{"check", Verb::Check}, std::pair{"rules", Verb::Rules}}) {
+    if (app.got_subcommand(name)) {
+      return verb;
+    }
+  }
+  return Verb::Show;
+}
+
+// Only the words; the library's own message ends with advice of its own in some cases.
+std::string usageMessage(const CLI::App& app, const CLI::ParseError& error) {
+  const auto verbs = app.get_subcommands();
+  std::string message = error.what();
+  std::replace(message.begin(), message.end(), '\n', ' ');
+  while (!message.empty() && (message.back() == ' ' || message.back() == '.')) {
+    message.pop_back();
+  }
+  return fmt::format("{} (see creaseline {}--help)", message,
+                     verbs.empty() ? std::string() : verbs.front()->get_name() + ' ');
+}
+
+}  // namespace
+
+Arguments parseArguments(int count, const char* const* words) {
+  if (count < 2) {
+    throw UsageError("no verb; expected plan, sheets, check or rules (see creaseline --help)");
+  }
+  refuseUnknownVerb(words[1]);
+
+  Raw raw;
+  CLI::App app("", "creaseline");
+  app.get_formatter()->column_width(30);
+  app.set_help_flag("--help,-h", "Show this help");
+  app.set_version_flag("--version", std::string("creaseline ") + CREASELINE_VERSION);
+  app.require_subcommand(1);
+  addPlan(app, raw);
+  addSheets(app, raw);
+  addCheck(app, raw);
+  addRules(app, raw);
+  try {
+    app.parse(count, words);
+  } catch (const CLI::CallForHelp&) {
+    const auto verbs = app.get_subcommands();
+    raw.arguments.text = verbs.empty() ? topHelp() : verbs.front()->help("creaseline");
+    return raw.arguments;
+  } catch (const CLI::CallForVersion& version) {
+    raw.arguments.text = std::string(version.what()) + '\n';
+    return raw.arguments;
+  } catch (const CLI::ParseError& error) {
+    throw UsageError(usageMessage(app, error));
+  }
+
+  Arguments& arguments = raw.arguments;
+  arguments.verb = verbOf(app);
+  arguments.letterPaper = raw.paper == "letter";
+  if (!raw.unit.empty()) {
+    arguments.unit = raw.unit == "in"   ? LengthUnit::Inch
+                     : raw.unit == "cm" ? LengthUnit::Centimetre
+                                        : LengthUnit::Millimetre;
+  }
+  if (!raw.mark.empty()) {
+    arguments.mark = raw.mark == "16" ? RulerMark::Sixteenth : RulerMark::Eighth;
+  }
+  return arguments;
+}
+
+}  // namespace creaseline

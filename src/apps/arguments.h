@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+// What the user asked for on the command line, read and checked; nothing is opened here.
+#pragma once
+
+#include <filesystem>
+#include <optional>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+#include "creaseline/base/units.h"
+
+namespace creaseline {
+
+// Wrong usage, in one line that says what is wrong and what to do.
+class UsageError : public std::runtime_error {
+ public:
+  using std::runtime_error::runtime_error;
+};
+
+enum class Verb { Show, Plan, Sheets, Check, Rules };
+
+struct Arguments {
+  Verb verb = Verb::Show;
+  std::string text;                          // of Verb::Show: help or version
+  std::filesystem::path order, shop;         // plan, sheets
+  std::vector<std::filesystem::path> files;  // check
+  std::string output = "-";                  // "-": standard output
+  bool json = false;
+  bool letterPaper = false;
+  bool force = false;
+  bool quiet = false;
+  unsigned threads = 0;  // 0: as many as the machine has
+  std::optional<LengthUnit> unit;
+  std::optional<RulerMark> mark;
+};
+
+// Throws UsageError.
+[[nodiscard]] Arguments parseArguments(int count, const char* const* words);
+
+}  // namespace creaseline

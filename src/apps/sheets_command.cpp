@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: MIT
+// creaseline sheets: the only verb that draws, and so the only one that starts Qt.
+#include <fmt/format.h>
+#include <stdlib.h>
+
+#include <QGuiApplication>
+
+#include "commands.h"
+#include "creaseline/base/error.h"
+#include "creaseline/base/file.h"
+#include "creaseline/sheets/placement_sheet.h"
+#include "interruption.h"
+#include "output.h"
+#include "planning_job.h"
+#include "progress_line.h"
+
+namespace creaseline {
+
+namespace {
+
+namespace fs = std::filesystem;
+
+// The sheets are larger than any text that we read.
+constexpr std::size_t kLargestSheets = std::size_t{1024} * 1024 * 1024;
+
+// A folder of our own for a PDF on its way to standard output; gone with the object.
+class PassingFolder {
+ public:
+  PassingFolder() {
+    std::string name = (fs::temp_directory_path() / "creaseline-XXXXXX").string();
+    if (::mkdtemp(name.data()) == nullptr) {
+      throw OutputError(name, "no folder can be made there");
+    }
+    path_ = name;
+  }
+  ~PassingFolder() {
+    std::error_code ignored;  // nothing sensible can be done about a folder that stays
+    fs::remove_all(path_, ignored);
+  }
+  PassingFolder(const PassingFolder&) = delete;
+  PassingFolder& operator=(const PassingFolder&) = delete;
+  [[nodiscard]] const fs::path& path() const { return path_; }
+
+ private:
+  fs::path path_;
+};
+
+// Neither a display nor the user's locale has a say in what is drawn.
+void chooseSurroundings() {
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  qputenv("LC_ALL", "C.UTF-8");
+}
+
+WrittenSheets draw(const PlanningJob& job, const Plan& plan, const Arguments& arguments,
+                   const fs::path& path) {
+  ProgressLine line("drawing", !arguments.quiet);
+  SheetOptions options;
+  options.cancel = &interruptionFlag();
+  options.progress = [&line](double share) { line.show(share); };
+  return writePlacementSheets(plan, job.order, job.shop, job.rules, job.units,
+                              arguments.letterPaper ? Paper::Letter : Paper::A4, path, options);
+}
+
+WrittenSheets drawToStandardOutput(const PlanningJob& job, const Plan& plan,
+                                   const Arguments& arguments) {
+  const PassingFolder folder;
+  const fs::path path = folder.path() / "sheets.pdf";
+  WrittenSheets written = draw(job, plan, arguments, path);
+  writeStandardOutput(readFile(path, kLargestSheets));
+  return written;
+}
+
+}  // namespace
+
+int runSheets(const Arguments& arguments, const fs::path& program) {
+  const PlanningJob job = readJob(arguments, program);
+  const Output output(arguments.output, arguments.force, job.inputs);
+  const Plan plan = planJob(job, arguments);
+
+  chooseSurroundings();
+  int count = 1;
+  char name[] = "creaseline";
+  char* words[] = {name, nullptr};
+  const QGuiApplication application(count, words);
+  const WrittenSheets written = output.isStandardOutput()
+                                    ? drawToStandardOutput(job, plan, arguments)
+                                    : draw(job, plan, arguments, output.path());
+  if (!arguments.quiet) {
+    for (const std::string& note : written.notes) {
+      writeMessage("note: " + note);
+    }
+    if (!output.isStandardOutput()) {
+      writeMessage(fmt::format("wrote {}: {} {}; {}", arguments.output, written.pages,
+                               written.pages == 1 ? "page" : "pages", summaryOf(plan)));
+    }
+  }
+  return exitCodeOf(plan);
+}
+
+}  // namespace creaseline
