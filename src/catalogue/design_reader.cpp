@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: MIT
+// Designs, with their outline from a polygon, a drawing, a picture, or the bounding box.
+#include "catalogue/design_reader.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdint>
+
+#include "catalogue/file_kind.h"
+#include "catalogue/window_reader.h"
+#include "creaseline/base/units.h"
+#include "creaseline/catalogue/outline_files.h"
+
+namespace creaseline {
+
+namespace {
+
+constexpr int kMostStitches = 10'000'000;
+constexpr std::size_t kMostBlocks = 1'000;
+constexpr std::size_t kMostPieces = 1'000;
+constexpr std::size_t kMostRingPoints = 20'000;
+constexpr std::size_t kMostHoles = 1'000;
+constexpr Length kSizeTolerance = Length::fromMm(0.5);  // measured by hand against drawn
+constexpr Length kSmallestDesign = Length::fromMm(1.0);
+
+std::vector<AppliquePiece> readPieces(const JsonCursor& at) {
+  std::vector<AppliquePiece> pieces;
+  std::vector<std::string> names;
+  for (const JsonCursor& item : at.items(0, kMostPieces, "pieces")) {
+    JsonObject object = item.object();
+    AppliquePiece piece;
+    piece.name = object.at("name").label();
+    requireDistinct(names, piece.name, item, "piece");
+    names.push_back(piece.name);
+    piece.fabric = object.at("fabric").label();
+    piece.width = object.at("width").positiveLength();
+    piece.height = object.at("height").positiveLength();
+    object.finish();
+    pieces.push_back(std::move(piece));
+  }
+  return pieces;
+}
+
+void checkPiece(const JsonCursor& block, const std::optional<JsonCursor>& piece, BlockKind kind,
+                const std::vector<AppliquePiece>& pieces) {
+  std::vector<std::string> names;
+  for (const AppliquePiece& known : pieces) {
+    names.push_back(known.name);
+  }
+  if (piece && std::find(names.begin(), names.end(), piece->label()) == names.end()) {
+    piece->failShown(offer(piece->label(), names));
+  }
+  // Without `piece` an appliqué step serves all pieces at once; with none there is nothing to lay.
+  if (kind != BlockKind::Sew && pieces.empty()) {
+    block.fail(fmt::format("a {} block in a design without pieces", nameOf(kind)),
+               "the appliqué piece in \"pieces\"");
+  }
+}
+
+std::vector<ThreadBlock> readBlocks(const JsonCursor& at,
+                                    const std::vector<AppliquePiece>& pieces) {
+  std::vector<ThreadBlock> blocks;
+  for (const JsonCursor& item : at.items(0, kMostBlocks, "thread blocks")) {
+    JsonObject object = item.object();
+    ThreadBlock block;
+    block.thread = object.at("thread").label();
+    block.colour = object.at("colour").colour();
+    block.stitches = object.at("stitches").integer(1, kMostStitches);
+    block.kind = object.at("kind").enumerator<BlockKind>();
+    const auto piece = object.find("piece");
+    checkPiece(item, piece, block.kind, pieces);
+    block.piece = piece ? piece->label() : std::string();
+    object.finish();
+    blocks.push_back(std::move(block));
+  }
+  return blocks;
+}
+
+int totalStitches(JsonObject& top, const std::vector<ThreadBlock>& blocks) {
+  std::int64_t sum = 0;
+  for (const ThreadBlock& block : blocks) {
+    sum += block.stitches;
+  }
+  if (sum > kMostStitches) {
+    top.cursor().fail(fmt::format("blocks of {} stitches together", sum),
+                      fmt::format("at most {}", kMostStitches));
+  }
+  const auto stitches = top.find("stitches");
+  if (!stitches) {
+    if (blocks.empty()) {
+      top.cursor().fail("neither \"stitches\" nor \"blocks\"", "at least one of them");
+    }
+    return static_cast<int>(sum);
+  }
+  const int total = stitches->integer(1, kMostStitches);
+  if (!blocks.empty() && total != sum) {
+    stitches->fail(fmt::format("{} stitches", total),
+                   fmt::format("{}, the sum of the blocks", sum));
+  }
+  return total;
+}
+
+Piece readOutlinePiece(const JsonCursor& at, double unitMm) {
+  JsonObject object = at.object();
+  const JsonCursor outer = object.at("outer");
+  Piece piece{readRing(outer, unitMm, kMostRingPoints), {}};
+  if (const auto holes = object.find("holes")) {
+    const Box bounds = ringBounds(piece.outer);
+    double holeArea = 0.0;
+    for (const JsonCursor& item : holes->items(0, kMostHoles, "holes")) {
+      Ring hole = readRing(item, unitMm, kMostRingPoints);
+      const Box inner = ringBounds(hole);
+      holeArea += ringArea(hole);
+      if (!contains(piece.outer, hole.front()) || inner.min.x < bounds.min.x ||
+          inner.min.y < bounds.min.y || inner.max.x > bounds.max.x || inner.max.y > bounds.max.y) {
+        item.fail("a hole that is not inside its piece", "a ring inside \"outer\"");
+      }
+      piece.holes.push_back(std::move(hole));
+    }
+    if (holeArea >= ringArea(piece.outer)) {
+      holes->fail("holes as large as their piece", "holes that leave something to sew");
+    }
+  }
+  object.finish();
+  return piece;
+}
+
+Outline readPolygons(JsonObject& outline) {
+  const double unitMm = readUnit(outline.at("unit"));
+  Outline result;
+  for (const JsonCursor& item : outline.at("pieces").items(1, kMostPieces, "pieces")) {
+    result.pieces.push_back(readOutlinePiece(item, unitMm));
+  }
+  return result;
+}
+
+void readOutline(const JsonCursor& at, Design& design) {
+  JsonObject object = at.object();
+  const auto svg = object.find("svg");
+  const auto png = object.find("png");
+  const auto polygons = object.find("pieces");
+  if (int{svg.has_value()} + int{png.has_value()} + int{polygons.has_value()} != 1) {
+    at.failShown("exactly one of the keys \"svg\", \"png\", \"pieces\"");
+  }
+  if (polygons) {
+    design.outlineSource = OutlineSource::Polygon;
+    design.outline = readPolygons(object);
+  } else {
+    const JsonCursor& reference = svg ? *svg : *png;
+    const std::filesystem::path path = referredFile(reference);
+    design.outlineSource = svg ? OutlineSource::Svg : OutlineSource::Png;
+    design.outlineFile = reference.label();
+    at.reading().files.push_back(path);
+    if (svg) {
+      design.outline = readSvgOutline(path);
+    } else {
+      const auto dpi = object.find("dpi");
+      design.outline = readPngOutline(path, dpi ? dpi->number(1.0, 10'000.0) : 0.0);
+    }
+  }
+  object.finish();
+  design.outline = design.outline.centred();
+}
+
+// Takes the size from the outline; a size that is given as well must agree with it.
+Length agreedSize(const std::optional<JsonCursor>& given, double outlineMm, const JsonCursor& at,
+                  const char* side) {
+  if (!(outlineMm >= kSmallestDesign.mm() && outlineMm <= kLargestPart.mm())) {
+    at.fail(fmt::format("an outline {:.3f} mm {}", outlineMm, side),
+            fmt::format("from {} to {}", exactText(kSmallestDesign), exactText(kLargestPart)));
+  }
+  const Length measured = Length::fromMm(outlineMm);
+  if (given) {
+    const Length said = given->positiveLength();
+    if (abs(said - measured) > kSizeTolerance) {
+      given->fail(
+          fmt::format("{}, while the outline is {:.1f} mm {}", given->shown(), outlineMm, side),
+          fmt::format("the outline's size within {}", exactText(kSizeTolerance)));
+    }
+  }
+  return measured;
+}
+
+void readSize(JsonObject& top, Design& design) {
+  const auto outline = top.find("outline");
+  if (!outline) {
+    design.width = top.at("width").length(kSmallestDesign, kLargestPart);
+    design.height = top.at("height").length(kSmallestDesign, kLargestPart);
+    design.outline = Outline::rectangle(design.width, design.height);
+    return;
+  }
+  readOutline(*outline, design);
+  const Box bounds = design.outline.bounds();
+  if (bounds.empty()) {
+    outline->fail("an outline without any shape", "at least one closed shape");
+  }
+  design.width = agreedSize(top.find("width"), bounds.width(), *outline, "wide");
+  design.height = agreedSize(top.find("height"), bounds.height(), *outline, "high");
+}
+
+}  // namespace
+
+Design readDesign(JsonObject& top) {
+  Design design;
+  design.id = top.at("id").identifier<DesignId>();
+  design.name = top.at("name").label();
+  if (const auto pieces = top.find("pieces")) {
+    design.pieces = readPieces(*pieces);
+  }
+  if (const auto blocks = top.find("blocks")) {
+    design.blocks = readBlocks(*blocks, design.pieces);
+  }
+  design.stitches = totalStitches(top, design.blocks);
+  readSize(top, design);
+  return design;
+}
+
+}  // namespace creaseline

@@ -1,0 +1,13 @@
+// SPDX-License-Identifier: MIT
+// Reads a design: stitches, blocks, appliqué pieces, outline.
+#pragma once
+
+#include "catalogue/json_reader.h"
+#include "creaseline/catalogue/design.h"
+
+namespace creaseline {
+
+// `top` is the whole of a design file, or an object inside an order; its head is checked already.
+[[nodiscard]] Design readDesign(JsonObject& top);
+
+}  // namespace creaseline

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+// Heads of files and references between them.
+#include "catalogue/file_kind.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace creaseline {
+
+namespace {
+
+void checkFormat(const JsonCursor& format, FileKind kind) {
+  const std::string text = format.label();
+  if (text == nameOf(kind)) {
+    return;
+  }
+  if (enumFromName<FileKind>(text)) {
+    format.fail(fmt::format("a file of another kind, {}", inQuotes(text)), inQuotes(nameOf(kind)));
+  }
+  format.failShown(inQuotes(nameOf(kind)));
+}
+
+void checkVersion(const JsonCursor& version) {
+  const double number = version.number(0.0, 1.0e6);
+  if (number > kFileVersion) {
+    version.fail(fmt::format("format version {}, written by a newer Creaseline", number),
+                 fmt::format("up to {}, which is what this program reads", kFileVersion));
+  }
+  if (number < 1.0 || std::floor(number) != number) {
+    version.failShown(fmt::format("a format version from 1 to {}", kFileVersion));
+  }
+}
+
+}  // namespace
+
+void requireHead(JsonObject& top, FileKind kind) {
+  checkFormat(top.at("format"), kind);
+  checkVersion(top.at("version"));
+}
+
+void checkHead(JsonObject& top, FileKind kind) {
+  if (const auto format = top.find("format")) {
+    checkFormat(*format, kind);
+  }
+  if (const auto version = top.find("version")) {
+    checkVersion(*version);
+  }
+}
+
+std::filesystem::path referredFile(const JsonCursor& at) {
+  const std::string text = at.label();
+  if (text.find_first_of(":\\") != std::string::npos || text.front() == '/') {
+    at.failShown("a path relative to this file, with forward slashes, such as \"blanks/tee.json\"");
+  }
+  const std::filesystem::path path = (at.folder() / text).lexically_normal();
+  std::error_code error;
+  if (!std::filesystem::exists(path, error)) {
+    at.failShown(fmt::format("a file that is there; {} is missing", inQuotes(path.string(), 200)));
+  }
+  return path;
+}
+
+}  // namespace creaseline

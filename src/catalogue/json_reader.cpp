@@ -1,0 +1,305 @@
+// SPDX-License-Identifier: MIT
+// Typed, located access to a parsed JSON document.
+#include "catalogue/json_reader.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "creaseline/base/file.h"
+#include "creaseline/base/units.h"
+
+namespace creaseline {
+
+namespace {
+
+constexpr std::size_t kUnknownKeysNamed = 20;  // in one object
+
+// RFC 6901: "~" and "/" inside a key are written "~0" and "~1".
+std::string pointerTo(const std::string& parent, std::string_view key) {
+  std::string pointer = parent + '/';
+  for (const char c : printable(key, kLongestLabel)) {
+    if (c == '~' || c == '/') {
+      pointer += c == '~' ? "~0" : "~1";
+    } else {
+      pointer += c;
+    }
+  }
+  return pointer;
+}
+
+// Upper bounds of lengths are round metric figures; the lower ones are zero or one step above it.
+std::string rangeText(Length least, Length most) {
+  if (least == Length::fromNanometres(1)) {
+    return fmt::format("more than 0 and at most {}", exactText(most));
+  }
+  return fmt::format("from {} to {}", exactText(least), exactText(most));
+}
+
+}  // namespace
+
+bool JsonCursor::isEmptyText() const {
+  const auto* text = std::get_if<std::string>(&node_->content);
+  return text != nullptr && text->empty();
+}
+
+bool JsonCursor::isObject() const {
+  return std::holds_alternative<JsonNode::Object>(node_->content);
+}
+
+std::string JsonCursor::shown() const {
+  struct Describe {
+    std::string operator()(std::monostate) const { return "null"; }
+    std::string operator()(bool value) const { return value ? "true" : "false"; }
+    std::string operator()(double value) const { return fmt::format("the number {}", value); }
+    std::string operator()(const std::string& value) const { return inQuotes(value); }
+    std::string operator()(const JsonNode::Array& value) const {
+      return fmt::format("a list of {}", value.size());
+    }
+    std::string operator()(const JsonNode::Object& value) const {
+      return fmt::format("an object with {} keys", value.size());
+    }
+  };
+  return std::visit(Describe{}, node_->content);
+}
+
+void JsonCursor::fail(std::string found, std::string expected) const {
+  throw InputError({file(), where(), std::move(found), std::move(expected)});
+}
+
+void JsonCursor::note(std::string text) const {
+  reading().notes.push_back({file(), where(), std::move(text)});
+}
+
+std::string JsonCursor::label() const {
+  const auto* text = std::get_if<std::string>(&node_->content);
+  if (text == nullptr) {
+    failShown("a text in double quotes");
+  }
+  if (text->find_first_not_of(' ') == std::string::npos) {
+    fail("an empty text", "a text that is not empty");
+  }
+  if (hasControlCharacter(*text, false)) {
+    failShown("a text on one line without control characters");
+  }
+  if (text->front() == ' ' || text->back() == ' ') {
+    failShown("a text without spaces before or after it");
+  }
+  if (const std::size_t count = characterCount(*text); count > kLongestLabel) {
+    fail(fmt::format("a text of {} characters", count),
+         fmt::format("at most {} characters", kLongestLabel));
+  }
+  return *text;
+}
+
+std::string JsonCursor::prose() const {
+  const auto* text = std::get_if<std::string>(&node_->content);
+  if (text == nullptr) {
+    failShown("a text in double quotes");
+  }
+  if (hasControlCharacter(*text, true)) {
+    failShown("a text without control characters");
+  }
+  if (const std::size_t count = characterCount(*text); count > kLongestProse) {
+    fail(fmt::format("a text of {} characters", count),
+         fmt::format("at most {} characters", kLongestProse));
+  }
+  return *text;
+}
+
+bool JsonCursor::boolean() const {
+  const auto* value = std::get_if<bool>(&node_->content);
+  if (value == nullptr) {
+    failShown("true or false");
+  }
+  return *value;
+}
+
+double JsonCursor::number(double least, double most) const {
+  const auto* value = std::get_if<double>(&node_->content);
+  if (value == nullptr || !(*value >= least && *value <= most)) {
+    failShown(fmt::format("a number from {} to {}", least, most));
+  }
+  return *value;
+}
+
+int JsonCursor::integer(int least, int most) const {
+  const auto* value = std::get_if<double>(&node_->content);
+  if (value == nullptr || !(*value >= least && *value <= most) || std::floor(*value) != *value) {
+    failShown(fmt::format("a whole number from {} to {}", least, most));
+  }
+  return static_cast<int>(*value);
+}
+
+Length JsonCursor::length(Length least, Length most) const {
+  const auto* text = std::get_if<std::string>(&node_->content);
+  if (text == nullptr) {
+    failShown("a length as text with its unit, such as \"3 1/2 in\" or \"89 mm\"");
+  }
+  const Result<Length> value = parseLength(*text);
+  if (!value) {
+    failShown("a length such as \"3 1/2 in\" or \"89 mm\": " + value.message());
+  }
+  if (*value < least || *value > most) {
+    failShown("a length " + rangeText(least, most));
+  }
+  return *value;
+}
+
+Length JsonCursor::positiveLength(Length most) const {
+  return length(Length::fromNanometres(1), most);
+}
+
+Angle JsonCursor::angle() const {
+  const auto* text = std::get_if<std::string>(&node_->content);
+  if (text == nullptr) {
+    failShown("an angle as text, such as \"90 deg\"");
+  }
+  const Result<Angle> value = parseAngle(*text);
+  if (!value) {
+    failShown("an angle such as \"90 deg\": " + value.message());
+  }
+  return *value;
+}
+
+ArealWeight JsonCursor::weight() const {
+  const auto* text = std::get_if<std::string>(&node_->content);
+  if (text == nullptr) {
+    failShown("a weight as text with its unit, such as \"280 g/m2\" or \"8 oz/yd2\"");
+  }
+  const Result<ArealWeight> value = parseArealWeight(*text);
+  if (!value) {
+    failShown("a weight such as \"280 g/m2\" or \"8 oz/yd2\": " + value.message());
+  }
+  if (*value == ArealWeight() || value->gramsPerSquareMetre() > 5'000.0) {
+    failShown("a weight of more than 0 and at most 5000 g/m2");
+  }
+  return *value;
+}
+
+Colour JsonCursor::colour() const {
+  const std::string text = label();
+  const Result<Colour> value = parseColour(text);
+  if (!value) {
+    failShown("a colour such as \"#1f3a5f\": " + value.message());
+  }
+  return *value;
+}
+
+std::vector<JsonCursor> JsonCursor::items(std::size_t least, std::size_t most,
+                                          std::string_view ofWhat) const {
+  const auto* array = std::get_if<JsonNode::Array>(&node_->content);
+  if (array == nullptr) {
+    failShown(fmt::format("a list of {} in square brackets", ofWhat));
+  }
+  if (array->size() < least || array->size() > most) {
+    fail(array->empty() ? "an empty list" : fmt::format("a list of {}", array->size()),
+         array->size() < least ? fmt::format("at least {} of {}", least, ofWhat)
+                               : fmt::format("at most {} of {}", most, ofWhat));
+  }
+  std::vector<JsonCursor> cursors;
+  cursors.reserve(array->size());
+  for (std::size_t i = 0; i < array->size(); ++i) {
+    cursors.emplace_back(*source_, (*array)[i], fmt::format("{}/{}", where_, i));
+  }
+  return cursors;
+}
+
+JsonObject JsonCursor::object() const {
+  const auto* members = std::get_if<JsonNode::Object>(&node_->content);
+  if (members == nullptr) {
+    failShown("an object in braces");
+  }
+  return JsonObject(*this, *members);
+}
+
+std::vector<std::pair<std::string, JsonCursor>> JsonCursor::members(std::size_t most,
+                                                                    std::string_view ofWhat) const {
+  const auto* object = std::get_if<JsonNode::Object>(&node_->content);
+  if (object == nullptr) {
+    failShown(fmt::format("an object of {} in braces", ofWhat));
+  }
+  if (object->empty() || object->size() > most) {
+    fail(object->empty() ? "an empty object" : fmt::format("an object of {}", object->size()),
+         fmt::format("from 1 to {} {}", most, ofWhat));
+  }
+  std::vector<std::pair<std::string, JsonCursor>> result;
+  for (const JsonMember& member : *object) {
+    const JsonCursor value(*source_, member.value, pointerTo(where_, member.key));
+    // The key is data, so it must be as good a name as any other.
+    const JsonNode key{member.key};
+    result.emplace_back(JsonCursor(*source_, key, value.where_).label(), value);
+  }
+  return result;
+}
+
+JsonCursor JsonObject::at(std::string_view key) {
+  if (std::optional<JsonCursor> value = find(key)) {
+    return *value;
+  }
+  std::vector<std::string> present;
+  for (const JsonMember& member : *members_) {
+    present.push_back(member.key);
+  }
+  const std::string near = nearestName(key, present);
+  cursor_.fail(fmt::format("no key {}", inQuotes(key)),
+               near.empty()
+                   ? fmt::format("the key {}", inQuotes(key))
+                   : fmt::format("the key {}; is {} meant for it?", inQuotes(key), inQuotes(near)));
+}
+
+std::optional<JsonCursor> JsonObject::find(std::string_view key) {
+  asked_.emplace_back(key);
+  for (const JsonMember& member : *members_) {
+    if (member.key == key) {
+      return JsonCursor(*cursor_.source_, member.value, pointerTo(cursor_.where_, key));
+    }
+  }
+  return std::nullopt;
+}
+
+std::string JsonObject::labelOrEmpty(std::string_view key) {
+  const std::optional<JsonCursor> value = find(key);
+  return value && !value->isEmptyText() ? value->label() : std::string();
+}
+
+std::string JsonObject::proseOrEmpty(std::string_view key) {
+  const std::optional<JsonCursor> value = find(key);
+  return value ? value->prose() : std::string();
+}
+
+void JsonObject::finish() const {
+  std::size_t unknown = 0;
+  for (const JsonMember& member : *members_) {
+    if (std::find(asked_.begin(), asked_.end(), member.key) != asked_.end()) {
+      continue;
+    }
+    if (cursor_.reading().strict) {
+      cursor_.fail("the unknown key " + inQuotes(member.key), offer(member.key, asked_));
+    }
+    if (++unknown > kUnknownKeysNamed) {
+      cursor_.note("more unknown keys are ignored");
+      return;
+    }
+    const std::string near = nearestName(member.key, asked_);
+    cursor_.note(fmt::format("the unknown key {} is ignored", inQuotes(member.key)) +
+                 (near.empty() ? "" : fmt::format("; did you mean {}?", inQuotes(near))));
+  }
+}
+
+JsonDocument::JsonDocument(const std::filesystem::path& path, Reading& reading)
+    : source_(std::make_unique<JsonCursor::Source>(JsonCursor::Source{path, &reading})),
+      root_(parseJson(readFile(path), path.string())) {
+  reading.files.push_back(path);
+}
+
+void requireDistinct(const std::vector<std::string>& before, const std::string& name,
+                     const JsonCursor& at, std::string_view whatIsIt) {
+  if (std::find(before.begin(), before.end(), name) != before.end()) {
+    at.fail(fmt::format("the {} {} a second time", whatIsIt, inQuotes(name)),
+            fmt::format("every {} once", whatIsIt));
+  }
+}
+
+}  // namespace creaseline

@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+// Garment kinds: panels, forms and proportions.
+#include <algorithm>
+
+#include "catalogue/rules_reader.h"
+
+namespace creaseline {
+
+namespace {
+
+ProportionRule readProportion(const JsonCursor& at) {
+  JsonObject object = at.object();
+  ProportionRule rule;
+  rule.id = object.at("id").identifier<RuleId>();
+  rule.measure = object.at("measure").enumerator<Measure>();
+  const auto of = object.find("of");
+  if (of) {
+    rule.of = of->enumerator<Measure>();
+    if (*rule.of == rule.measure) {
+      of->fail("a measure in proportion to itself", "another point of measure");
+    }
+    rule.factor = object.at("factor").number(-10.0, 10.0);
+  }
+  if (const auto plus = object.find("plus")) {
+    rule.plus = plus->length(-kLargestPart, kLargestPart);
+  } else if (!of) {
+    at.fail("neither \"of\" nor \"plus\"", "\"of\" with \"factor\", or a fixed length in \"plus\"");
+  }
+  if (const auto bands = object.find("bands")) {
+    rule.bands = bands->enumerators<SizeBand>();
+  }
+  rule.basis = object.at("basis").label();
+  object.finish();
+  return rule;
+}
+
+std::vector<ProportionRule> readProportions(const JsonCursor& at) {
+  std::vector<ProportionRule> rules;
+  std::vector<std::string> ids;
+  for (const JsonCursor& item : at.items(0, 500, "proportions")) {
+    ProportionRule rule = readProportion(item);
+    requireDistinct(ids, rule.id.text(), item, "rule id");
+    ids.push_back(rule.id.text());
+    rules.push_back(std::move(rule));
+  }
+  return rules;
+}
+
+}  // namespace
+
+GarmentKind readKind(JsonObject& top) {
+  GarmentKind kind;
+  kind.id = top.at("id").identifier<KindId>();
+  kind.name = top.at("name").label();
+  const JsonCursor panels = top.at("panels");
+  kind.panels = panels.enumerators<PanelName>();
+  const JsonCursor neck = top.at("neck");
+  kind.neck = neck.enumerator<NeckForm>();
+  if ((kind.neck == NeckForm::Hood) != kind.has(PanelName::Hood)) {
+    neck.failShown("\"hood\" exactly where \"panels\" has a hood");
+  }
+  kind.opening = top.at("opening").enumerator<FrontOpening>();
+  kind.pocket = top.at("pocket").enumerator<PocketForm>();
+  kind.sleeve = top.at("sleeve").enumerator<SleeveForm>();
+  kind.hemRib = top.at("hem-rib").boolean();
+  const JsonCursor insideSeen = top.at("inside-seen");
+  kind.insideSeen = insideSeen.enumerators<PanelName>(0);
+  for (const PanelName panel : kind.insideSeen) {
+    if (!kind.has(panel)) {
+      insideSeen.fail("the panel " + inQuotes(nameOf(panel)), "panels that the kind has");
+    }
+  }
+  kind.proportions = readProportions(top.at("proportions"));
+  top.finish();
+  return kind;
+}
+
+}  // namespace creaseline

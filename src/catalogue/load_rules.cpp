@@ -1,0 +1,240 @@
+// SPDX-License-Identifier: MIT
+// Loads all shipped rules, and finds the folder that holds them.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cstdlib>
+
+#include "catalogue/file_kind.h"
+#include "catalogue/rules_reader.h"
+#include "creaseline/base/units.h"
+#include "creaseline/catalogue/load.h"
+
+namespace creaseline {
+
+namespace {
+
+constexpr const char* kEnvironmentVariable = "CREASELINE_RESOURCES";
+constexpr std::string_view kKindEnding = ".kind.json";
+
+// Opens a file of one list, hands the list to `read` and checks that nothing else is in it.
+template <class Read>
+auto readList(const std::filesystem::path& file, FileKind kind, std::string_view key,
+              Reading& reading, Read read) {
+  const JsonDocument document(file, reading);
+  JsonObject top = document.root().object();
+  requireHead(top, kind);
+  auto result = read(top.at(key));
+  top.finish();
+  return result;
+}
+
+// A list of objects with distinct ids.
+template <class Entry, class ReadEntry>
+std::vector<Entry> readEntries(const JsonCursor& at, std::string_view ofWhat, ReadEntry readEntry) {
+  std::vector<Entry> entries;
+  std::vector<std::string> ids;
+  for (const JsonCursor& item : at.items(1, 1'000, ofWhat)) {
+    JsonObject object = item.object();
+    const JsonCursor id = object.at("id");
+    requireDistinct(ids, id.label(), id, "id");
+    ids.push_back(id.label());
+    entries.push_back(readEntry(object));
+    object.finish();
+  }
+  return entries;
+}
+
+std::string readSide(const JsonCursor& at) {
+  const std::string side = at.label();
+  if (side != "left" && side != "right" && side != "centre") {
+    at.failShown("one of left, right, centre");
+  }
+  return side;
+}
+
+Location readLocation(JsonObject& object) {
+  Location location;
+  location.id = object.at("id").identifier<LocationId>();
+  location.name = object.at("name").label();
+  location.panel = object.at("panel").enumerator<PanelName>();
+  location.wearerSide = readSide(object.at("wearer-side"));
+  location.viewerSide = readSide(object.at("viewer-side"));
+  return location;
+}
+
+FrameEdgeRule readFrameEdgeRule(JsonObject& object) {
+  FrameEdgeRule rule;
+  rule.id = object.at("id").identifier<RuleId>();
+  rule.edge = object.at("edge").enumerator<EdgeName>();
+  rule.crossing = object.at("crossing").enumerator<EdgeCrossing>();
+  rule.because = object.at("because").label();
+  rule.basis = object.at("basis").label();
+  return rule;
+}
+
+std::vector<FrameEdgeRule> readFrameEdgeRules(const JsonCursor& at) {
+  std::vector<FrameEdgeRule> rules = readEntries<FrameEdgeRule>(at, "rules", readFrameEdgeRule);
+  for (const auto& [edge, name] : EnumNames<EdgeName>::names) {
+    const auto count =
+        std::count_if(rules.begin(), rules.end(),
+                      [wanted = edge](const FrameEdgeRule& rule) { return rule.edge == wanted; });
+    if (count != 1) {
+      at.fail(fmt::format("{} rules for the edge {}", count, name), "one rule for every edge");
+    }
+  }
+  return rules;
+}
+
+Caution readCaution(JsonObject& object) {
+  Caution caution;
+  caution.id = object.at("id").identifier<RuleId>();
+  caution.when = object.at("when").enumerator<CautionOccasion>();
+  caution.text = object.at("text").label();
+  caution.basis = object.at("basis").label();
+  return caution;
+}
+
+// Each default figure: its id, where it goes, and how its text is checked.
+using CheckText = void (*)(const JsonCursor&);
+struct DefaultSlot {
+  const char* id;
+  DefaultValue Defaults::*value;
+  CheckText check;
+};
+void checkLength(const JsonCursor& at) {
+  static_cast<void>(at.length({}, kLargestPart));
+}
+void checkAngle(const JsonCursor& at) {
+  static_cast<void>(at.angle());
+}
+void checkWeight(const JsonCursor& at) {
+  static_cast<void>(at.weight());
+}
+constexpr DefaultSlot kDefaultSlots[] = {
+    {"foot-clearance", &Defaults::footClearance, checkLength},
+    {"hooping-sideways", &Defaults::hoopingSideways, checkLength},
+    {"hooping-along", &Defaults::hoopingAlong, checkLength},
+    {"hooping-turn", &Defaults::hoopingTurn, checkAngle},
+    {"clamp-margin", &Defaults::clampMargin, checkLength},
+    {"seam-clearance", &Defaults::seamClearance, checkLength},
+    {"adult-xl-body-width", &Defaults::adultXlBodyWidth, checkLength},
+    {"youth-body-width", &Defaults::youthBodyWidth, checkLength},
+    {"heavy-garment", &Defaults::heavyGarment, checkWeight}};
+
+Defaults readDefaults(const JsonCursor& at) {
+  Defaults defaults;
+  std::vector<std::string> known;
+  for (const DefaultSlot& slot : kDefaultSlots) {
+    known.emplace_back(slot.id);
+  }
+  readEntries<bool>(at, "values", [&](JsonObject& object) {
+    const JsonCursor id = object.at("id");
+    const auto slot = std::find_if(std::begin(kDefaultSlots), std::end(kDefaultSlots),
+                                   [&](const DefaultSlot& each) { return each.id == id.label(); });
+    if (slot == std::end(kDefaultSlots)) {
+      id.failShown(offer(id.label(), known));
+    }
+    const JsonCursor value = object.at("value");
+    slot->check(value);
+    defaults.*(slot->value) = {id.label(), value.label(), object.at("basis").label()};
+    return true;
+  });
+  for (const DefaultSlot& slot : kDefaultSlots) {
+    if ((defaults.*(slot.value)).id.empty()) {
+      at.fail(fmt::format("no value {}", inQuotes(slot.id)), "all default values");
+    }
+  }
+  return defaults;
+}
+
+std::vector<std::filesystem::path> kindFiles(const std::filesystem::path& folder) {
+  std::vector<std::filesystem::path> files;
+  std::error_code error;
+  for (std::filesystem::directory_iterator entry(folder, error), end; !error && entry != end;
+       entry.increment(error)) {
+    const std::string name = entry->path().filename().string();
+    if (name.size() > kKindEnding.size() &&
+        name.substr(name.size() - kKindEnding.size()) == kKindEnding) {
+      files.push_back(entry->path());
+    }
+  }
+  if (files.empty()) {
+    throw InputError({folder.string(), "", "no garment kinds", "files *.kind.json"});
+  }
+  std::sort(files.begin(), files.end());
+  return files;
+}
+
+std::vector<GarmentKind> readKindFiles(const std::filesystem::path& folder, Reading& reading) {
+  std::vector<GarmentKind> kinds;
+  std::vector<std::string> ids;
+  for (const std::filesystem::path& file : kindFiles(folder)) {
+    const JsonDocument document(file, reading);
+    JsonObject top = document.root().object();
+    requireHead(top, FileKind::Kind);
+    kinds.push_back(readKind(top));
+    requireDistinct(ids, kinds.back().id.text(), document.root(), "kind");
+    ids.push_back(kinds.back().id.text());
+  }
+  return kinds;
+}
+
+bool holdsRules(const std::filesystem::path& folder) {
+  std::error_code error;
+  return std::filesystem::exists(folder / "rules" / "locations.json", error);
+}
+
+}  // namespace
+
+Rules loadRules(const std::filesystem::path& resources) {
+  Reading reading;
+  reading.strict = true;
+  const std::filesystem::path folder = resources / "rules";
+  Rules rules;
+  rules.kinds = readKindFiles(resources / "kinds", reading);
+  rules.locations = readList(
+      folder / "locations.json", FileKind::Locations, "locations", reading,
+      [](const JsonCursor& at) { return readEntries<Location>(at, "locations", readLocation); });
+  rules.placement =
+      readList(folder / "placement.json", FileKind::PlacementRules, "rules", reading,
+               [&](const JsonCursor& at) { return readPlacementRules(at, rules, false); });
+  rules.backing =
+      readList(folder / "backing.json", FileKind::BackingRules, "rules", reading, readBackingRules);
+  rules.frameEdges = readList(folder / "frame-edges.json", FileKind::FrameEdgeRules, "rules",
+                              reading, readFrameEdgeRules);
+  rules.cautions = readList(
+      folder / "cautions.json", FileKind::Cautions, "cautions", reading,
+      [](const JsonCursor& at) { return readEntries<Caution>(at, "cautions", readCaution); });
+  rules.defaults =
+      readList(folder / "defaults.json", FileKind::Defaults, "values", reading, readDefaults);
+  return rules;
+}
+
+std::filesystem::path findResources(const std::filesystem::path& program) {
+  if (const char* named = std::getenv(kEnvironmentVariable); named != nullptr && *named != '\0') {
+    if (!holdsRules(named)) {
+      throw InputError({named, "",
+                        fmt::format("no rules in the folder that {} names", kEnvironmentVariable),
+                        "a folder with rules/locations.json"});
+    }
+    return named;
+  }
+  std::error_code error;
+  const std::filesystem::path folder =
+      std::filesystem::weakly_canonical(program, error).parent_path();
+  const std::filesystem::path candidates[] = {folder / ".." / "share" / "creaseline",
+                                              folder / ".." / "resources",
+                                              CREASELINE_SOURCE_RESOURCES};
+  for (const std::filesystem::path& candidate : candidates) {
+    if (holdsRules(candidate)) {
+      return candidate.lexically_normal();
+    }
+  }
+  throw InputError({program.string(), "", "no rules beside the program",
+                    fmt::format("the rules in ../share/creaseline, or their folder in the "
+                                "environment variable {}",
+                                kEnvironmentVariable)});
+}
+
+}  // namespace creaseline

@@ -1,0 +1,220 @@
+// SPDX-License-Identifier: MIT
+// Placement and backing rules.
+#include "catalogue/rules_reader.h"
+
+#include <fmt/format.h>
+
+#include "creaseline/base/units.h"
+
+namespace creaseline {
+
+namespace {
+
+constexpr std::size_t kMostRules = 5'000;
+constexpr double kMostStitchesPerSquareMm = 100.0;
+
+template <class Entry>
+std::vector<std::string> idsOf(const std::vector<Entry>& entries) {
+  std::vector<std::string> ids;
+  for (const Entry& entry : entries) {
+    ids.push_back(entry.id.text());
+  }
+  return ids;
+}
+
+std::vector<KindId> readKinds(const JsonCursor& at, const Rules& rules) {
+  const std::vector<KindId> kinds = at.identifiers<KindId>();
+  for (const JsonCursor& item : at.items(1, kMostRules, "kinds")) {
+    static_cast<void>(knownKind(item, rules));
+  }
+  return kinds;
+}
+
+// What the rule applies to.
+void readScope(JsonObject& object, const Rules& rules, PlacementRule& rule) {
+  rule.location = knownLocation(object.at("location"), rules).id;
+  if (const auto kinds = object.find("kinds")) {
+    rule.kinds = readKinds(*kinds, rules);
+  }
+  if (const auto bands = object.find("bands")) {
+    rule.bands = bands->enumerators<SizeBand>();
+  }
+  if (const auto sizes = object.find("sizes")) {
+    rule.sizes = sizes->identifiers<SizeName>();
+  }
+  if (const auto blanks = object.find("blanks")) {
+    rule.blanks = blanks->identifiers<BlankId>();
+  }
+}
+
+void readDistances(JsonObject& object, PlacementRule& rule) {
+  rule.from = object.at("from").enumerator<Landmark>();
+  rule.anchor = object.at("anchor").enumerator<Anchor>();
+  const JsonCursor distance = object.at("distance");
+  rule.distance = distance.length({}, kLargestPart);
+  rule.least = object.at("least").length({}, kLargestPart);
+  rule.most = object.at("most").length({}, kLargestPart);
+  if (rule.distance < rule.least || rule.distance > rule.most) {
+    distance.failShown(fmt::format("a distance from \"least\" {} to \"most\" {}",
+                                   exactText(rule.least), exactText(rule.most)));
+  }
+  rule.sideways = object.at("sideways").enumerator<Sideways>();
+  const auto sidewaysDistance = object.find("sideways-distance");
+  if (sidewaysDistance) {
+    rule.sidewaysDistance = sidewaysDistance->length({}, kLargestPart);
+  } else if (rule.sideways == Sideways::FromCentreLine) {
+    static_cast<void>(object.at("sideways-distance"));
+  }
+}
+
+void readTurnAndLimits(JsonObject& object, PlacementRule& rule) {
+  if (const auto turn = object.find("turn")) {
+    rule.turn = turn->angle();
+  }
+  rule.turnReason = object.proseOrEmpty("turn-reason");
+  if (rule.turn != Angle() && rule.turnReason.empty()) {
+    object.cursor().fail("a turn without \"turn-reason\"", "why the design is turned");
+  }
+  if (const auto width = object.find("least-width")) {
+    rule.leastWidth = width->positiveLength();
+  }
+  if (const auto width = object.find("most-width")) {
+    rule.mostWidth = width->positiveLength();
+    if (rule.leastWidth && *rule.leastWidth > *rule.mostWidth) {
+      width->failShown("no less than \"least-width\"");
+    }
+  }
+  if (const auto height = object.find("most-height")) {
+    rule.mostHeight = height->positiveLength();
+  }
+}
+
+PlacementRule readPlacementRule(const JsonCursor& at, const Rules& rules, bool house) {
+  JsonObject object = at.object();
+  PlacementRule rule;
+  rule.house = house;
+  rule.id = object.at("id").identifier<RuleId>();
+  readScope(object, rules, rule);
+  readDistances(object, rule);
+  readTurnAndLimits(object, rule);
+  rule.basis = object.at("basis").label();
+  rule.note = house ? object.proseOrEmpty("note") : object.at("note").label();
+  object.finish();
+  return rule;
+}
+
+template <class T, class Read>
+void readIfGiven(JsonObject& object, std::string_view key, std::optional<T>& target, Read read) {
+  if (const auto value = object.find(key)) {
+    target = read(*value);
+  }
+}
+
+BackingConditions readConditions(const JsonCursor& at) {
+  JsonObject object = at.object();
+  BackingConditions when;
+  if (const auto names = object.find("construction")) {
+    when.construction = names->enumerators<Construction>();
+  }
+  if (const auto names = object.find("stretch")) {
+    when.stretch = names->enumerators<Stretch>();
+  }
+  if (const auto names = object.find("pile")) {
+    when.pile = names->enumerators<Pile>();
+  }
+  if (const auto names = object.find("panels")) {
+    when.panels = names->enumerators<PanelName>();
+  }
+  if (const auto names = object.find("bands")) {
+    when.bands = names->enumerators<SizeBand>();
+  }
+  const auto boolean = [](const JsonCursor& value) { return value.boolean(); };
+  const auto weight = [](const JsonCursor& value) { return value.weight(); };
+  const auto density = [](const JsonCursor& value) {
+    return value.number(0.0, kMostStitchesPerSquareMm);
+  };
+  readIfGiven(object, "inside-seen", when.insideSeen, boolean);
+  readIfGiven(object, "sheer", when.sheer, boolean);
+  readIfGiven(object, "magnetic-frame", when.magneticFrame, boolean);
+  readIfGiven(object, "weight-from", when.weightFrom, weight);
+  readIfGiven(object, "weight-below", when.weightBelow, weight);
+  readIfGiven(object, "density-from", when.densityFrom, density);
+  readIfGiven(object, "density-below", when.densityBelow, density);
+  object.finish();
+  return when;
+}
+
+BackingRule readBackingRule(const JsonCursor& at) {
+  JsonObject object = at.object();
+  BackingRule rule;
+  rule.id = object.at("id").identifier<RuleId>();
+  rule.when = readConditions(object.at("when"));
+  readIfGiven(object, "kind", rule.kind,
+              [](const JsonCursor& value) { return value.enumerator<BackingKind>(); });
+  readIfGiven(object, "least-weight", rule.leastWeight,
+              [](const JsonCursor& value) { return value.weight(); });
+  readIfGiven(object, "layers", rule.layers,
+              [](const JsonCursor& value) { return value.integer(1, 10); });
+  readIfGiven(object, "hold", rule.hold,
+              [](const JsonCursor& value) { return value.enumerator<HoldMethod>(); });
+  readIfGiven(object, "topping", rule.topping,
+              [](const JsonCursor& value) { return value.boolean(); });
+  readIfGiven(object, "needle-size", rule.needleSize,
+              [](const JsonCursor& value) { return value.integer(40, 200); });
+  readIfGiven(object, "needle-point", rule.needlePoint,
+              [](const JsonCursor& value) { return value.enumerator<NeedlePoint>(); });
+  readIfGiven(object, "skin-cover", rule.skinCover,
+              [](const JsonCursor& value) { return value.boolean(); });
+  readIfGiven(object, "most-density", rule.mostDensity, [](const JsonCursor& value) {
+    return value.number(0.001, kMostStitchesPerSquareMm);
+  });
+  rule.because = object.at("because").label();
+  rule.basis = object.at("basis").label();
+  object.finish();
+  return rule;
+}
+
+}  // namespace
+
+const GarmentKind& knownKind(const JsonCursor& at, const Rules& rules) {
+  const GarmentKind* kind = rules.kind(at.identifier<KindId>());
+  if (kind == nullptr) {
+    at.fail("the unknown garment kind " + at.shown(), offer(at.label(), idsOf(rules.kinds)));
+  }
+  return *kind;
+}
+
+const Location& knownLocation(const JsonCursor& at, const Rules& rules) {
+  const Location* location = rules.location(at.identifier<LocationId>());
+  if (location == nullptr) {
+    at.fail("the unknown location " + at.shown(), offer(at.label(), idsOf(rules.locations)));
+  }
+  return *location;
+}
+
+std::vector<PlacementRule> readPlacementRules(const JsonCursor& at, const Rules& rules,
+                                              bool house) {
+  std::vector<PlacementRule> result;
+  std::vector<std::string> ids;
+  for (const JsonCursor& item : at.items(house ? 0 : 1, kMostRules, "rules")) {
+    PlacementRule rule = readPlacementRule(item, rules, house);
+    requireDistinct(ids, rule.id.text(), item, "rule id");
+    ids.push_back(rule.id.text());
+    result.push_back(std::move(rule));
+  }
+  return result;
+}
+
+std::vector<BackingRule> readBackingRules(const JsonCursor& at) {
+  std::vector<BackingRule> result;
+  std::vector<std::string> ids;
+  for (const JsonCursor& item : at.items(1, kMostRules, "rules")) {
+    BackingRule rule = readBackingRule(item);
+    requireDistinct(ids, rule.id.text(), item, "rule id");
+    ids.push_back(rule.id.text());
+    result.push_back(std::move(rule));
+  }
+  return result;
+}
+
+}  // namespace creaseline

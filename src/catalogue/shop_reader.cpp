@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: MIT
+// Shops, with the checks that a frame is one that can exist.
+#include "catalogue/shop_reader.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <limits>
+
+#include "catalogue/rules_reader.h"
+#include "catalogue/window_reader.h"
+#include "creaseline/base/units.h"
+#include "creaseline/shape/outline.h"
+
+namespace creaseline {
+
+namespace {
+
+constexpr std::size_t kMostEntries = 1'000;  // machines, frames, stock
+constexpr int kMostPieces = 100'000;
+constexpr Length kLongestRoll = Length::fromMm(1.0e6);
+constexpr Length kDrawingTolerance = Length::fromNanometres(10'000);
+
+UnitChoice readUnits(const JsonCursor& at) {
+  JsonObject object = at.object();
+  UnitChoice units;
+  if (const auto length = object.find("length")) {
+    const std::string text = length->label();
+    if (text != "in" && text != "cm" && text != "mm") {
+      length->failShown("one of in, cm, mm");
+    }
+    units.length = text == "in"   ? LengthUnit::Inch
+                   : text == "cm" ? LengthUnit::Centimetre
+                                  : LengthUnit::Millimetre;
+  }
+  if (const auto mark = object.find("mark")) {
+    const std::string text = mark->label();
+    if (text != "1/8" && text != "1/16") {
+      mark->failShown("one of 1/8, 1/16");
+    }
+    units.mark = text == "1/8" ? RulerMark::Eighth : RulerMark::Sixteenth;
+  }
+  if (const auto weight = object.find("weight")) {
+    const std::string text = weight->label();
+    if (text != "g/m2" && text != "oz/yd2") {
+      weight->failShown("one of g/m2, oz/yd2");
+    }
+    units.weight =
+        text == "g/m2" ? WeightUnit::GramsPerSquareMetre : WeightUnit::OuncesPerSquareYard;
+  }
+  object.finish();
+  return units;
+}
+
+Machine readMachine(JsonObject& object) {
+  const Window field = readWindow(object.at("sewing-field"));
+  Machine machine{object.at("id").identifier<MachineId>(), object.at("name").label(),
+                  object.at("needles").integer(1, 100), field,
+                  object.at("stitches-per-minute").integer(10, 10'000)};
+  return machine;
+}
+
+std::string sizeText(const Window& window) {
+  return fmt::format("{:.6g} x {:.6g} mm", window.width().mm(), window.height().mm());
+}
+
+// Every point of the window's edge must lie inside the body's edge. How far the worst one is out
+// goes into the message.
+void requireRim(const JsonCursor& at, const Window& window, const Window& body) {
+  const Ring outer = body.boundary(kDrawingTolerance);
+  double least = std::numeric_limits<double>::infinity();
+  for (const Point point : window.boundary(kDrawingTolerance)) {
+    const double distance = nearestSide(outer, point).distance;
+    least = std::min(least, contains(outer, point) ? distance : -distance);
+  }
+  if (least <= kDrawingTolerance.mm()) {
+    const std::string overlap =
+        least < -kDrawingTolerance.mm() ? fmt::format(", {:.1f} mm beyond it", -least) : "";
+    at.fail(fmt::format("a window of {} that reaches the edge of the body of {}{}",
+                        sizeText(window), sizeText(body), overlap),
+            "a body that is larger than the window on every side");
+  }
+}
+
+std::vector<Angle> readTurns(const std::optional<JsonCursor>& at) {
+  if (!at) {
+    return {Angle()};
+  }
+  std::vector<Angle> turns;
+  for (const JsonCursor& item : at->items(1, 360, "turns")) {
+    const Angle turn = item.angle();
+    if (std::find(turns.begin(), turns.end(), turn) != turns.end()) {
+      item.fail(fmt::format("the turn {} a second time", item.shown()), "every turn once");
+    }
+    turns.push_back(turn);
+  }
+  return turns;
+}
+
+Frame readFrame(JsonObject& object) {
+  const JsonCursor windowAt = object.at("window");
+  const Window window = readWindow(windowAt);
+  const Window body = readWindow(object.at("body"));
+  requireRim(windowAt, window, body);
+  Frame frame{object.at("id").identifier<FrameId>(),
+              object.at("name").label(),
+              object.at("kind").enumerator<FrameKind>(),
+              window,
+              body,
+              {},
+              {},
+              object.at("bracket").enumerator<BracketSide>(),
+              readTurns(object.find("turns")),
+              {},
+              1};
+  if (const auto field = object.find("sewing-field")) {
+    frame.sewingField = readWindow(*field);
+  }
+  if (const auto clearance = object.find("clearance")) {
+    frame.clearance = clearance->length({}, kLargestPart);
+    if (*frame.clearance * 2.0 >= std::min(window.width(), window.height())) {
+      clearance->failShown(
+          fmt::format("a clearance that leaves something of the window of {}", sizeText(window)));
+    }
+  }
+  if (const auto panels = object.find("panels")) {
+    frame.panels = panels->enumerators<PanelName>();
+  }
+  if (const auto quantity = object.find("quantity")) {
+    frame.quantity = quantity->integer(1, kMostPieces);
+  }
+  return frame;
+}
+
+BackingStock readBacking(JsonObject& object) {
+  BackingStock stock;
+  stock.id = object.at("id").identifier<StockId>();
+  stock.name = object.at("name").label();
+  stock.kind = object.at("kind").enumerator<BackingKind>();
+  stock.weight = object.at("weight").weight();
+  stock.form = object.at("form").enumerator<BackingForm>();
+  stock.width = object.at("width").positiveLength();
+  // An empty roll and no sheets are what a shop has to say when the stock is used up.
+  stock.length = stock.form == BackingForm::Roll ? object.at("length").length({}, kLongestRoll)
+                                                 : object.at("length").positiveLength();
+  if (stock.form == BackingForm::Sheets) {
+    stock.sheets = object.at("sheets").integer(0, kMostPieces);
+  }
+  return stock;
+}
+
+NeedleStock readNeedle(const JsonCursor& at) {
+  JsonObject object = at.object();
+  const NeedleStock needle{object.at("size").integer(40, 200),
+                           object.at("point").enumerator<NeedlePoint>()};
+  object.finish();
+  return needle;
+}
+
+HoopingError readHoopingError(const JsonCursor& at) {
+  JsonObject object = at.object();
+  HoopingError error;
+  error.sideways = object.at("sideways").length({}, kLargestPart);
+  error.along = object.at("along").length({}, kLargestPart);
+  const JsonCursor turn = object.at("turn");
+  error.turn = turn.angle();
+  if (error.turn < Angle()) {
+    turn.failShown("an angle of 0 or more");
+  }
+  error.basis = object.at("basis").label();
+  object.finish();
+  return error;
+}
+
+// A list of objects with distinct ids, each checked for unknown keys.
+template <class Entry, class Read>
+std::vector<Entry> readEntries(const JsonCursor& at, std::size_t least, std::string_view ofWhat,
+                               std::string_view idName, Read read) {
+  std::vector<Entry> entries;
+  std::vector<std::string> ids;
+  for (const JsonCursor& item : at.items(least, kMostEntries, ofWhat)) {
+    JsonObject object = item.object();
+    entries.push_back(read(object));
+    object.finish();
+    requireDistinct(ids, entries.back().id.text(), item, idName);
+    ids.push_back(entries.back().id.text());
+  }
+  return entries;
+}
+
+}  // namespace
+
+Shop readShop(JsonObject& top, const Rules& rules) {
+  Shop shop;
+  shop.name = top.at("name").label();
+  if (const auto units = top.find("units")) {
+    shop.units = readUnits(*units);
+  }
+  shop.machines =
+      readEntries<Machine>(top.at("machines"), 1, "machines", "machine id", readMachine);
+  shop.frames = readEntries<Frame>(top.at("frames"), 1, "frames", "frame id", readFrame);
+  if (const auto backings = top.find("backings")) {
+    shop.backings = readEntries<BackingStock>(*backings, 0, "backings", "backing id", readBacking);
+  }
+  if (const auto film = top.find("topping-film")) {
+    shop.toppingFilm = film->boolean();
+  }
+  if (const auto needles = top.find("needles")) {
+    for (const JsonCursor& item : needles->items(0, kMostEntries, "needles")) {
+      shop.needles.push_back(readNeedle(item));
+    }
+  }
+  if (const auto error = top.find("hooping-error")) {
+    shop.hoopingError = readHoopingError(*error);
+  }
+  if (const auto houseRules = top.find("house-rules")) {
+    shop.houseRules = readPlacementRules(*houseRules, rules, true);
+  }
+  return shop;
+}
+
+}  // namespace creaseline

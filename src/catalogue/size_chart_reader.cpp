@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: MIT
+// Size charts in JSON.
+#include "catalogue/size_chart_reader.h"
+
+namespace creaseline {
+
+namespace {
+
+std::map<Measure, Length> readMeasures(const JsonCursor& at) {
+  std::map<Measure, Length> measures;
+  for (const auto& [name, value] : at.members(100, "points of measure")) {
+    const std::optional<Measure> measure = enumFromName<Measure>(name);
+    if (!measure) {
+      value.fail("the point of measure " + inQuotes(name), offer(name, namesOf<Measure>()));
+    }
+    measures[*measure] =
+        mayBeZero(*measure) ? value.length({}, kLargestPart) : value.positiveLength();
+  }
+  return measures;
+}
+
+ChartSize readSize(const JsonCursor& at) {
+  JsonObject object = at.object();
+  ChartSize size;
+  size.name = object.at("size").identifier<SizeName>();
+  if (const auto band = object.find("band")) {
+    size.band = band->enumerator<SizeBand>();
+    size.bandGiven = true;
+  } else {
+    size.band = bandFromName(size.name).value_or(SizeBand::Adult);
+  }
+  size.measures = readMeasures(object.at("measures"));
+  object.finish();
+  return size;
+}
+
+}  // namespace
+
+bool mayBeZero(Measure measure) {
+  switch (measure) {
+    case Measure::BackNeckDrop:
+    case Measure::ShoulderDrop:
+    case Measure::RibHeight:
+    case Measure::CuffHeight:
+    case Measure::PocketAboveHem:
+    case Measure::CollarHeight:
+      return true;
+    default:
+      return false;
+  }
+}
+
+SizeChart readSizeChart(JsonObject& chart) {
+  SizeChart result;
+  std::vector<std::string> names;
+  for (const JsonCursor& item : chart.at("sizes").items(1, kMostSizes, "sizes")) {
+    ChartSize size = readSize(item);
+    requireDistinct(names, size.name.text(), item, "size");
+    names.push_back(size.name.text());
+    result.sizes.push_back(std::move(size));
+  }
+  return result;
+}
+
+}  // namespace creaseline
