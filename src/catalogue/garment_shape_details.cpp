@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: MIT
+// Lines that make a front or back read as a garment: sleeves hanging beside it, ribs, pocket, zip,
+// placket. Nothing is measured from them; proportions not named otherwise are for the eye.
+#include <cmath>
+#include <numbers>
+
+#include "catalogue/garment_shape_parts.h"
+
+namespace creaseline::garment {
+namespace {
+
+Point direction(double degreesBelowLevel) {
+  const double angle = degreesBelowLevel * std::numbers::pi / 180.0;
+  return {std::cos(angle), std::sin(angle)};
+}
+
+Ring circle(Point centre, double radius) {
+  constexpr int kPoints = 16;
+  Ring ring;
+  for (int i = 0; i < kPoints; ++i) {
+    ring.push_back(centre + direction(360.0 * i / kPoints) * radius);
+  }
+  return ring;
+}
+
+// The wearer's sleeve on the viewer's right, as it falls when the garment is laid out.
+class HangingSleeve {
+ public:
+  HangingSleeve(const GarmentKind& kind, const BodyPoints& body, const Measures& measures)
+      : long_(kind.sleeve == SleeveForm::Long),
+        down_(direction(long_ ? 62.0 : 42.0)),
+        across_{-down_.y, down_.x},
+        shoulder_(body.shoulderEnd),
+        // The fold bends over the shoulder, so its ends are a little nearer than it is long.
+        outer_(body.shoulderEnd + down_ * (0.97 * measures.mm(Measure::SleeveLength))),
+        inner_(outer_ + across_ * measures.mm(Measure::CuffWidth)),
+        armhole_(armhole(body)),
+        shoulderSlope_(body.shoulderEnd - body.shoulderPoint) {}
+
+  Ring area() const {
+    const double length = norm(outer_ - shoulder_);
+    const Point along = shoulderSlope_ * (1.0 / norm(shoulderSlope_));
+    Ring ring = curve(shoulder_, shoulder_ + along * (0.22 * length),
+                      outer_ - down_ * (0.60 * length), outer_);
+    const Point pit = armhole_.back();
+    const Point towardsPit = pit - inner_;
+    append(ring, curve(inner_, inner_ - down_ * (0.35 * norm(towardsPit)),
+                       pit + down_ * (0.12 * norm(towardsPit)), pit));
+    append(ring, Polyline(armhole_.rbegin() + 1, armhole_.rend() - 1));
+    return ring;
+  }
+
+  // A line across the sleeve at that distance from the cuff edge.
+  Polyline across(double fromCuff) const {
+    return {outer_ - down_ * fromCuff, inner_ - down_ * fromCuff};
+  }
+  Polyline ribLine(double share, double cuff) const {
+    const Point at = outer_ + (inner_ - outer_) * share;
+    return {at, at - down_ * cuff};
+  }
+  bool isLong() const { return long_; }
+
+ private:
+  bool long_;
+  Point down_;
+  Point across_;
+  Point shoulder_;
+  Point outer_;
+  Point inner_;
+  Polyline armhole_;
+  Point shoulderSlope_;
+};
+
+void addSleeves(PanelShape& panel, const GarmentKind& kind, const BodyPoints& body,
+                const Measures& measures) {
+  const HangingSleeve sleeve(kind, body, measures);
+  addAreaPair(panel, DetailKind::Neighbour, sleeve.area());
+  const double cuff = measures.mm(Measure::CuffHeight);
+  if (cuff <= 0.0) {
+    addPair(panel, DetailKind::Seam, sleeve.across(18.0));
+    return;
+  }
+  addPair(panel, DetailKind::Rib, sleeve.across(cuff));
+  constexpr int kRibs = 9;
+  for (int i = 1; i < kRibs; ++i) {
+    addPair(panel, DetailKind::Rib, sleeve.ribLine(double(i) / kRibs, cuff));
+  }
+}
+
+void addHem(PanelShape& panel, const GarmentKind& kind, const BodyPoints& body,
+            const Measures& measures) {
+  const double side = body.hem.x;
+  const double hem = body.hem.y;
+  if (!kind.hemRib || measures.mm(Measure::RibHeight) <= 0.0) {
+    constexpr double kStitching = 20.0;
+    addLine(panel, DetailKind::Seam, {{-side, hem - kStitching}, {side, hem - kStitching}});
+    return;
+  }
+  const double top = hem - measures.mm(Measure::RibHeight);
+  addLine(panel, DetailKind::Rib, {{-side, top}, {side, top}});
+  constexpr double kRibSpacing = 12.0;
+  for (double x = kRibSpacing / 2.0; x < side; x += kRibSpacing) {
+    addPair(panel, DetailKind::Rib, {{x, top}, {x, hem}});
+  }
+}
+
+void addPocket(PanelShape& panel, const GarmentKind& kind, const Measures& measures) {
+  for (const Ring& area : pocketAreas(kind, measures)) {
+    Polyline edge = area;
+    edge.push_back(area.front());
+    addLine(panel, DetailKind::PocketLine, edge);
+  }
+}
+
+void addZip(PanelShape& panel, double hem, const Measures& measures) {
+  constexpr double kTeeth = 3.0;
+  const double tape = measures.mm(Measure::ZipWidth) / 2.0;
+  addPair(panel, DetailKind::ZipLine, {{kTeeth, 0.0}, {kTeeth, hem}});
+  // The tape's stitching starts at the collar seam, which is higher beside the centre.
+  addPair(panel, DetailKind::ZipLine, {{tape, 0.0}, {tape, hem}});
+  addLine(
+      panel, DetailKind::ZipLine,
+      {{0.0, 6.0}, {4.0, 10.0}, {4.0, 24.0}, {0.0, 30.0}, {-4.0, 24.0}, {-4.0, 10.0}, {0.0, 6.0}});
+}
+
+void addPlacket(PanelShape& panel, const Measures& measures) {
+  const double half = measures.mm(Measure::PlacketWidth) / 2.0;
+  const double length = measures.mm(Measure::PlacketLength);
+  addLine(panel, DetailKind::PlacketLine,
+          {{-half, 0.0}, {-half, length}, {half, length}, {half, 0.0}});
+  const double boxTop = length - std::min(2.0 * half, length / 3.0);
+  addLine(panel, DetailKind::PlacketLine, {{-half, boxTop}, {half, boxTop}});
+  constexpr int kButtons = 2;
+  for (int i = 0; i < kButtons; ++i) {
+    Ring button = circle({0.0, boxTop * (0.25 + 0.5 * i)}, std::min(5.5, 0.4 * half));
+    button.push_back(button.front());
+    addLine(panel, DetailKind::PlacketLine, button);
+  }
+}
+
+}  // namespace
+
+void addBodyDetails(PanelShape& panel, const GarmentKind& kind, const Measures& measures) {
+  const BodyPoints body = bodyPoints(panel.name, measures);
+  addSleeves(panel, kind, body, measures);
+  addHem(panel, kind, body, measures);
+  if (panel.name != PanelName::Front) {
+    return;
+  }
+  if (kind.pocket != PocketForm::None) {
+    addPocket(panel, kind, measures);
+  }
+  if (kind.opening == FrontOpening::FullZip) {
+    addZip(panel, body.hem.y, measures);
+  }
+  if (kind.opening == FrontOpening::Placket) {
+    addPlacket(panel, measures);
+  }
+}
+
+}  // namespace creaseline::garment

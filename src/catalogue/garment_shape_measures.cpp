@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: MIT
+// Fills the measures that a size chart lacks, and finds measures that contradict each other.
+#include <algorithm>
+#include <optional>
+#include <set>
+
+#include <fmt/format.h>
+
+#include "catalogue/garment_shape_parts.h"
+#include "creaseline/base/error.h"
+#include "creaseline/base/units.h"
+
+namespace creaseline::garment {
+namespace {
+
+// Far beyond any garment; keeps a slip of the unit from becoming a drawing of a million points.
+constexpr Length kLongest = Length::fromMm(3000.0);
+
+// One size being filled. A measure may be filled from another filled one.
+class Filling {
+ public:
+  Filling(const GarmentKind& kind, const ChartSize& size) : kind_(&kind), size_(&size) {}
+
+  std::optional<MeasureValue> value(Measure measure) {
+    const auto given = size_->measures.find(measure);
+    if (given != size_->measures.end()) {
+      return MeasureValue{given->second, false, RuleId(), "size chart"};
+    }
+    if (!underway_.insert(measure).second) {
+      return std::nullopt;  // rules that go round in a circle fill nothing
+    }
+    std::optional<MeasureValue> filled = byRule(measure);
+    underway_.erase(measure);
+    return filled;
+  }
+
+ private:
+  std::optional<MeasureValue> byRule(Measure measure) {
+    for (const ProportionRule& rule : kind_->proportions) {
+      if (rule.measure != measure || !appliesTo(rule)) {
+        continue;
+      }
+      Length base;
+      if (rule.of) {
+        const auto of = value(*rule.of);
+        if (!of) {
+          continue;
+        }
+        base = of->value * rule.factor;
+      }
+      return MeasureValue{std::max(base + rule.plus, Length()), true, rule.id, rule.basis};
+    }
+    return std::nullopt;
+  }
+
+  bool appliesTo(const ProportionRule& rule) const {
+    return rule.bands.empty() ||
+           std::find(rule.bands.begin(), rule.bands.end(), size_->band) != rule.bands.end();
+  }
+
+  const GarmentKind* kind_;
+  const ChartSize* size_;
+  std::set<Measure> underway_;
+};
+
+// Measures that may be zero: a garment without rib, a pocket at the hem, a straight back neck.
+bool mayBeZero(Measure measure) {
+  switch (measure) {
+    case Measure::RibHeight:
+    case Measure::CuffHeight:
+    case Measure::PocketAboveHem:
+    case Measure::BackNeckDrop:
+    case Measure::ShoulderDrop:
+      return true;
+    default:
+      return false;
+  }
+}
+
+// Compares sums of measures and says which of them were assumed.
+class Comparison {
+ public:
+  Comparison(const MeasureTable& table, const std::string& file, const std::string& where)
+      : table_(&table), file_(&file), where_(&where) {}
+
+  void requireBelow(const std::vector<Measure>& lesser, const std::vector<Measure>& greater) const {
+    if (!(sum(lesser) < sum(greater))) {
+      refuse(lesser, greater, "less than");
+    }
+  }
+  void requireNotAbove(const std::vector<Measure>& lesser,
+                       const std::vector<Measure>& greater) const {
+    if (sum(lesser) > sum(greater)) {
+      refuse(lesser, greater, "not more than");
+    }
+  }
+
+ private:
+  Length sum(const std::vector<Measure>& measures) const {
+    Length total;
+    for (const Measure measure : measures) {
+      total += table_->at(measure).value;
+    }
+    return total;
+  }
+
+  [[noreturn]] void refuse(const std::vector<Measure>& lesser, const std::vector<Measure>& greater,
+                           const char* relation) const {
+    throw InputError(
+        {*file_, *where_, list(lesser, true) + " against " + list(greater, true),
+         fmt::format("{} {} {}", list(lesser, false), relation, list(greater, false))});
+  }
+
+  std::string list(const std::vector<Measure>& measures, bool values) const {
+    std::string text;
+    for (const Measure measure : measures) {
+      text += fmt::format("{}{}", text.empty() ? "" : " and ", nameOf(measure));
+      if (values) {
+        const MeasureValue& value = table_->at(measure);
+        text += fmt::format(" {}{}", exactText(value.value), value.assumed ? " (assumed)" : "");
+      }
+    }
+    return text;
+  }
+
+  const MeasureTable* table_;
+  const std::string* file_;
+  const std::string* where_;
+};
+
+void checkRange(const MeasureTable& table, const std::string& file, const std::string& where) {
+  for (const auto& [measure, value] : table) {
+    const bool zeroAllowed = mayBeZero(measure);
+    if (value.value < Length() || (value.value == Length() && !zeroAllowed) ||
+        value.value > kLongest) {
+      throw InputError(
+          {file, where, fmt::format("{} {}", nameOf(measure), exactText(value.value)),
+           fmt::format("a length {} and at most {}",
+                       zeroAllowed ? "of at least 0 mm" : "above 0 mm", exactText(kLongest))});
+    }
+  }
+}
+
+}  // namespace
+
+bool Measures::anyAssumed(const std::vector<Measure>& measures) const {
+  return std::any_of(measures.begin(), measures.end(),
+                     [this](Measure measure) { return table_->at(measure).assumed; });
+}
+
+std::vector<Measure> neededMeasures(const GarmentKind& kind) {
+  std::vector<Measure> needed = {
+      Measure::BodyWidth,    Measure::BodyLength,    Measure::NeckWidth,    Measure::FrontNeckDrop,
+      Measure::BackNeckDrop, Measure::ShoulderWidth, Measure::ShoulderDrop, Measure::ArmholeDepth,
+      Measure::SleeveLength, Measure::SleeveWidth,   Measure::CuffWidth,    Measure::CuffHeight};
+  const auto add = [&needed](std::initializer_list<Measure> more) {
+    needed.insert(needed.end(), more);
+  };
+  if (kind.hemRib) {
+    add({Measure::RibHeight});
+  }
+  if (kind.neck == NeckForm::Hood || kind.has(PanelName::Hood)) {
+    add({Measure::HoodHeight, Measure::HoodDepth});
+  }
+  if (kind.neck != NeckForm::Hood) {
+    add({Measure::CollarHeight});
+  }
+  if (kind.pocket != PocketForm::None) {
+    add({Measure::PocketWidth, Measure::PocketTopWidth, Measure::PocketHeight,
+         Measure::PocketAboveHem});
+  }
+  if (kind.opening == FrontOpening::Placket) {
+    add({Measure::PlacketLength, Measure::PlacketWidth});
+  }
+  if (kind.opening == FrontOpening::FullZip) {
+    add({Measure::ZipWidth});
+  }
+  return needed;
+}
+
+MeasureTable filledMeasures(const GarmentKind& kind, const ChartSize& size, const std::string& file,
+                            const std::string& where) {
+  Filling filling(kind, size);
+  MeasureTable table;
+  for (const Measure measure : neededMeasures(kind)) {
+    const auto value = filling.value(measure);
+    if (!value) {
+      throw InputError({file, where,
+                        fmt::format("no {} for size {}", nameOf(measure), size.name.text()),
+                        fmt::format("{} in the size chart", nameOf(measure))});
+    }
+    table.emplace(measure, *value);
+  }
+  return table;
+}
+
+void checkMeasures(const GarmentKind& kind, const MeasureTable& table, const std::string& file,
+                   const std::string& where) {
+  checkRange(table, file, where);
+  const Comparison compare(table, file, where);
+  std::vector<Measure> atHem;
+  if (kind.hemRib) {
+    atHem = {Measure::RibHeight};
+  }
+  const auto withHem = [&atHem](std::vector<Measure> measures) {
+    measures.insert(measures.end(), atHem.begin(), atHem.end());
+    return measures;
+  };
+  compare.requireBelow({Measure::NeckWidth}, {Measure::ShoulderWidth});
+  compare.requireNotAbove({Measure::ShoulderWidth}, {Measure::BodyWidth});
+  compare.requireBelow({Measure::ShoulderDrop}, {Measure::ArmholeDepth});
+  compare.requireBelow(withHem({Measure::ArmholeDepth}), {Measure::BodyLength});
+  compare.requireBelow(withHem({Measure::FrontNeckDrop}), {Measure::BodyLength});
+  compare.requireBelow(withHem({Measure::BackNeckDrop}), {Measure::BodyLength});
+  compare.requireNotAbove({Measure::CuffWidth}, {Measure::SleeveWidth});
+  compare.requireBelow({Measure::CuffHeight}, {Measure::SleeveLength});
+  if (kind.pocket != PocketForm::None) {
+    compare.requireNotAbove({Measure::PocketWidth}, {Measure::BodyWidth});
+    compare.requireNotAbove({Measure::PocketTopWidth}, {Measure::PocketWidth});
+    compare.requireBelow({Measure::PocketHeight, Measure::PocketAboveHem, Measure::FrontNeckDrop},
+                         {Measure::BodyLength});
+  }
+  if (kind.opening == FrontOpening::Placket) {
+    compare.requireBelow({Measure::PlacketWidth}, {Measure::NeckWidth});
+    compare.requireBelow(withHem({Measure::PlacketLength, Measure::FrontNeckDrop}),
+                         {Measure::BodyLength});
+  }
+  if (kind.opening == FrontOpening::FullZip) {
+    compare.requireBelow({Measure::ZipWidth}, {Measure::NeckWidth});
+    if (kind.pocket != PocketForm::None) {
+      compare.requireBelow({Measure::ZipWidth}, {Measure::PocketTopWidth});
+    }
+  }
+}
+
+}  // namespace creaseline::garment
