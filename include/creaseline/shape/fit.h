@@ -2,8 +2,10 @@
 // Does a design go into a frame, where, and with how much room: exact for every convex window.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <span>
+#include <vector>
 
 #include "creaseline/base/angle.h"
 #include "creaseline/base/length.h"
@@ -12,6 +14,8 @@
 #include "creaseline/shape/window.h"
 
 namespace creaseline {
+
+class OpeningPart;  // one prepared constraint, see src/shape/opening_part.h
 
 // How far a hooped design may be off and still be corrected at the machine by moving it: to each
 // side, and turned either way about its centre.
@@ -28,9 +32,10 @@ struct Slack {
 // A design is given by its convex hull (Outline::hull), already turned. A translation t means:
 // hull point p lands at p + t in the frame's coordinates.
 //
-// Rounded rectangles are met exactly (lines and arcs). An ellipse, shrunk or not, is carried as
-// an inscribed polygon at most kEllipseTolerance inside the true curve, so the answer for an
-// ellipse errs by no more than that, on the safe side.
+// Rounded rectangles are met exactly (lines and arcs). An ellipse is carried as an inscribed
+// polygon at most kEllipseTolerance inside the true curve and shrunk as such, so an answer for
+// an ellipse is the exact one for a clearance larger by no more than that: on the safe side.
+// A design that just touches fits: every limit is let out by 5e-10 mm.
 class FrameOpening {
  public:
   static constexpr Length kEllipseTolerance = Length::fromNanometres(250);
@@ -41,12 +46,12 @@ class FrameOpening {
 
   // The exact set of translations. For a polygon: the half-planes n.t <= d - h(n), h the hull's
   // support function; for rounded corners: the lower envelope of the arcs around c - p over the
-  // hull vertices p that meet the corner.  O(hull + window).
+  // hull vertices p that meet the corner.  O(hull + window). No points: an empty region.
   [[nodiscard]] Region translations(std::span<const Point> hull) const;
 
   // Slack read from a region at the translation in use. Precondition: region.contains(at).
-  // The turn is found by bisection with a certificate: turning by d moves no hull point further
-  // than d * rho (rho: largest distance from the turning centre `at`).
+  // The turn is about the hull's origin, which lands at `at`, in closed form: each hull point
+  // moves on a circle, and the first meeting of a circle with the boundary ends the turn.
   [[nodiscard]] Slack slack(const Region& region, std::span<const Point> hull, Point at) const;
 
   // Signed room at one translation: the least distance of any hull point from the boundary,
@@ -54,11 +59,11 @@ class FrameOpening {
   [[nodiscard]] double depth(std::span<const Point> hull, Point at) const;
 
   // Largest of depth() over all translations; negative if the design does not fit, and then it
-  // says how much must be gained on each side. Millimetres, to 1e-6.
+  // says how much must be gained on each side. Millimetres, to 1e-6. No points: 0.
   [[nodiscard]] double margin(std::span<const Point> hull) const;
 
   // Largest factor by which the hull may be scaled about its origin and still fit. 0 if nothing
-  // fits. To 1e-9, rounded down.
+  // fits, infinite if the hull is a single point. To 1e-9, rounded down.
   [[nodiscard]] double largestScale(std::span<const Point> hull) const;
 
   // The turn of least size, either way, up to `limit`, at which the design fits; nothing if it is
@@ -67,11 +72,7 @@ class FrameOpening {
   [[nodiscard]] std::optional<Angle> smallestTurn(std::span<const Point> hull, Angle limit) const;
 
  private:
-  struct Part;  // one convex constraint, prepared
-  std::vector<Window> windows_;       // window shrunk by the clearance, then the field
-  std::vector<Ring> polygons_;        // polygon of windows_[i] where it is not a rectangle
-  double innerLimitMm_ = 0.0;         // how far the opening can be shrunk before nothing is left
-  bool closed_ = false;               // nothing can be held
+  std::shared_ptr<const std::vector<OpeningPart>> parts_;  // the window, then the field; never null
 };
 
 }  // namespace creaseline

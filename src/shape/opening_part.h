@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+// One of the convex shapes that a design must stay inside: a frame's window, or a sewing field.
+#pragma once
+
+#include <span>
+#include <variant>
+#include <vector>
+
+#include "creaseline/shape/window.h"
+#include "shape/chain.h"
+
+namespace creaseline {
+
+// A design that only just touches counts as inside: every limit is let out by this much, which
+// is a thousand times less than the finest length the program keeps.
+inline constexpr double kTouchMm = 5e-10;
+
+// Half the opening and its corner radius, in millimetres.
+struct RoundedShape {
+  double halfWidth = 0.0;
+  double halfHeight = 0.0;
+  double radius = 0.0;
+  // Inner parallel shape; an outer one for a negative inset. Square corners stay square.
+  [[nodiscard]] RoundedShape inset(double by) const {
+    return {halfWidth - by, halfHeight - by, radius > 0.0 ? std::max(radius - by, 0.0) : 0.0};
+  }
+};
+
+// Points with normal . p <= offset for every face. Normals are unit vectors, sorted by angle from
+// the one that points left, over up and right, to down: top faces from left to right first.
+struct FacetedShape {
+  struct Face {
+    Point normal;
+    double offset = 0.0;
+  };
+  std::vector<Face> faces;
+};
+
+class OpeningPart {
+ public:
+  OpeningPart(const Window& window, double clearance, double ellipseTolerance);
+
+  // Translations of the hull inside the part after a further inset, not yet known to be empty.
+  // Precondition: the hull has a point.
+  [[nodiscard]] OpenRegion translations(std::span<const Point> hull, double furtherInset) const;
+
+  // Least distance of a point from the boundary, negative outside.
+  [[nodiscard]] double depth(Point point) const;
+
+  // Radians by which the hull, with its origin at `at`, can be turned either way before a point
+  // meets the boundary; at most `limit` (no more than a quarter of a half turn).
+  [[nodiscard]] double turnLimit(std::span<const Point> hull, Point at, double limit) const;
+
+  // Half the smaller side after the clearance: no inset beyond this leaves anything.
+  [[nodiscard]] double mostInset() const { return mostInset_; }
+  // Width and height before the clearance.
+  [[nodiscard]] Point size() const { return size_; }
+
+ private:
+  std::variant<RoundedShape, FacetedShape> shape_;  // before the clearance
+  double clearance_ = 0.0;
+  double mostInset_ = 0.0;
+  Point size_;
+};
+
+// The two kinds of shape; used by OpeningPart and by their tests.
+[[nodiscard]] OpenRegion translationsIn(const RoundedShape& shape, std::span<const Point> hull);
+[[nodiscard]] OpenRegion translationsIn(const FacetedShape& shape, double inset,
+                                        std::span<const Point> hull);
+[[nodiscard]] double turnLimitIn(const RoundedShape& shape, std::span<const Point> hull, Point at,
+                                 double limit);
+[[nodiscard]] double turnLimitIn(const FacetedShape& shape, double inset,
+                                 std::span<const Point> hull, Point at, double limit);
+
+}  // namespace creaseline

@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+// Translations that keep a hull inside a rectangle with rounded corners.
+//
+// Seen from the top left corner, whose arc has its centre at c, hull point p may not come closer
+// to the outside than the quarter arc around c - p. All those arcs are translates of one convex
+// curve, and two translates of a convex curve cross at most once: of two points, the one further
+// left limits the left part and the one further up limits the right part. So a stack over the
+// hull's points from the leftmost to the topmost gives the exact envelope in linear time. The
+// other corners are the same picture mirrored.
+#include "shape/nearest.h"
+#include "shape/opening_part.h"
+
+namespace creaseline {
+
+namespace {
+
+// Arcs of one corner's envelope, from the left; beyond the last one lies the flat side.
+struct CornerArc {
+  double from = 0.0;
+  Point centre;
+};
+
+// `left` and `right` are the centres of the arcs of two hull points, with left.x > right.x and
+// left.y < right.y: the first limits the left part. Returns where the second one takes over.
+double takeover(Point left, Point right, double radius) {
+  const double dx = left.x - right.x;
+  const double dy = right.y - left.y;
+  const double start = left.x - radius;
+  const double startOff = std::min(0.0, dx - radius);
+  if (dy >= radius || startOff * startOff + dy * dy >= radius * radius) {
+    return start;  // where the first curve begins, the second one is already more strict
+  }
+  const double squared = dx * dx + dy * dy;
+  const double half = std::sqrt(std::max(0.0, radius * radius - squared / 4.0));
+  const double shift = half * dy / std::sqrt(squared);
+  if (shift >= dx / 2.0) {
+    return (left.x + right.x) / 2.0 - shift;
+  }
+  // The first arc falls to the flat side of the second.
+  const double height = left.y - (right.y - radius);
+  return left.x - std::sqrt(std::max(0.0, radius * radius - height * height));
+}
+
+// Extremes of the hull as seen from a corner: sign turns it into the top left one.
+struct CornerExtremes {
+  std::size_t leftmost = 0;  // the highest of them
+  std::size_t topmost = 0;   // the leftmost of them
+};
+
+Point mirrored(Point p, Point sign) {
+  return {p.x * sign.x, p.y * sign.y};
+}
+
+CornerExtremes extremesSeenFrom(std::span<const Point> hull, Point sign) {
+  CornerExtremes found;
+  Point left = mirrored(hull[0], sign);
+  Point top = left;
+  for (std::size_t i = 1; i < hull.size(); ++i) {
+    const Point p = mirrored(hull[i], sign);
+    if (p.x < left.x || (p.x == left.x && p.y < left.y)) {
+      left = p;
+      found.leftmost = i;
+    }
+    if (p.y < top.y || (p.y == top.y && p.x < top.x)) {
+      top = p;
+      found.topmost = i;
+    }
+  }
+  return found;
+}
+
+struct Walk {
+  CornerExtremes ends;
+  bool forwards = true;  // order of the hull's points from the leftmost to the topmost
+};
+
+// Envelope of the corner's arcs in mirrored coordinates.
+std::vector<CornerArc> cornerEnvelope(std::span<const Point> hull, Walk walk, Point sign,
+                                      Point corner, double radius) {
+  std::vector<CornerArc> arcs;
+  arcs.reserve(16);
+  const std::size_t count = hull.size();
+  for (std::size_t i = walk.ends.leftmost;;) {
+    const Point centre = corner - mirrored(hull[i], sign);
+    double from = arcs.empty() ? centre.x - radius : arcs.front().from;
+    bool flat = false;
+    while (!arcs.empty()) {
+      const CornerArc& last = arcs.back();
+      flat = centre.y <= last.centre.y;  // rounding of a level side: nothing new
+      if (flat) {
+        break;
+      }
+      from = centre.x < last.centre.x ? takeover(last.centre, centre, radius) : last.from;
+      if (from > last.from) {
+        break;
+      }
+      from = last.from;
+      arcs.pop_back();
+    }
+    if (!flat) {
+      arcs.push_back({from, centre});
+    }
+    if (i == walk.ends.topmost) {
+      return arcs;
+    }
+    i = walk.forwards ? (i + 1 == count ? 0 : i + 1) : (i == 0 ? count - 1 : i - 1);
+  }
+}
+
+// The upper edge that two corners and the flat side between them make: the larger of the left
+// corner's falling curve and the right corner's rising one.
+Chain upperEdge(const std::vector<CornerArc>& left, const std::vector<CornerArc>& rightMirrored,
+                double from, double to, double level, double radius) {
+  const double flatFrom = std::max(from, left.back().centre.x);
+  const double flatTo = std::min(to, -rightMirrored.back().centre.x);
+  const bool apart = flatFrom <= flatTo;
+  Chain falling;
+  falling.reserve(left.size() + rightMirrored.size() + 1);
+  for (std::size_t i = 0; i < left.size(); ++i) {
+    const double start = std::max(from, left[i].from);
+    const double end = i + 1 < left.size() ? left[i + 1].from : left[i].centre.x;
+    if (start < std::min(end, to)) {
+      falling.push_back(arcSpan(start, std::min(end, to), left[i].centre, radius));
+    }
+  }
+  Chain rising;
+  rising.reserve(rightMirrored.size() + 1);
+  for (std::size_t i = rightMirrored.size(); i-- > 0;) {
+    const CornerArc& arc = rightMirrored[i];
+    const double start = -(i + 1 < rightMirrored.size() ? rightMirrored[i + 1].from : arc.centre.x);
+    const double end = std::min(to, -arc.from);
+    if (std::max(start, from) < end) {
+      rising.push_back(arcSpan(std::max(start, from), end, {-arc.centre.x, arc.centre.y}, radius));
+    }
+  }
+  if (apart) {
+    if (flatFrom < flatTo || (falling.empty() && rising.empty())) {
+      falling.push_back(lineSpan(flatFrom, flatTo, 0.0, level));
+    }
+    falling.insert(falling.end(), rising.begin(), rising.end());
+    return falling;
+  }
+  if (falling.empty() || falling.back().to < to) {
+    falling.push_back(lineSpan(falling.empty() ? from : falling.back().to, to, 0.0, level));
+  }
+  if (rising.empty() || rising.front().from > from) {
+    rising.insert(rising.begin(),
+                  lineSpan(from, rising.empty() ? to : rising.front().from, 0.0, level));
+  }
+  return larger(falling, rising);
+}
+
+}  // namespace
+
+OpenRegion translationsIn(const RoundedShape& shape, std::span<const Point> hull) {
+  static constexpr Point kSigns[4] = {{1, 1}, {-1, 1}, {1, -1}, {-1, -1}};
+  CornerExtremes ends[4];
+  for (std::size_t i = 0; i < 4; ++i) {
+    ends[i] = extremesSeenFrom(hull, kSigns[i]);
+  }
+  const Box bounds{{hull[ends[0].leftmost].x, hull[ends[0].topmost].y},
+                   {hull[ends[1].leftmost].x, hull[ends[2].topmost].y}};
+  OpenRegion open{-shape.halfWidth - bounds.min.x, shape.halfWidth - bounds.max.x, {}, {}};
+  if (open.from > open.to) {
+    return open;
+  }
+  const double top = -shape.halfHeight - bounds.min.y;
+  const double flippedBottom = -shape.halfHeight + bounds.max.y;
+  if (shape.radius == 0.0) {
+    open.top = {lineSpan(open.from, open.to, 0.0, top)};
+    open.flippedBottom = {lineSpan(open.from, open.to, 0.0, flippedBottom)};
+    return open;
+  }
+  const Point corner{shape.radius - shape.halfWidth, shape.radius - shape.halfHeight};
+  const bool clockwise = windingSum(hull) >= 0.0;
+  std::vector<CornerArc> arcs[4];
+  for (std::size_t i = 0; i < 4; ++i) {
+    // Clockwise leads from the leftmost point up; a mirror image turns that round.
+    const bool mirror = kSigns[i].x * kSigns[i].y < 0.0;
+    arcs[i] = cornerEnvelope(hull, {ends[i], clockwise != mirror}, kSigns[i], corner, shape.radius);
+  }
+  open.top = upperEdge(arcs[0], arcs[1], open.from, open.to, top, shape.radius);
+  open.flippedBottom = upperEdge(arcs[2], arcs[3], open.from, open.to, flippedBottom, shape.radius);
+  return open;
+}
+
+}  // namespace creaseline

@@ -1,0 +1,198 @@
+// SPDX-License-Identifier: MIT
+// Distances and overlaps of convex bodies, and of a convex body with the sides of a panel.
+#include "creaseline/shape/separation.h"
+
+#include <optional>
+
+#include "shape/nearest.h"
+
+namespace creaseline {
+
+namespace {
+
+// Overlaps shallower than this are a touch: rounding alone makes them.
+constexpr double kTouchDepthMm = 1e-9;
+
+struct Reach {
+  double least = std::numeric_limits<double>::infinity();
+  double most = -std::numeric_limits<double>::infinity();
+};
+
+Reach reachAlong(const Ring& ring, Point axis) {
+  Reach reach;
+  for (const Point& point : ring) {
+    const double along = dot(point, axis);
+    reach.least = std::min(reach.least, along);
+    reach.most = std::max(reach.most, along);
+  }
+  return reach;
+}
+
+// Outward unit normal of a side, given the sign of the ring's winding.
+std::optional<Point> outwardNormal(Point from, Point to, double winding) {
+  const Point along = to - from;
+  const double length = norm(along);
+  if (length == 0.0) {
+    return std::nullopt;
+  }
+  const double scale = (winding < 0.0 ? -1.0 : 1.0) / length;
+  return Point{along.y * scale, -along.x * scale};
+}
+
+// Tries every side of `ring` as the axis along which `moved` leaves `other` soonest. `sign` is -1
+// if the ring is the moved one: it leaves against its own outward normal.
+void trySides(const Ring& ring, const Ring& moved, const Ring& other, double sign,
+              Separation& best) {
+  const double winding = windingSum(ring);
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const auto normal = outwardNormal(ring[i], ring[(i + 1) % ring.size()], winding);
+    if (!normal) {
+      continue;
+    }
+    const Point direction = *normal * sign;
+    const double gap = reachAlong(moved, direction).least - reachAlong(other, direction).most;
+    if (gap > best.distance) {
+      best = {gap, direction};
+    }
+  }
+}
+
+// Nearest pair of points of two bodies that do not overlap: in the plane one of the two is
+// always a corner. Keeps the vector from the body with the sides to the corner.
+void tryCorners(const Ring& corners, const Ring& sides, double sign, Separation& best) {
+  for (const Point& corner : corners) {
+    for (std::size_t i = 0; i < sides.size(); ++i) {
+      const Point on = nearestOnSegment(sides[i], sides[(i + 1) % sides.size()], corner);
+      const Point apart = (corner - on) * sign;
+      const double distance = norm(apart);
+      if (distance < best.distance && distance > 0.0) {
+        best = {distance, apart * (1.0 / distance)};
+      }
+    }
+  }
+}
+
+// The part of a segment inside a convex ring, as shares of its length.
+struct Share {
+  double from = 0.0, to = 1.0;
+};
+std::optional<Share> shareInside(Point from, Point to, const Ring& ring, double winding) {
+  Share share;
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const auto normal = outwardNormal(ring[i], ring[(i + 1) % ring.size()], winding);
+    if (!normal) {
+      continue;
+    }
+    const double start = dot(from - ring[i], *normal);
+    const double change = dot(to - from, *normal);
+    if (change == 0.0) {
+      if (start > 0.0) {
+        return std::nullopt;
+      }
+    } else if (change > 0.0) {
+      share.to = std::min(share.to, -start / change);
+    } else {
+      share.from = std::max(share.from, -start / change);
+    }
+  }
+  if (share.from >= share.to) {
+    return std::nullopt;
+  }
+  return share;
+}
+
+// How deep inside the ring a point lies; negative outside.
+double depthInside(Point point, const Ring& ring, double winding) {
+  double depth = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    if (const auto normal = outwardNormal(ring[i], ring[(i + 1) % ring.size()], winding)) {
+      depth = std::min(depth, dot(ring[i] - point, *normal));
+    }
+  }
+  return depth;
+}
+
+// The point of the segment that lies deepest is the middle of the shared part or near it; a
+// crossing through the inside has its middle inside.
+bool crosses(Point from, Point to, const Ring& body, double winding) {
+  const auto share = shareInside(from, to, body, winding);
+  if (!share) {
+    return false;
+  }
+  const Point middle = from + (to - from) * ((share->from + share->to) / 2.0);
+  return depthInside(middle, body, winding) > kTouchDepthMm;
+}
+
+// Least height above the side's line of the part of the body that lies abreast of the side.
+double leastHeightAbreast(const Ring& body, Point from, Point to, Point inward) {
+  const Point along = to - from;
+  const double squared = dot(along, along);
+  double least = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 0; i < body.size(); ++i) {
+    const Point a = body[i] - from;
+    const Point b = body[(i + 1) % body.size()] - from;
+    const double shareA = dot(a, along) / squared;
+    const double shareB = dot(b, along) / squared;
+    const double heightA = dot(a, inward);
+    const double heightB = dot(b, inward);
+    if (shareA >= 0.0 && shareA <= 1.0) {
+      least = std::min(least, heightA);
+    }
+    for (const double end : {0.0, 1.0}) {
+      if ((shareA < end) != (shareB < end)) {
+        const double part = (end - shareA) / (shareB - shareA);
+        least = std::min(least, heightA + part * (heightB - heightA));
+      }
+    }
+  }
+  return least;
+}
+
+double distanceToSegment(const Ring& body, Point from, Point to) {
+  double least = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 0; i < body.size(); ++i) {
+    const Point next = body[(i + 1) % body.size()];
+    least = std::min({least, norm(body[i] - nearestOnSegment(from, to, body[i])),
+                      norm(from - nearestOnSegment(body[i], next, from)),
+                      norm(to - nearestOnSegment(body[i], next, to))});
+  }
+  return least;
+}
+
+}  // namespace
+
+Separation separation(const Ring& convexA, const Ring& convexB) {
+  Separation best{-std::numeric_limits<double>::infinity(), {}};
+  trySides(convexA, convexA, convexB, -1.0, best);
+  trySides(convexB, convexA, convexB, 1.0, best);
+  if (best.distance > kTouchDepthMm) {
+    // The widest gap along a normal is a lower bound; corner to corner can be further apart.
+    Separation apart{std::numeric_limits<double>::infinity(), {}};
+    tryCorners(convexA, convexB, 1.0, apart);
+    tryCorners(convexB, convexA, -1.0, apart);
+    return apart;
+  }
+  return best;
+}
+
+std::vector<SideRoom> roomToSides(const Ring& convexBody, const Ring& panel) {
+  std::vector<SideRoom> rooms;
+  rooms.reserve(panel.size());
+  const double panelWinding = windingSum(panel);
+  const double bodyWinding = windingSum(convexBody);
+  for (std::size_t i = 0; i < panel.size(); ++i) {
+    const Point from = panel[i];
+    const Point to = panel[(i + 1) % panel.size()];
+    SideRoom room{i, 0.0, {}};
+    if (const auto outward = outwardNormal(from, to, panelWinding)) {
+      room.direction = -*outward;
+    }
+    room.distance = crosses(from, to, convexBody, bodyWinding)
+                        ? leastHeightAbreast(convexBody, from, to, room.direction)
+                        : distanceToSegment(convexBody, from, to);
+    rooms.push_back(room);
+  }
+  return rooms;
+}
+
+}  // namespace creaseline
