@@ -159,8 +159,12 @@ std::string lateralPhrase(const PlacementPlan& plan, const UnitChoice& units) {
     return "on " + centreLinePhrase(plan);
   }
   const bool right = lateral > Length();
-  return fmt::format("{} {} the {} of {}{}", formatLength(abs(lateral), units),
-                     isSleeve(plan.panel) ? "towards" : "to", sideOfPanel(plan.panel, right),
+  const std::string side = sideOfPanel(plan.panel, right);
+  if (isSleeve(plan.panel)) {
+    return fmt::format("{} from {} towards the {}", formatLength(abs(lateral), units),
+                       centreLinePhrase(plan), side);
+  }
+  return fmt::format("{} to the {} of {}{}", formatLength(abs(lateral), units), side,
                      centreLinePhrase(plan), viewerNote(plan.panel, right));
 }
 
