@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+// Text at one reference size, scaled by the painter: QFont knows only whole pixels and
+// device-dependent points, neither of which serves a painter whose unit is the millimetre.
+#include "sheets/lettering.h"
+
+#include <QFont>
+#include <QFontDatabase>
+#include <QFontMetricsF>
+
+namespace creaseline::lettering {
+namespace {
+
+constexpr int kReferencePixels = 200;  // large enough that rounded advances do not show
+const QString kFamily = QStringLiteral("DejaVu Sans");
+
+const QFont& font(bool bold) {
+  static const auto make = [](bool heavy) {
+    QFont result(kFamily);
+    result.setStyleHint(QFont::SansSerif);
+    result.setPixelSize(kReferencePixels);
+    result.setHintingPreference(QFont::PreferNoHinting);
+    result.setBold(heavy);
+    result.setKerning(true);
+    return result;
+  };
+  static const QFont regular = make(false);
+  static const QFont heavy = make(true);
+  return bold ? heavy : regular;
+}
+
+// Leading part of a word that fits, at least one character; surrogate pairs stay whole.
+qsizetype fittingPart(const QString& word, TextStyle style, double width) {
+  qsizetype count = 1;
+  while (count < word.size() && textWidth(word.left(count + 1), style) <= width) {
+    ++count;
+  }
+  if (count < word.size() && word.at(count - 1).isHighSurrogate()) {
+    ++count;
+  }
+  return count;
+}
+
+}  // namespace
+
+double textWidth(const QString& text, TextStyle style) {
+  return QFontMetricsF(font(style.bold)).horizontalAdvance(text) * style.size / kReferencePixels;
+}
+
+QStringList wrapped(const QString& text, TextStyle style, double width) {
+  QStringList lines;
+  for (const QString& paragraph : text.split(u'\n')) {
+    QString line;
+    for (QString word : paragraph.split(u' ', Qt::SkipEmptyParts)) {
+      const QString longer = line.isEmpty() ? word : line + u' ' + word;
+      if (textWidth(longer, style) <= width) {
+        line = longer;
+        continue;
+      }
+      if (!line.isEmpty()) {
+        lines << line;
+      }
+      while (textWidth(word, style) > width && word.size() > 1) {
+        const qsizetype part = fittingPart(word, style, width);
+        if (part >= word.size()) {
+          break;
+        }
+        lines << word.left(part);
+        word = word.mid(part);
+      }
+      line = word;
+    }
+    lines << line;
+  }
+  return lines;
+}
+
+QString elided(const QString& text, TextStyle style, double width) {
+  return QFontMetricsF(font(style.bold))
+      .elidedText(text, Qt::ElideRight, width * kReferencePixels / style.size);
+}
+
+double wrappedHeight(const QString& text, TextStyle style, double width) {
+  return static_cast<double>(wrapped(text, style, width).size()) * lineHeight(style);
+}
+
+void draw(QPainter& painter, QPointF topLeft, const QString& text, TextStyle style,
+          const QColor& colour) {
+  if (text.isEmpty()) {
+    return;
+  }
+  painter.save();
+  painter.translate(topLeft.x(), topLeft.y() + baseline(style));
+  const double factor = style.size / kReferencePixels;
+  painter.scale(factor, factor);
+  painter.setFont(font(style.bold));
+  painter.setPen(colour);
+  painter.drawText(QPointF(0.0, 0.0), text);
+  painter.restore();
+}
+
+double drawWrapped(QPainter& painter, QPointF topLeft, double width, const QString& text,
+                   TextStyle style, const QColor& colour) {
+  double y = 0.0;
+  for (const QString& line : wrapped(text, style, width)) {
+    draw(painter, topLeft + QPointF(0.0, y), line, style, colour);
+    y += lineHeight(style);
+  }
+  return y;
+}
+
+std::string missingFontNote() {
+  if (QFontDatabase::hasFamily(kFamily)) {
+    return {};
+  }
+  return "the font DejaVu Sans is missing, so the sheets use another one and may look uneven; "
+         "install the package fonts-dejavu-core";
+}
+
+}  // namespace creaseline::lettering

@@ -1,0 +1,137 @@
+// SPDX-License-Identifier: MIT
+// Parts of the placement sheet that flow: findings, assumed measures, frame and backing, threads,
+// steps.
+#include <algorithm>
+
+#include "sheets/placement_parts.h"
+
+namespace creaseline {
+
+using lettering::TextStyle;
+
+namespace {
+
+constexpr TextStyle kText{lettering::points(9.0), false};
+constexpr TextStyle kStrong{lettering::points(9.0), true};
+constexpr double kLabelWidth = 25.0;
+constexpr double kAfter = 0.9;
+constexpr double kTick = 3.4;
+constexpr double kMarkIndent = 6.0;
+
+QString severityWord(Severity severity) {
+  switch (severity) {
+    case Severity::Stop:
+      return QStringLiteral("Stop: ");
+    case Severity::Watch:
+      return QStringLiteral("Watch: ");
+    case Severity::Note:
+      return QStringLiteral("Note: ");
+  }
+  return {};
+}
+
+void addFinding(FlowRows& rows, const FindingText& finding, double width) {
+  const Severity severity = finding.severity;
+  QString text = severityWord(severity) + finding.text;
+  if (!finding.numbers.isEmpty()) {
+    text += QStringLiteral(" (") + finding.numbers.join(QStringLiteral("; ")) + u')';
+  }
+  addText(rows, text, severity == Severity::Note ? kText : kStrong, width, kMarkIndent,
+          finding.remedies.isEmpty() ? kAfter : 0.0, [severity](QPainter& painter, QPointF at) {
+            paintSeverity(painter, at + QPointF(0.3, 0.5), severity, 3.0);
+          });
+  for (qsizetype i = 0; i < finding.remedies.size(); ++i) {
+    addText(rows, QStringLiteral("→ ") + finding.remedies[i], kText, width, kMarkIndent,
+            i + 1 == finding.remedies.size() ? kAfter : 0.0);
+  }
+}
+
+void addFact(FlowRows& rows, const FactRow& fact, double width) {
+  addText(rows, fact.value, kText, width, kLabelWidth, kAfter,
+          [label = fact.label](QPainter& painter, QPointF at) {
+            lettering::draw(painter, at, label, kStrong, Qt::black);
+          });
+}
+
+// Number, swatch, thread and use, stitches at the right.
+void addThread(FlowRows& rows, const ThreadText& thread, std::size_t number, double width) {
+  constexpr double kNumber = 7.0;
+  constexpr double kSwatch = 7.0;
+  const double stitchesWidth = lettering::textWidth(QStringLiteral("000,000"), kText) + 2.0;
+  const QString name =
+      thread.use.isEmpty() ? thread.name : thread.name + QStringLiteral(" · ") + thread.use;
+  addText(rows, name, kText, width - stitchesWidth, kNumber + kSwatch, 0.5,
+          [thread, number, width](QPainter& painter, QPointF at) {
+            const QString count = QString::number(number);
+            lettering::draw(painter, at, count, kStrong, Qt::black);
+            painter.setPen(QPen(Qt::black, 0.2));
+            painter.setBrush(thread.colour);
+            painter.drawRect(QRectF(at + QPointF(kNumber, 0.8), QSizeF(5.0, 2.6)));
+            painter.setBrush(Qt::NoBrush);
+            const double x = width - lettering::textWidth(thread.stitches, kText);
+            lettering::draw(painter, at + QPointF(x, 0.0), thread.stitches, kText, Qt::black);
+          });
+}
+
+void addStep(FlowRows& rows, const StepText& step, double width) {
+  addText(rows, step.text, step.byHand ? kStrong : kText, width, kMarkIndent, 1.2,
+          [](QPainter& painter, QPointF at) {
+            painter.setPen(QPen(Qt::black, 0.3));
+            painter.setBrush(Qt::NoBrush);
+            painter.drawRect(QRectF(at + QPointF(0.2, 0.4), QSizeF(kTick, kTick)));
+          });
+}
+
+}  // namespace
+
+FlowRows factRows(const PlacementFacts& facts, const PartChoice& choice, double width) {
+  FlowRows rows;
+  if (choice.findingsFlow && !facts.stops.empty()) {
+    rows.push_back(headingRow(QStringLiteral("Stop"), width));
+    for (const FindingText& finding : facts.stops) {
+      addFinding(rows, finding, width);
+    }
+  }
+  if (!facts.assumed.empty()) {
+    rows.push_back(headingRow(QStringLiteral("Assumed: measure before hooping"), width));
+    for (const FactRow& fact : facts.assumed) {
+      addText(rows, fact.label + QStringLiteral(": ") + fact.value, kText, width, kMarkIndent,
+              kAfter, [](QPainter& painter, QPointF at) {
+                painter.setPen(QPen(Qt::black, 0.3));
+                painter.setBrush(Qt::NoBrush);
+                painter.drawRect(QRectF(at + QPointF(0.2, 0.4), QSizeF(kTick, kTick)));
+              });
+    }
+  }
+  if (!facts.remarks.empty()) {
+    rows.push_back(headingRow(QStringLiteral("Findings"), width));
+    for (const FindingText& finding : facts.remarks) {
+      addFinding(rows, finding, width);
+    }
+  }
+  rows.push_back(headingRow(QStringLiteral("Frame, backing, needle"), width));
+  for (const FactRow& fact : facts.rows) {
+    addFact(rows, fact, width);
+  }
+  if (!facts.threads.empty()) {
+    rows.push_back(headingRow(QStringLiteral("Thread, in sewing order; stitches"), width));
+    for (std::size_t i = 0; i < facts.threads.size(); ++i) {
+      addThread(rows, facts.threads[i], i + 1, width);
+    }
+  }
+  if (!facts.steps.empty()) {
+    rows.push_back(headingRow(QStringLiteral("Steps; bold ones by hand"), width));
+    for (const StepText& step : facts.steps) {
+      addStep(rows, step, width);
+    }
+  }
+  if (choice.cautionsFlow) {
+    rows.push_back(headingRow(QStringLiteral("Cautions"), width));
+    for (const QString& caution : facts.cautions) {
+      addText(rows, caution, kText, width, 0.0, kAfter);
+    }
+  }
+  return rows;
+}
+
+}  // namespace creaseline

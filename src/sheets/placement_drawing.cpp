@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+// The placement sheet's garment drawing: choice of a round scale, scale line and bar.
+#include <algorithm>
+
+#include "creaseline/sheets/garment_drawing.h"
+#include "sheets/placement_parts.h"
+#include "sheets/text.h"
+
+namespace creaseline {
+
+using lettering::TextStyle;
+using sheets::toQString;
+
+namespace {
+
+constexpr double kScales[] = {1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0};
+constexpr double kSidePadding = 3.0;  // around the garment, millimetres of paper
+constexpr double kTopPadding = 9.0;   // side labels
+constexpr double kCaptionHeight = 8.0;
+constexpr double kScaleLineHeight = 6.0;
+constexpr TextStyle kScaleText{lettering::points(9.0), true};
+
+// The largest drawing at a round scale; the height may be unlimited.
+double chooseScale(const QRectF& extent, double width, double height) {
+  for (const double scale : kScales) {
+    if (extent.width() / scale + 2.0 * kSidePadding <= width &&
+        extent.height() / scale + kTopPadding + kCaptionHeight <= height) {
+      return scale;
+    }
+  }
+  return *std::rbegin(kScales);
+}
+
+// A round length of garment, drawn to scale: 4 in or 10 cm.
+struct ScaleBar {
+  double lengthMm = 0.0;
+  QString text;
+};
+ScaleBar scaleBar(const UnitChoice& units) {
+  if (units.length == LengthUnit::Inch) {
+    return {Length::fromInches(4.0).mm(), QStringLiteral("4 in")};
+  }
+  return {100.0, QStringLiteral("10 cm")};
+}
+
+void paintScaleLine(QPainter& painter, const PlacementContext& context, const PlacementPlan& plan,
+                    double scale, QPointF at) {
+  const ScaleBar bar = scaleBar(context.units);
+  const double length = bar.lengthMm / scale;
+  const double middle = at.y() + kScaleLineHeight / 2.0;
+  // Filled, so that its length is exact.
+  painter.fillRect(QRectF(at.x(), middle - 0.6, length, 1.2), Qt::black);
+  const QString text = QStringLiteral("= %1 of garment   scale 1 : %2   drawn: size %3")
+                           .arg(bar.text, QString::number(scale), toQString(plan.size.text()));
+  lettering::draw(painter, {at.x() + length + 2.0, middle - lettering::lineHeight(kScaleText) / 2},
+                  text, kScaleText, Qt::black);
+}
+
+}  // namespace
+
+double drawingHeight(const PlacementContext& context, const PlacementFacts& facts, double width) {
+  const PlacementPlan& plan = context.plan.placements[facts.drawn];
+  const QRectF extent = GarmentDrawing(plan, context.shop, context.units).extent();
+  const double scale = chooseScale(extent, width, 1.0e6);
+  return extent.height() / scale + kTopPadding + kCaptionHeight + kScaleLineHeight;
+}
+
+void paintDrawing(QPainter& painter, const PlacementContext& context, const PlacementFacts& facts,
+                  const QRectF& area) {
+  const PlacementPlan& plan = context.plan.placements[facts.drawn];
+  const GarmentDrawing drawing(plan, context.shop, context.units);
+  const QRectF paper = area.adjusted(0.0, 0.0, 0.0, -kScaleLineHeight);
+  const QRectF extent = drawing.extent();
+  const double scale = chooseScale(extent, paper.width(), paper.height());
+  // Millimetres of paper to millimetres of garment, the garment in the middle of its room.
+  const QPointF middle(paper.center().x(),
+                       (paper.top() + kTopPadding + paper.bottom() - kCaptionHeight) / 2.0);
+  const QPointF corner = extent.center() + (paper.topLeft() - middle) * scale;
+  painter.save();
+  painter.translate(paper.topLeft());
+  painter.scale(1.0 / scale, 1.0 / scale);
+  painter.translate(-corner);
+  drawing.paint(painter, DrawingStyle::paper(scale), QRectF(corner, paper.size() * scale));
+  painter.restore();
+  paintScaleLine(painter, context, plan, scale, {area.left(), area.bottom() - kScaleLineHeight});
+}
+
+}  // namespace creaseline

@@ -1,0 +1,362 @@
+// SPDX-License-Identifier: MIT
+// Gathers a group's facts. Numbers come from the plan and words from planning/wording.h.
+#include "sheets/placement_facts.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "creaseline/planning/wording.h"
+#include "sheets/text.h"
+
+namespace creaseline {
+
+using sheets::capitalised;
+using sheets::toQString;
+
+namespace {
+
+bool isSleeve(PanelName panel) {
+  return panel == PanelName::LeftSleeve || panel == PanelName::RightSleeve;
+}
+
+// Sleeves are drawn turned by 180 degrees against panel coordinates; words for directions on the
+// sheet must agree with its drawing.
+Slack asDrawn(const Slack& slack, PanelName panel) {
+  return isSleeve(panel) ? Slack{slack.right, slack.left, slack.down, slack.up, slack.turn} : slack;
+}
+Point asDrawn(Point direction, PanelName panel) {
+  return isSleeve(panel) ? -direction : direction;
+}
+
+// The tightest of the group's sizes counts.
+Slack leastSlack(const PlacementContext& context, const SizeGroup& group) {
+  Slack least = context.plan.placements[group.front()].frame->slack;
+  for (const std::size_t index : group) {
+    const Slack& slack = context.plan.placements[index].frame->slack;
+    least.left = std::min(least.left, slack.left);
+    least.right = std::min(least.right, slack.right);
+    least.up = std::min(least.up, slack.up);
+    least.down = std::min(least.down, slack.down);
+    least.turn = std::min(least.turn, slack.turn);
+  }
+  return least;
+}
+
+QString directionWord(Point direction) {
+  if (std::abs(direction.x) > std::abs(direction.y)) {
+    return direction.x < 0.0 ? QStringLiteral("left") : QStringLiteral("right");
+  }
+  return direction.y < 0.0 ? QStringLiteral("top") : QStringLiteral("bottom");
+}
+
+QString bracketText(const Frame& frame, const PlacementPlan& plan) {
+  const auto word = [&](Point side) {
+    return directionWord(asDrawn(turned(side, plan.frame->turn), plan.panel));
+  };
+  QString text;
+  switch (frame.bracket) {
+    case BracketSide::Top:
+      text = word({0.0, -1.0});
+      break;
+    case BracketSide::Bottom:
+      text = word({0.0, 1.0});
+      break;
+    case BracketSide::Left:
+      text = word({-1.0, 0.0});
+      break;
+    case BracketSide::Right:
+      text = word({1.0, 0.0});
+      break;
+    case BracketSide::Both:
+      text = word({-1.0, 0.0}) + QStringLiteral(" and ") + word({1.0, 0.0});
+      break;
+  }
+  return text + QStringLiteral(" of the drawing (black mark)");
+}
+
+// Empty if frame and design share their centre to the ruler mark.
+QString frameOffsetText(const PlacementPlan& plan, const UnitChoice& units) {
+  const Point offset = asDrawn(plan.frame->centre - plan.placed.centre, plan.panel);
+  QStringList parts;
+  const auto add = [&](double value, const char* less, const char* more) {
+    const Length length = Length::fromMm(value);
+    if (roundToMark(length, units) != Length()) {
+      parts << toQString(formatLength(abs(length), units)) + u' ' +
+                   QString::fromLatin1(value < 0.0 ? less : more);
+    }
+  };
+  add(offset.y, "above", "below");
+  add(offset.x, "left of", "right of");
+  if (parts.isEmpty()) {
+    return {};
+  }
+  return parts.join(QStringLiteral(" and ")) + QStringLiteral(" the design's centre, as drawn");
+}
+
+QString designInFrameText(const PlacementPlan& plan) {
+  const Angle turn = plan.placed.panelTurn - plan.frame->turn;
+  if (turn == Angle()) {
+    return QStringLiteral("not turned against the frame");
+  }
+  const QString size = toQString(formatAngle(turn < Angle() ? -turn : turn));
+  if (turn == Angle::fromDegrees(180.0)) {
+    return QStringLiteral("load it turned by ") + size;
+  }
+  return QStringLiteral("load it turned by ") + size +
+         (turn < Angle() ? QStringLiteral(" anticlockwise") : QStringLiteral(" clockwise"));
+}
+
+void addNumbers(PlacementFacts& facts, const PlacementContext& context, const SizeGroup& group,
+                const PlacementPlan& plan) {
+  const Placed& placed = plan.placed;
+  const UnitChoice& units = context.units;
+  facts.numbers.push_back({QStringLiteral("Drop"), toQString(formatLength(placed.drop, units)),
+                           toQString(landmarkPhrase(placed.from)) + QStringLiteral(" to the ") +
+                               toQString(nearSidePhrase(plan)),
+                           true});
+  QString centreNote = toQString(landmarkPhrase(placed.from)) + QStringLiteral(" to the centre");
+  const bool hasCollar = plan.panel == PanelName::Front || plan.panel == PanelName::Back;
+  if (hasCollar && placed.from != Landmark::CollarSeam) {
+    centreNote += QStringLiteral("; that is %1 below the collar seam")
+                      .arg(toQString(formatLength(placed.centreBelowDatum, units)));
+  }
+  facts.numbers.push_back({QStringLiteral("Centre"),
+                           toQString(formatLength(placed.centreOffset, units)), centreNote, true});
+  facts.numbers.push_back({QStringLiteral("Sideways"),
+                           capitalised(toQString(lateralPhrase(plan, units))), QString(), false});
+  facts.numbers.push_back(
+      {QStringLiteral("Turn"), capitalised(toQString(turnPhrase(plan))), QString(), false});
+  if (plan.frame) {
+    facts.numbers.push_back({QStringLiteral("Room in the frame"),
+                             capitalised(toQString(slackPhrase(
+                                 asDrawn(leastSlack(context, group), plan.panel), units))),
+                             group.size() > 1 ? QStringLiteral("as drawn; least of these sizes")
+                                              : QStringLiteral("as drawn"),
+                             false});
+  }
+}
+
+void addFrameRows(PlacementFacts& facts, const PlacementContext& context,
+                  const PlacementPlan& plan) {
+  if (!plan.frame) {
+    return;
+  }
+  const UnitChoice& units = context.units;
+  const Frame* frame = context.shop.frame(plan.frame->frame);
+  if (frame == nullptr) {
+    return;
+  }
+  facts.rows.push_back(
+      {QStringLiteral("Frame"),
+       toQString(framePhrase(*frame, *plan.frame, units)) + QStringLiteral("; ") +
+           toQString(nameOf(frame->kind)) + QStringLiteral(", outside ") +
+           toQString(sizePhrase(frame->body.width(), frame->body.height(), units))});
+  facts.rows.push_back({QStringLiteral("Bracket"), bracketText(*frame, plan)});
+  const QString offset = frameOffsetText(plan, units);
+  if (!offset.isEmpty()) {
+    facts.rows.push_back({QStringLiteral("Frame centre"), offset});
+  }
+  facts.rows.push_back({QStringLiteral("Design in it"), designInFrameText(plan)});
+  if (!plan.frame->bodyNearest.empty()) {
+    facts.rows.push_back(
+        {QStringLiteral("Frame to"), toQString(plan.frame->bodyNearest) + QStringLiteral(": ") +
+                                         toQString(roomPhrase(plan.frame->bodyRoom, units))});
+  }
+  if (!plan.alternatives.empty()) {
+    const FrameChoice& next = plan.alternatives.front();
+    if (const Frame* other = context.shop.frame(next.frame)) {
+      facts.rows.push_back(
+          {QStringLiteral("Or frame"), toQString(framePhrase(*other, next, units))});
+    }
+  }
+}
+
+void addBackingRows(PlacementFacts& facts, const PlacementContext& context,
+                    const PlacementPlan& plan) {
+  const BackingChoice& backing = plan.backing;
+  const UnitChoice& units = context.units;
+  facts.rows.push_back({QStringLiteral("Backing"), toQString(backingPhrase(backing, units))});
+  if (backing.cutWidth > Length()) {
+    facts.rows.push_back({QStringLiteral("Cut it to"),
+                          toQString(sizePhrase(backing.cutWidth, backing.cutHeight, units))});
+  }
+  facts.rows.push_back({QStringLiteral("From stock"),
+                        backing.stock.empty() ? QStringLiteral("nothing in stock serves")
+                                              : toQString(backing.stockName)});
+  facts.rows.push_back({QStringLiteral("Topping"), backing.topping
+                                                       ? QStringLiteral("film on top of the cloth")
+                                                       : QStringLiteral("none")});
+  facts.rows.push_back({QStringLiteral("Needle"), toQString(needlePhrase(backing))});
+  if (backing.skinCover) {
+    facts.rows.push_back({QStringLiteral("Cover"),
+                          QStringLiteral("soft cover over the back, which lies against skin")});
+  }
+}
+
+QString blockUse(const ThreadBlock& block) {
+  QString use;
+  switch (block.kind) {
+    case BlockKind::PlacementLine:
+      use = QStringLiteral("placement line");
+      break;
+    case BlockKind::TackDown:
+      use = QStringLiteral("tack-down");
+      break;
+    case BlockKind::Cover:
+      use = QStringLiteral("cover");
+      break;
+    case BlockKind::Sew:
+      break;
+  }
+  if (!block.piece.empty()) {
+    use += (use.isEmpty() ? QString() : QStringLiteral(" ")) + toQString(block.piece);
+  }
+  return use;
+}
+
+QString grouped(int number) {
+  QString text = QString::number(number);
+  for (qsizetype at = text.size() - 3; at > 0; at -= 3) {
+    text.insert(at, u',');
+  }
+  return text;
+}
+
+void addDesign(PlacementFacts& facts, const PlacementContext& context, const PlacementPlan& plan) {
+  const Design& design = plan.design;
+  const QString size = toQString(sizePhrase(design.width, design.height, context.units));
+  facts.rows.push_back({QStringLiteral("Design"), toQString(design.name) + QStringLiteral("; ") +
+                                                      size + QStringLiteral(", ") +
+                                                      grouped(design.stitches) +
+                                                      QStringLiteral(" stitches")});
+  for (const ThreadBlock& block : design.blocks) {
+    facts.threads.push_back({toQString(block.thread), blockUse(block), grouped(block.stitches),
+                             QColor(block.colour.red, block.colour.green, block.colour.blue)});
+  }
+  for (const AppliquePiece& piece : design.pieces) {
+    facts.rows.push_back({QStringLiteral("Appliqué"),
+                          toQString(piece.name) + QStringLiteral(": ") + toQString(piece.fabric) +
+                              QStringLiteral(", ") +
+                              toQString(sizePhrase(piece.width, piece.height, context.units))});
+  }
+  for (const Step& step : plan.steps) {
+    facts.steps.push_back({toQString(step.text), step.byHand});
+  }
+}
+
+bool concerns(const Finding& finding, const PlacementContext& context, const SizeGroup& group) {
+  const PlacementPlan& first = context.plan.placements[group.front()];
+  if (finding.line != first.line || finding.placement != first.placement) {
+    return false;
+  }
+  return finding.sizes.empty() || std::any_of(group.begin(), group.end(), [&](std::size_t index) {
+           return std::find(finding.sizes.begin(), finding.sizes.end(),
+                            context.plan.placements[index].size) != finding.sizes.end();
+         });
+}
+
+void addFindings(PlacementFacts& facts, const PlacementContext& context, const SizeGroup& group) {
+  for (const Finding& finding : context.plan.findings) {
+    if (!concerns(finding, context, group)) {
+      continue;
+    }
+    FindingText text;
+    text.severity = finding.severity;
+    text.text = capitalised(toQString(finding.text));
+    for (const Number& number : finding.numbers) {
+      text.numbers << toQString(number.name) + u' ' +
+                          toQString(formatLength(number.value, context.units));
+    }
+    for (const Remedy& remedy : finding.remedies) {
+      text.remedies << capitalised(toQString(remedy.text)) +
+                           (remedy.result.empty()
+                                ? QString()
+                                : QStringLiteral(": ") + toQString(remedy.result));
+    }
+    (finding.severity == Severity::Stop ? facts.stops : facts.remarks).push_back(text);
+  }
+}
+
+void addAssumed(PlacementFacts& facts, const PlacementContext& context, const SizeGroup& group) {
+  for (const std::size_t index : group) {
+    const PlacementPlan& plan = context.plan.placements[index];
+    for (const Measure measure : plan.assumed) {
+      const auto value = plan.garment->measures.find(measure);
+      if (value == plan.garment->measures.end()) {
+        continue;
+      }
+      const QString label = toQString(measurePhrase(measure));
+      const QString entry = toQString(plan.size.text()) + u' ' +
+                            toQString(formatLength(value->second.value, context.units));
+      const auto known = std::find_if(facts.assumed.begin(), facts.assumed.end(),
+                                      [&](const FactRow& row) { return row.label == label; });
+      if (known == facts.assumed.end()) {
+        facts.assumed.push_back({label, entry});
+      } else {
+        known->value += QStringLiteral(", ") + entry;
+      }
+    }
+  }
+}
+
+void addHeadings(PlacementFacts& facts, const PlacementContext& context, const SizeGroup& group,
+                 const PlacementPlan& plan) {
+  const OrderLine& line = context.order.lines[plan.line];
+  const Blank* blank = context.order.blank(line.blank);
+  const Location* location = context.rules.location(plan.location);
+  facts.title = location != nullptr ? toQString(location->name) : toQString(plan.location.text());
+  if (location != nullptr) {
+    facts.title += QStringLiteral(" · ") + toQString(sidePhrase(*location));
+  }
+  facts.detail = QStringLiteral("Line %1: %2")
+                     .arg(toQString(line.id),
+                          blank != nullptr ? toQString(blank->name) : toQString(line.blank.text()));
+  if (!line.colour.empty()) {
+    facts.detail += QStringLiteral(", ") + toQString(line.colour);
+  }
+  QStringList stopping;
+  for (const std::size_t index : group) {
+    const PlacementPlan& member = context.plan.placements[index];
+    facts.sizes.push_back({toQString(member.size.text()), member.quantity});
+    facts.pieces += member.quantity;
+    if (member.stops() || !member.frame || !member.hasRule) {
+      stopping << toQString(member.size.text());
+    }
+  }
+  facts.stop = !stopping.isEmpty();
+  if (static_cast<std::size_t>(stopping.size()) < group.size()) {
+    facts.stopSizes = stopping.join(u' ');
+  }
+  const OrderPlacement& placement = line.placements[plan.placement];
+  for (const std::string& note : {line.note, placement.note}) {
+    if (!note.empty()) {
+      facts.rows.push_back({QStringLiteral("Note"), toQString(note)});
+    }
+  }
+}
+
+}  // namespace
+
+PlacementFacts placementFacts(const PlacementContext& context, const SizeGroup& group) {
+  PlacementFacts facts;
+  facts.drawn = group[group.size() / 2];
+  const PlacementPlan& plan = context.plan.placements[facts.drawn];
+  addHeadings(facts, context, group, plan);
+  if (plan.hasRule) {
+    addNumbers(facts, context, group, plan);
+    addFrameRows(facts, context, plan);
+    addBackingRows(facts, context, plan);
+  }
+  addDesign(facts, context, plan);
+  addFindings(facts, context, group);
+  addAssumed(facts, context, group);
+  for (const Caution* caution : plan.cautions) {
+    facts.cautions << toQString(caution->text);
+  }
+  facts.cautions << QStringLiteral(
+      "The instructions of the makers of machine, frame, backing, thread and press, and the rules "
+      "that hold at your workplace, come before this sheet.");
+  return facts;
+}
+
+}  // namespace creaseline

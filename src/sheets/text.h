@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+// The bridge between the core's UTF-8 text and Qt's strings.
+#pragma once
+
+#include <QString>
+#include <string_view>
+
+namespace creaseline::sheets {
+
+inline QString toQString(std::string_view text) {
+  return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+// First letter as a capital, for the core's phrases at the head of a line.
+inline QString capitalised(const QString& text) {
+  return text.isEmpty() ? text : text.left(1).toUpper() + text.mid(1);
+}
+
+}  // namespace creaseline::sheets
