@@ -132,6 +132,23 @@ Frame readFrame(JsonObject& object) {
   return frame;
 }
 
+// Rolls are sold by the metre and the yard, units that no other length is given in.
+Length readRollLength(const JsonCursor& at) {
+  constexpr std::pair<std::string_view, double> kUnits[] = {{"yd", 914.4}, {"m", 1000.0}};
+  const std::string text = at.label();
+  for (const auto& [unit, mm] : kUnits) {
+    if (text.size() <= unit.size() || text.substr(text.size() - unit.size()) != unit) {
+      continue;
+    }
+    const Result<Length> number =
+        parseLength(text.substr(0, text.size() - unit.size()), LengthUnit::Millimetre);
+    if (number && *number >= Length() && number->mm() * mm <= kLongestRoll.mm()) {
+      return *number * mm;
+    }
+  }
+  return at.length({}, kLongestRoll);
+}
+
 BackingStock readBacking(JsonObject& object) {
   BackingStock stock;
   stock.id = object.at("id").identifier<StockId>();
@@ -141,7 +158,7 @@ BackingStock readBacking(JsonObject& object) {
   stock.form = object.at("form").enumerator<BackingForm>();
   stock.width = object.at("width").positiveLength();
   // An empty roll and no sheets are what a shop has to say when the stock is used up.
-  stock.length = stock.form == BackingForm::Roll ? object.at("length").length({}, kLongestRoll)
+  stock.length = stock.form == BackingForm::Roll ? readRollLength(object.at("length"))
                                                  : object.at("length").positiveLength();
   if (stock.form == BackingForm::Sheets) {
     stock.sheets = object.at("sheets").integer(0, kMostPieces);
