@@ -2,6 +2,7 @@
 // Chains of straight pieces and arcs: evaluation, pointwise maximum, level sets.
 #include "shape/chain.h"
 
+#include <algorithm>
 #include <array>
 
 namespace creaseline {
@@ -72,6 +73,12 @@ Span flippedSpan(Span span) {
   span.intercept = -span.intercept;
   span.centre.y = -span.centre.y;
   return span;
+}
+
+const Span& pieceAt(const Chain& chain, double x) {
+  const auto found = std::partition_point(chain.begin(), chain.end(),
+                                          [x](const Span& span) { return span.to < x; });
+  return found == chain.end() ? chain.back() : *found;
 }
 
 double sumAt(const Span& a, const Span& b, double x) {
@@ -191,12 +198,11 @@ double valueAt(const Span& span, double x) {
 }
 
 double valueAt(const Chain& chain, double x) {
-  for (const Span& span : chain) {
-    if (x <= span.to) {
-      return valueAt(span, x);
-    }
-  }
-  return valueAt(chain.back(), x);
+  return valueAt(pieceAt(chain, x), x);
+}
+
+double valueAtFlipped(const Chain& chain, double x) {
+  return valueAt(flippedSpan(pieceAt(chain, x)), x);
 }
 
 Chain flipped(Chain chain) {

@@ -22,6 +22,8 @@ using Chain = std::vector<Span>;
 
 [[nodiscard]] double valueAt(const Span& span, double x);
 [[nodiscard]] double valueAt(const Chain& chain, double x);
+// Value of flipped(chain), without the copy.
+[[nodiscard]] double valueAtFlipped(const Chain& chain, double x);
 
 // Mirrored at y = 0.
 [[nodiscard]] Chain flipped(Chain chain);

@@ -10,8 +10,6 @@ namespace {
 
 // Far beyond any cloth; where the faces themselves end the region, this never shows.
 constexpr double kFarMm = 1e7;
-// A face this upright limits x alone.
-constexpr double kUpright = 1e-12;
 
 // Support values for normals in order of angle: the supporting point only moves on around the
 // hull, so all of them together take linear time (rotating calipers: G. Toussaint, Proc. IEEE
@@ -88,20 +86,21 @@ void finish(Chain& chain, double from, double to) {
 OpenRegion translationsIn(const FacetedShape& shape, double inset, std::span<const Point> hull) {
   OpenRegion open{-kFarMm, kFarMm, {}, {}};
   SupportWalk walk(hull, shape.faces.front().normal);
+  open.top.reserve(64);
+  open.flippedBottom.reserve(64);
   std::vector<Point> bottom;  // slope and intercept, from the right
   for (const FacetedShape::Face& face : shape.faces) {
     const double offset = face.offset - inset - walk.support(face.normal);
-    const double slope = -face.normal.x / face.normal.y;
-    if (std::abs(face.normal.y) <= kUpright) {
+    if (face.inverse == 0.0) {
       if (face.normal.x > 0.0) {
         open.to = std::min(open.to, offset);
       } else {
         open.from = std::max(open.from, -offset);
       }
     } else if (face.normal.y < 0.0) {
-      addLine(open.top, -kFarMm, slope, offset / face.normal.y);
+      addLine(open.top, -kFarMm, face.slope, offset * face.inverse);
     } else {
-      bottom.push_back({-slope, -offset / face.normal.y});
+      bottom.push_back({-face.slope, -offset * face.inverse});
     }
   }
   for (auto line = bottom.rbegin(); line != bottom.rend(); ++line) {

@@ -11,7 +11,7 @@ namespace creaseline {
 namespace {
 
 constexpr double kMarginToleranceMm = 1e-7;
-constexpr double kScaleTolerance = 1e-12;
+constexpr double kScaleTolerance = 1e-11;
 constexpr double kScaleSteps = 1e9;  // a scale is rounded down to a multiple of 1e-9
 
 // A sign change of a decreasing function: at least zero at `low`, negative at `high`.

@@ -8,6 +8,9 @@ namespace creaseline {
 
 namespace {
 
+// Sine below which a face is upright.
+constexpr double kUpright = 1e-12;
+
 // Order of faces: by angle from left (-180 degrees) over up (-90) to right (0) and down.
 double faceAngle(Point normal) {
   const double angle = std::atan2(normal.y, normal.x);
@@ -21,7 +24,9 @@ FacetedShape facesOf(const Ring& clockwise) {
     const Point from = clockwise[i];
     const Point along = clockwise[(i + 1) % clockwise.size()] - from;
     const Point normal = Point{along.y, -along.x} * (1.0 / norm(along));
-    shape.faces.push_back({normal, dot(normal, from)});
+    const bool upright = std::abs(normal.y) <= kUpright;
+    shape.faces.push_back({normal, dot(normal, from), upright ? 0.0 : -normal.x / normal.y,
+                           upright ? 0.0 : 1.0 / normal.y});
   }
   std::stable_sort(shape.faces.begin(), shape.faces.end(), [](const auto& a, const auto& b) {
     return faceAngle(a.normal) < faceAngle(b.normal);

@@ -32,6 +32,8 @@ struct FacetedShape {
   struct Face {
     Point normal;
     double offset = 0.0;
+    double slope = 0.0;    // of the face as a line y = slope * x + offset / normal.y
+    double inverse = 0.0;  // 1 / normal.y, or 0 for an upright face, which limits x alone
   };
   std::vector<Face> faces;
 };

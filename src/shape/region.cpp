@@ -95,7 +95,7 @@ std::optional<Region::Interval> Region::column(double x) const {
     return std::nullopt;
   }
   double low = valueAt(top_, x);
-  double high = -valueAt(flipped(bottom_), x);
+  double high = -valueAtFlipped(bottom_, x);
   if (low > high) {
     low = high = (low + high) / 2.0;
   }

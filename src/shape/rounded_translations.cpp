@@ -7,12 +7,17 @@
 // left limits the left part and the one further up limits the right part. So a stack over the
 // hull's points from the leftmost to the topmost gives the exact envelope in linear time. The
 // other corners are the same picture mirrored.
+#include <algorithm>
+
 #include "shape/nearest.h"
 #include "shape/opening_part.h"
 
 namespace creaseline {
 
 namespace {
+
+// Narrower regions are one column: their pieces would be shorter than rounding.
+constexpr double kSingleColumnMm = 1e-12;
 
 // Arcs of one corner's envelope, from the left; beyond the last one lies the flat side.
 struct CornerArc {
@@ -107,45 +112,63 @@ std::vector<CornerArc> cornerEnvelope(std::span<const Point> hull, Walk walk, Po
   }
 }
 
+// The curve of a corner at one place, in that corner's mirrored coordinates.
+double heightAt(const std::vector<CornerArc>& arcs, double x, double level, double radius) {
+  std::size_t i = arcs.size() - 1;
+  while (i > 0 && arcs[i].from > x) {
+    --i;
+  }
+  return x >= arcs[i].centre.x ? level : valueAt(arcSpan(x, x, arcs[i].centre, radius), x);
+}
+
+// The pieces of a corner's curve within [from, to], without the flat side, in the corner's own
+// coordinates from the left.
+Chain arcPieces(const std::vector<CornerArc>& arcs, double from, double to, double radius) {
+  Chain pieces;
+  pieces.reserve(2 * arcs.size() + 2);
+  for (std::size_t i = 0; i < arcs.size(); ++i) {
+    const double start = std::max(from, arcs[i].from);
+    const double end = std::min(to, i + 1 < arcs.size() ? arcs[i + 1].from : arcs[i].centre.x);
+    if (start < end) {
+      pieces.push_back(arcSpan(start, end, arcs[i].centre, radius));
+    }
+  }
+  return pieces;
+}
+
+void mirrorInX(Chain& chain) {
+  std::reverse(chain.begin(), chain.end());
+  for (Span& span : chain) {
+    span = arcSpan(-span.to, -span.from, {-span.centre.x, span.centre.y}, span.radius);
+  }
+}
+
 // The upper edge that two corners and the flat side between them make: the larger of the left
 // corner's falling curve and the right corner's rising one.
 Chain upperEdge(const std::vector<CornerArc>& left, const std::vector<CornerArc>& rightMirrored,
                 double from, double to, double level, double radius) {
-  const double flatFrom = std::max(from, left.back().centre.x);
-  const double flatTo = std::min(to, -rightMirrored.back().centre.x);
-  const bool apart = flatFrom <= flatTo;
-  Chain falling;
-  falling.reserve(left.size() + rightMirrored.size() + 1);
-  for (std::size_t i = 0; i < left.size(); ++i) {
-    const double start = std::max(from, left[i].from);
-    const double end = i + 1 < left.size() ? left[i + 1].from : left[i].centre.x;
-    if (start < std::min(end, to)) {
-      falling.push_back(arcSpan(start, std::min(end, to), left[i].centre, radius));
-    }
+  if (to - from <= kSingleColumnMm) {
+    return {lineSpan(from, to, 0.0,
+                     std::max(heightAt(left, from, level, radius),
+                              heightAt(rightMirrored, -to, level, radius)))};
   }
-  Chain rising;
-  rising.reserve(rightMirrored.size() + 1);
-  for (std::size_t i = rightMirrored.size(); i-- > 0;) {
-    const CornerArc& arc = rightMirrored[i];
-    const double start = -(i + 1 < rightMirrored.size() ? rightMirrored[i + 1].from : arc.centre.x);
-    const double end = std::min(to, -arc.from);
-    if (std::max(start, from) < end) {
-      rising.push_back(arcSpan(std::max(start, from), end, {-arc.centre.x, arc.centre.y}, radius));
-    }
-  }
-  if (apart) {
-    if (flatFrom < flatTo || (falling.empty() && rising.empty())) {
+  Chain falling = arcPieces(left, from, to, radius);
+  Chain rising = arcPieces(rightMirrored, -to, -from, radius);
+  mirrorInX(rising);
+  const double flatFrom = falling.empty() ? from : falling.back().to;
+  const double flatTo = rising.empty() ? to : rising.front().from;
+  if (flatFrom <= flatTo) {
+    if (flatFrom < flatTo) {
       falling.push_back(lineSpan(flatFrom, flatTo, 0.0, level));
     }
     falling.insert(falling.end(), rising.begin(), rising.end());
     return falling;
   }
-  if (falling.empty() || falling.back().to < to) {
-    falling.push_back(lineSpan(falling.empty() ? from : falling.back().to, to, 0.0, level));
+  if (flatFrom < to) {
+    falling.push_back(lineSpan(flatFrom, to, 0.0, level));
   }
-  if (rising.empty() || rising.front().from > from) {
-    rising.insert(rising.begin(),
-                  lineSpan(from, rising.empty() ? to : rising.front().from, 0.0, level));
+  if (flatTo > from) {
+    rising.insert(rising.begin(), lineSpan(from, flatTo, 0.0, level));
   }
   return larger(falling, rising);
 }

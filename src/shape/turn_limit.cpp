@@ -85,17 +85,27 @@ double turnLimitIn(const RoundedShape& shape, std::span<const Point> hull, Point
 
 double turnLimitIn(const FacetedShape& shape, double inset, std::span<const Point> hull, Point at,
                    double limit) {
+  const auto reachOf = [&](const FacetedShape::Face& face) {
+    return face.offset - inset - dot(face.normal, at);
+  };
+  double leastReach = std::numeric_limits<double>::infinity();
+  for (const FacetedShape::Face& face : shape.faces) {
+    leastReach = std::min(leastReach, reachOf(face));
+  }
+  Ring moving;  // points nearer to the centre than any face never meet one
+  for (const Point& point : hull) {
+    if (norm(point) > leastReach) {
+      moving.push_back(point);
+    }
+  }
   // A few faces first: they bring the limit near its final value, and the others are then ruled
   // out cheaply. It matters for ellipses, which have hundreds of faces.
   const std::size_t stride = shape.faces.size() / 32 + 1;
-  for (const std::size_t step : {stride, std::size_t{1}}) {
-    for (std::size_t i = 0; i < shape.faces.size(); i += step) {
-      const FacetedShape::Face& face = shape.faces[i];
-      limit = limitByFace(hull, face.normal, face.offset - inset - dot(face.normal, at), limit);
-    }
-    if (stride == 1) {
-      break;
-    }
+  for (std::size_t i = 0; i < shape.faces.size(); i += stride) {
+    limit = limitByFace(moving, shape.faces[i].normal, reachOf(shape.faces[i]), limit);
+  }
+  for (const FacetedShape::Face& face : shape.faces) {
+    limit = limitByFace(moving, face.normal, reachOf(face), limit);
   }
   return limit;
 }
