@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // Lines that make a front or back read as a garment: sleeves hanging beside it, ribs, pocket, zip,
 // placket. Nothing is measured from them; proportions not named otherwise are for the eye.
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -27,15 +28,24 @@ Ring circle(Point centre, double radius) {
 class HangingSleeve {
  public:
   HangingSleeve(const GarmentKind& kind, const BodyPoints& body, const Measures& measures)
-      : long_(kind.sleeve == SleeveForm::Long),
-        down_(direction(long_ ? 62.0 : 42.0)),
-        across_{-down_.y, down_.x},
-        shoulder_(body.shoulderEnd),
-        // The fold bends over the shoulder, so its ends are a little nearer than it is long.
-        outer_(body.shoulderEnd + down_ * (0.97 * measures.mm(Measure::SleeveLength))),
-        inner_(outer_ + across_ * measures.mm(Measure::CuffWidth)),
+      : shoulder_(body.shoulderEnd),
         armhole_(armhole(body)),
-        shoulderSlope_(body.shoulderEnd - body.shoulderPoint) {}
+        shoulderSlope_(body.shoulderEnd - body.shoulderPoint) {
+    const double length = measures.mm(Measure::SleeveLength);
+    const double cuff = measures.mm(Measure::CuffWidth);
+    const bool isLong = kind.sleeve == SleeveForm::Long;
+    const double clearOfBody = body.pit.x + (isLong ? 0.22 : 0.10) * length;
+    // As steep as it looks natural, but never so steep that the cuff slips behind the body.
+    for (double angle = isLong ? 62.0 : 42.0; angle >= 0.0; angle -= 1.0) {
+      down_ = direction(angle);
+      // The fold bends over the shoulder, so its ends are a little nearer than it is long.
+      outer_ = shoulder_ + down_ * (0.97 * length);
+      inner_ = outer_ + Point{-down_.y, down_.x} * cuff;
+      if (inner_.x >= clearOfBody) {
+        break;
+      }
+    }
+  }
 
   Ring area() const {
     const double length = norm(outer_ - shoulder_);
@@ -58,13 +68,10 @@ class HangingSleeve {
     const Point at = outer_ + (inner_ - outer_) * share;
     return {at, at - down_ * cuff};
   }
-  bool isLong() const { return long_; }
 
  private:
-  bool long_;
-  Point down_;
-  Point across_;
   Point shoulder_;
+  Point down_;  // along the sleeve, towards the cuff
   Point outer_;
   Point inner_;
   Polyline armhole_;
@@ -116,7 +123,6 @@ void addZip(PanelShape& panel, double hem, const Measures& measures) {
   constexpr double kTeeth = 3.0;
   const double tape = measures.mm(Measure::ZipWidth) / 2.0;
   addPair(panel, DetailKind::ZipLine, {{kTeeth, 0.0}, {kTeeth, hem}});
-  // The tape's stitching starts at the collar seam, which is higher beside the centre.
   addPair(panel, DetailKind::ZipLine, {{tape, 0.0}, {tape, hem}});
   addLine(
       panel, DetailKind::ZipLine,

@@ -25,7 +25,7 @@ double centreLength(const Measures& measures) {
 Polyline sideFold(Point faceCorner, Point neckCorner) {
   const double fall = neckCorner.y;
   return curve(faceCorner, {faceCorner.x, 0.50 * fall},
-               {neckCorner.x + 0.30 * (faceCorner.x - neckCorner.x), 0.85 * fall}, neckCorner);
+               {neckCorner.x + 0.45 * (faceCorner.x - neckCorner.x), 0.88 * fall}, neckCorner);
 }
 
 // The top of the back below the neck seam, cut off at the pits.

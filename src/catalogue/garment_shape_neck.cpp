@@ -104,8 +104,6 @@ void addHood(PanelShape& panel, const GarmentKind& kind, const Measures& measure
   append(opening,
          curve(opening.back(), {wide, 0.55 * neck.y}, {0.35 * wide, 0.25 * neck.y}, {foot, 0.0}));
   addLine(panel, DetailKind::CollarLine, acrossFrom(opening));
-  addLine(panel, DetailKind::Seam,
-          acrossFrom(farNeck(neck, measures.mm(Measure::BackNeckDrop), 0.0)));
 }
 
 }  // namespace

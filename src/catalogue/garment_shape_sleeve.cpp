@@ -68,8 +68,8 @@ void addShoulder(PanelShape& panel, const SleevePoints& points, const Measures& 
       (measures.mm(Measure::ShoulderWidth) - measures.mm(Measure::NeckWidth)) / 2.0;
   Ring area = capSeam(points);
   append(area, mirroredBack(area));
-  const double end = points.length + 0.8 * shoulder;
-  append(area, Polyline{{-0.55 * points.halfWidth, end}, {0.55 * points.halfWidth, end}});
+  const double end = points.length + 0.5 * shoulder;
+  append(area, Polyline{{-0.7 * points.halfWidth, end}, {0.7 * points.halfWidth, end}});
   addArea(panel, DetailKind::Neighbour, area);
 }
 

@@ -10,6 +10,15 @@
 // back: face edge on top, neck seam at the bottom. The sleeve panel is the outer half of the
 // sleeve laid on its fold (the fold from shoulder point to cuff is x = 0), cuff edge on top in
 // panel coordinates; drawings turn it cuff down (see PanelShape::wornUp).
+//
+// Body outlines are the points of measure joined by curves of the trade's usual form. Two panels
+// are models, since what they show is no flat measure:
+// - sleeve: half the tube, as wide as the sleeve measures flat, both sides folds; the height of
+//   the cap follows by Pythagoras from the armhole seam and the sleeve width.
+// - hood: as wide at the face edge as the hood is high (half of the edge's girth, the other half
+//   lies underneath), narrowing in a curve to the neck width, both sides folds; as long on the
+//   centre crease as hood depth and hood height together, less what the round of the crown saves.
+//   No cloth beyond this lies flat without pushing.
 #pragma once
 
 #include <map>
@@ -31,7 +40,7 @@ enum class EdgeName {
   SideSeam,
   Hem,
   CuffEdge,
-  Fold,      // edge of a flat-laid tube where the cloth goes round to the other side
+  Fold,      // edge of a flat-laid sleeve or hood where the cloth goes round to the other side
   FaceEdge,  // hood
   NeckSeam,  // hood
   CrownSeam  // hood
@@ -47,13 +56,14 @@ struct PanelSide {
 
 struct KeepOut {
   KeepOutName name{};
-  Ring area;                 // convex
-  bool needle = true;        // sewing here is forbidden
-  bool frame = true;         // a frame body must not lie here
-  bool assumed = false;      // drawn from a measure that the chart lacks
+  Ring area;             // convex
+  bool needle = true;    // sewing here is forbidden
+  bool frame = true;     // a frame body must not lie here
+  bool assumed = false;  // drawn from a measure that the chart lacks
 };
 
-// Lines that make the drawing read as a garment. Not used by any check.
+// Lines that make the drawing read as a garment. Not used by any check. Neighbours lie under the
+// panel, all others on top of it, in their order.
 enum class DetailKind { Seam, Rib, PocketLine, ZipLine, PlacketLine, CollarLine, Neighbour };
 struct Detail {
   DetailKind kind{};
@@ -96,8 +106,10 @@ struct GarmentShape {
 
 // Fills the measures by the kind's proportion rules and draws every panel.
 // Throws InputError if a measure is neither given nor filled, or if the measures contradict each
-// other (a neck wider than the shoulders, a pocket taller than the body); `file` and `where` are
-// used in that message.
+// other (a neck wider than the shoulders, a pocket taller than the body) or are beyond any garment
+// (3 m); `file` and `where` are used in that message. Only measures that the kind needs are taken;
+// others in the chart are left aside. Outlines are symmetric and do not cross themselves; curves
+// are drawn in chords of at most 4 mm.
 [[nodiscard]] GarmentShape garmentShape(const GarmentKind& kind, const ChartSize& size,
                                         const std::string& file, const std::string& where);
 
