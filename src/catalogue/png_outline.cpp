@@ -1,0 +1,86 @@
+// SPDX-License-Identifier: MIT
+// From a PNG's opaque pixels to a design's outline in true size.
+#include <fmt/format.h>
+
+#include <stdexcept>
+#include <string>
+#include <utility>
+
+#include "catalogue/filled_rings.h"
+#include "catalogue/pixel_outline.h"
+#include "catalogue/png_alpha.h"
+#include "creaseline/base/error.h"
+#include "creaseline/base/file.h"
+#include "creaseline/catalogue/outline_files.h"
+
+namespace creaseline {
+namespace {
+
+constexpr std::size_t kLargestPng = std::size_t{4} * 1024 * 1024;
+constexpr std::size_t kMostPoints = 200'000;
+// From a picture that spans a garment to one that is finer than any thread.
+constexpr double kLeastDotsPerInch = 10.0;
+constexpr double kMostDotsPerInch = 10'000.0;
+constexpr double kMmPerMetre = 1000.0;
+
+struct PixelSize {
+  double widthMm = 0.0, heightMm = 0.0;
+};
+
+[[noreturn]] void refuse(const std::filesystem::path& file, std::string found,
+                         std::string expected) {
+  throw InputError({file.string(), "", std::move(found), std::move(expected)});
+}
+
+void checkResolution(const std::filesystem::path& file, double dotsPerInch) {
+  if (!(dotsPerInch >= kLeastDotsPerInch && dotsPerInch <= kMostDotsPerInch)) {
+    refuse(file, fmt::format("a resolution of {:g} dots an inch", dotsPerInch),
+           fmt::format("one from {:g} to {:g}", kLeastDotsPerInch, kMostDotsPerInch));
+  }
+}
+
+PixelSize pixelSize(const std::filesystem::path& file, const PngAlpha& alpha, double dotsPerInch) {
+  if (dotsPerInch != 0.0) {
+    checkResolution(file, dotsPerInch);
+    return {Length::kMmPerInch / dotsPerInch, Length::kMmPerInch / dotsPerInch};
+  }
+  if (!alpha.pixelsPerMetreX || !alpha.pixelsPerMetreY) {
+    refuse(file, "no resolution", "a resolution given as \"dpi\", or one kept in the picture");
+  }
+  const PixelSize size{kMmPerMetre / *alpha.pixelsPerMetreX, kMmPerMetre / *alpha.pixelsPerMetreY};
+  checkResolution(file, Length::kMmPerInch / size.widthMm);
+  checkResolution(file, Length::kMmPerInch / size.heightMm);
+  return size;
+}
+
+}  // namespace
+
+Outline readPngOutline(const std::filesystem::path& file, double dotsPerInch) {
+  const auto alpha = readPngAlpha(readFile(file, kLargestPng));
+  if (!alpha) {
+    refuse(file, alpha.message(),
+           fmt::format("a PNG with transparency of at most {0} x {0} pixels", kMostPixelsOneWay));
+  }
+  const PixelSize size = pixelSize(file, *alpha, dotsPerInch);
+  auto rings = tracePixels(alpha->pixels, kMostRings, kMostPoints);
+  if (!rings) {
+    refuse(file, "too many specks", "a picture of fewer parts with clean edges");
+  }
+  if (rings->empty()) {
+    refuse(file, "no opaque pixel", "a design that is opaque and a ground that is not");
+  }
+  for (Ring& ring : *rings) {
+    for (Point& point : ring) {
+      point = {point.x * size.widthMm, point.y * size.heightMm};
+    }
+  }
+  Outline outline;
+  FilledRings filled = fillRings(*rings, FillRule::EvenOdd);
+  if (filled.crossing) {
+    throw std::logic_error("traced boundaries cross");  // tracePixels() promises that they do not
+  }
+  outline.pieces = std::move(filled.pieces);
+  return outline.centred();
+}
+
+}  // namespace creaseline
