@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+// The built command line under test, and the demo data in a folder that a test may spoil.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "support/program.h"
+
+namespace creaseline::support {
+
+// Runs creaseline in that working folder (empty: the test's own).
+inline ProgramResult creaseline(std::vector<std::string> arguments,
+                                const std::filesystem::path& folder = {}) {
+  return runProgram({CREASELINE_PROGRAM, std::move(arguments), folder});
+}
+
+inline std::size_t linesIn(const std::string& text) {
+  std::size_t lines = 0;
+  for (const char c : text) {
+    lines += c == '\n' ? 1U : 0U;
+  }
+  return lines;
+}
+
+// A copy of the demo: regatta.order.json, workshop.shop.json and what they refer to.
+class DemoCopy {
+ public:
+  DemoCopy() {
+    std::filesystem::copy(std::filesystem::path(SOURCE_DIR) / "demo", path(),
+                          std::filesystem::copy_options::recursive);
+  }
+  [[nodiscard]] const std::filesystem::path& path() const { return folder_.path(); }
+  std::filesystem::path operator/(const std::string& name) const { return folder_ / name; }
+  // Runs creaseline inside the copy.
+  [[nodiscard]] ProgramResult run(std::vector<std::string> arguments) const {
+    return creaseline(std::move(arguments), path());
+  }
+  // Runs `verb regatta.order.json --shop workshop.shop.json` and more.
+  [[nodiscard]] ProgramResult runOrder(const std::string& verb,
+                                       const std::vector<std::string>& more = {}) const {
+    std::vector<std::string> arguments = {verb, "regatta.order.json", "--shop",
+                                          "workshop.shop.json"};
+    arguments.insert(arguments.end(), more.begin(), more.end());
+    return run(arguments);
+  }
+
+ private:
+  TemporaryFolder folder_;
+};
+
+// One error in the documented form, and nothing else on standard error.
+inline bool isOneError(const std::string& err) {
+  return linesIn(err) == 1 && err.starts_with("creaseline: error: ");
+}
+
+}  // namespace creaseline::support
