@@ -54,7 +54,7 @@ TEST_CASE("every broken file gives one error, exit code 2, and stays as it was",
     const std::string name = entry["name"];
     CAPTURE(name);
     const fs::path file = folder / entry["file"].get<std::string>();
-    const ProgramResult result = creaseline(callFor(entry, file));
+    const ProgramResult result = runCreaseline(callFor(entry, file));
     checkRefused(result, file);
     for (const json& fragment : entry["expect"]) {
       // The command line sets "found" and "expected" apart by a semicolon.
@@ -88,7 +88,7 @@ TEST_CASE("100 MB of nonsense are refused unread", "[apps][bad]") {
            {"check", file.string()},
            {"plan", file.string(), "--shop", shop},
            {"sheets", file.string(), "--shop", shop, "-o", (folder / "x.pdf").string()}}) {
-    const ProgramResult result = creaseline(call);
+    const ProgramResult result = runCreaseline(call);
     CHECK(result.exitCode == 2);
     CHECK(isOneError(result.err));
     CHECK_THAT(result.err, Contains("nonsense.order.json"));
@@ -101,7 +101,7 @@ TEST_CASE("files that are none are refused by name", "[apps][bad]") {
   const TemporaryFolder folder;
   for (const char* file : {"missing.order.json", ".", "/dev/zero"}) {
     CAPTURE(file);
-    const ProgramResult result = creaseline({"plan", file, "--shop", file}, folder.path());
+    const ProgramResult result = runCreaseline({"plan", file, "--shop", file}, folder.path());
     CHECK(result.exitCode == 2);
     CHECK(isOneError(result.err));
     CHECK_THAT(result.err, Contains(std::string("error: ") + file));

@@ -60,14 +60,14 @@ TEST_CASE("an order is checked with all that it refers to", "[apps][check]") {
 }
 
 TEST_CASE("a name with control characters cannot break the one line of an error", "[apps][check]") {
-  const ProgramResult result = creaseline({"check", "a\nb\x1b[31m.json"});
+  const ProgramResult result = runCreaseline({"check", "a\nb\x1b[31m.json"});
   CHECK(result.exitCode == 2);
   CHECK(isOneError(result.err));
   CHECK(result.err.find('\x1b') == std::string::npos);
 }
 
 TEST_CASE("the rules are shown with their basis", "[apps][rules]") {
-  const ProgramResult rules = creaseline({"rules"});
+  const ProgramResult rules = runCreaseline({"rules"});
   CHECK(rules.exitCode == 0);
   CHECK(rules.err.empty());
   CHECK_THAT(rules.out, StartsWith("# Rules and their basis\n"));
@@ -82,7 +82,7 @@ TEST_CASE("the rules are shown with their basis", "[apps][rules]") {
 TEST_CASE("missing rules are an error that says where they were looked for", "[apps][rules]") {
   const TemporaryFolder empty;
   REQUIRE(::setenv("CREASELINE_RESOURCES", empty.path().c_str(), 1) == 0);
-  const ProgramResult result = creaseline({"rules"});
+  const ProgramResult result = runCreaseline({"rules"});
   REQUIRE(::unsetenv("CREASELINE_RESOURCES") == 0);
   CHECK(result.exitCode == 2);
   CHECK(isOneError(result.err));

@@ -10,8 +10,8 @@
 namespace creaseline::support {
 
 // Runs creaseline in that working folder (empty: the test's own).
-inline ProgramResult creaseline(std::vector<std::string> arguments,
-                                const std::filesystem::path& folder = {}) {
+inline ProgramResult runCreaseline(std::vector<std::string> arguments,
+                                   const std::filesystem::path& folder = {}) {
   return runProgram({CREASELINE_PROGRAM, std::move(arguments), folder});
 }
 
@@ -34,7 +34,7 @@ class DemoCopy {
   std::filesystem::path operator/(const std::string& name) const { return folder_ / name; }
   // Runs creaseline inside the copy.
   [[nodiscard]] ProgramResult run(std::vector<std::string> arguments) const {
-    return creaseline(std::move(arguments), path());
+    return runCreaseline(std::move(arguments), path());
   }
   // Runs `verb regatta.order.json --shop workshop.shop.json` and more.
   [[nodiscard]] ProgramResult runOrder(const std::string& verb,

@@ -84,7 +84,7 @@ TEST_CASE("every command of the manual does what the manual shows", "[apps][docs
 TEST_CASE("the manual names every option that the help names", "[apps][docs]") {
   const std::string manual = contentOf(SOURCE_DIR "/docs/command-line.md");
   for (const char* verb : {"plan", "sheets", "check", "rules"}) {
-    std::istringstream help(creaseline({verb, "--help"}).out);
+    std::istringstream help(runCreaseline({verb, "--help"}).out);
     std::size_t options = 0;
     for (std::string word; help >> word;) {
       const std::size_t comma = word.find(',');

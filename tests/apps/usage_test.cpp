@@ -11,7 +11,7 @@ using Catch::Matchers::Equals;
 using Catch::Matchers::StartsWith;
 
 TEST_CASE("help is short and shows verbs, examples and exit codes", "[apps]") {
-  const ProgramResult help = creaseline({"--help"});
+  const ProgramResult help = runCreaseline({"--help"});
   CHECK(help.exitCode == 0);
   CHECK(help.err.empty());
   for (const char* part : {"plan ORDER --shop SHOP", "sheets ORDER", "check FILES", "rules",
@@ -29,7 +29,7 @@ TEST_CASE("each verb has a help of its own with its options", "[apps]") {
       {"check", {"FILES", "--quiet"}},
       {"rules", {"--output", "--force"}}};
   for (const auto& [verb, options] : verbs) {
-    const ProgramResult help = creaseline({verb, "--help"});
+    const ProgramResult help = runCreaseline({verb, "--help"});
     CAPTURE(verb);
     CHECK(help.exitCode == 0);
     CHECK(help.err.empty());
@@ -48,7 +48,7 @@ TEST_CASE("no line of any help is longer than 100 columns", "[apps]") {
                                              {"sheets", "--help"},
                                              {"check", "--help"},
                                              {"rules", "--help"}}) {
-    std::istringstream help(creaseline(call).out);
+    std::istringstream help(runCreaseline(call).out);
     for (std::string line; std::getline(help, line);) {
       INFO(line);
       CHECK(line.size() <= 100);
@@ -57,7 +57,7 @@ TEST_CASE("no line of any help is longer than 100 columns", "[apps]") {
 }
 
 TEST_CASE("the version is one line", "[apps]") {
-  const ProgramResult version = creaseline({"--version"});
+  const ProgramResult version = runCreaseline({"--version"});
   CHECK(version.exitCode == 0);
   CHECK_THAT(version.out, StartsWith("creaseline "));
   CHECK(linesIn(version.out) == 1);
@@ -90,7 +90,7 @@ TEST_CASE("wrong usage is one clear line and exit code 2", "[apps]") {
       {{"rules", "more"}, "more"}};
   for (const Case& entry : cases) {
     CAPTURE(entry.arguments);
-    const ProgramResult result = creaseline(entry.arguments);
+    const ProgramResult result = runCreaseline(entry.arguments);
     CHECK(result.exitCode == 2);
     CHECK(result.out.empty());
     CHECK(isOneError(result.err));
