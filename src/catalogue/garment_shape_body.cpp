@@ -44,7 +44,7 @@ Ring box(double left, double top, double right, double bottom) {
 // The strip under the collar seam as convex pieces, few enough that checks stay quick: their
 // chords leave the curve by less than a millimetre on any adult neck.
 void addCollarSeam(PanelShape& panel, double depth, const Measures& measures, Point shoulderEnd) {
-  constexpr std::size_t kPieces = 6;
+  constexpr std::size_t kPieces = 8;
   const Polyline seam = neckline(panel.name, measures);
   const std::size_t last = seam.size() - 1;
   const bool assumed = measures.anyAssumed(collarMeasures(panel.name));

@@ -10,6 +10,9 @@
 namespace creaseline::garment {
 namespace {
 
+// Depth of a turned hem, where its stitching shows.
+constexpr double kTurnedHem = 20.0;
+
 Point direction(double degreesBelowLevel) {
   const double angle = degreesBelowLevel * std::numbers::pi / 180.0;
   return {std::cos(angle), std::sin(angle)};
@@ -34,14 +37,15 @@ class HangingSleeve {
     const double length = measures.mm(Measure::SleeveLength);
     const double cuff = measures.mm(Measure::CuffWidth);
     const bool isLong = kind.sleeve == SleeveForm::Long;
-    const double clearOfBody = body.pit.x + (isLong ? 0.22 : 0.10) * length;
+    const double hem = std::max(measures.mm(Measure::CuffHeight), kTurnedHem);
+    const double clearOfBody = body.pit.x + (isLong ? 0.18 : 0.04) * length;
     // As steep as it looks natural, but never so steep that the cuff slips behind the body.
     for (double angle = isLong ? 62.0 : 42.0; angle >= 0.0; angle -= 1.0) {
       down_ = direction(angle);
       // The fold bends over the shoulder, so its ends are a little nearer than it is long.
       outer_ = shoulder_ + down_ * (0.97 * length);
       inner_ = outer_ + Point{-down_.y, down_.x} * cuff;
-      if (inner_.x >= clearOfBody) {
+      if (inner_.x - hem * down_.x >= clearOfBody) {
         break;
       }
     }
@@ -84,7 +88,7 @@ void addSleeves(PanelShape& panel, const GarmentKind& kind, const BodyPoints& bo
   addAreaPair(panel, DetailKind::Neighbour, sleeve.area());
   const double cuff = measures.mm(Measure::CuffHeight);
   if (cuff <= 0.0) {
-    addPair(panel, DetailKind::Seam, sleeve.across(18.0));
+    addPair(panel, DetailKind::Seam, sleeve.across(kTurnedHem));
     return;
   }
   addPair(panel, DetailKind::Rib, sleeve.across(cuff));
@@ -99,8 +103,7 @@ void addHem(PanelShape& panel, const GarmentKind& kind, const BodyPoints& body,
   const double side = body.hem.x;
   const double hem = body.hem.y;
   if (!kind.hemRib || measures.mm(Measure::RibHeight) <= 0.0) {
-    constexpr double kStitching = 20.0;
-    addLine(panel, DetailKind::Seam, {{-side, hem - kStitching}, {side, hem - kStitching}});
+    addLine(panel, DetailKind::Seam, {{-side, hem - kTurnedHem}, {side, hem - kTurnedHem}});
     return;
   }
   const double top = hem - measures.mm(Measure::RibHeight);
