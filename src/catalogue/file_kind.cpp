@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include <cmath>
+#include <limits>
 
 namespace creaseline {
 
@@ -22,13 +23,19 @@ void checkFormat(const JsonCursor& format, FileKind kind) {
 }
 
 void checkVersion(const JsonCursor& version) {
-  const double number = version.number(0.0, 1.0e6);
+  const std::string expected =
+      fmt::format("a format version, a whole number up to {}", kFileVersion);
+  if (!version.isNumber()) {
+    version.failShown(expected);
+  }
+  const double number =
+      version.number(std::numeric_limits<double>::lowest(), std::numeric_limits<double>::max());
   if (number > kFileVersion) {
     version.fail(fmt::format("format version {}, written by a newer Creaseline", number),
                  fmt::format("up to {}, which is what this program reads", kFileVersion));
   }
   if (number < 1.0 || std::floor(number) != number) {
-    version.failShown(fmt::format("a format version from 1 to {}", kFileVersion));
+    version.failShown(expected);
   }
 }
 

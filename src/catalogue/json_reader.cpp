@@ -37,6 +37,17 @@ std::string rangeText(Length least, Length most) {
   return fmt::format("from {} to {}", exactText(least), exactText(most));
 }
 
+// "one or more ", "at most 50 ", "2 ".
+std::string countText(std::size_t least, std::size_t most, bool tooFew) {
+  if (least == most) {
+    return fmt::format("{} ", least);
+  }
+  if (!tooFew) {
+    return fmt::format("at most {} ", most);
+  }
+  return least == 1 ? "one or more " : fmt::format("at least {} ", least);
+}
+
 }  // namespace
 
 bool JsonCursor::isEmptyText() const {
@@ -195,8 +206,7 @@ std::vector<JsonCursor> JsonCursor::items(std::size_t least, std::size_t most,
   }
   if (array->size() < least || array->size() > most) {
     fail(array->empty() ? "an empty list" : fmt::format("a list of {}", array->size()),
-         array->size() < least ? fmt::format("at least {} of {}", least, ofWhat)
-                               : fmt::format("at most {} of {}", most, ofWhat));
+         countText(least, most, array->size() < least) + std::string(ofWhat));
   }
   std::vector<JsonCursor> cursors;
   cursors.reserve(array->size());
@@ -244,9 +254,8 @@ JsonCursor JsonObject::at(std::string_view key) {
   }
   const std::string near = nearestName(key, present);
   cursor_.fail(fmt::format("no key {}", inQuotes(key)),
-               near.empty()
-                   ? fmt::format("the key {}", inQuotes(key))
-                   : fmt::format("the key {}; is {} meant for it?", inQuotes(key), inQuotes(near)));
+               near.empty() ? "that key in this object"
+                            : fmt::format("that key; is {} meant for it?", inQuotes(near)));
 }
 
 std::optional<JsonCursor> JsonObject::find(std::string_view key) {

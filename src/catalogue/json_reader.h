@@ -78,6 +78,7 @@ class JsonCursor {
   [[nodiscard]] Reading& reading() const { return *source_->reading; }
 
   [[nodiscard]] bool isText() const { return std::holds_alternative<std::string>(node_->content); }
+  [[nodiscard]] bool isNumber() const { return std::holds_alternative<double>(node_->content); }
   [[nodiscard]] bool isEmptyText() const;
   [[nodiscard]] bool isObject() const;
   // The value as a message shows it.

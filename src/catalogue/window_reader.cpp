@@ -21,7 +21,7 @@ Point readPoint(const JsonCursor& at, double unitMm) {
 
 Window usable(const Result<Window>& window, const JsonCursor& at) {
   if (!window) {
-    at.fail("a window that cannot be", window.message());
+    at.failShown("what makes a window: " + window.message());
   }
   return *window;
 }
