@@ -1,0 +1,10 @@
+// SPDX-License-Identifier: MIT
+// Prints the measured ratios, each side of a ratio timed in this very run.
+#include <iostream>
+
+#include "benchmarks.h"
+
+int main() {
+  benchmarkFit(std::cout);
+  return 0;
+}
