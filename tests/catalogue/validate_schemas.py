@@ -3,12 +3,14 @@
 
 Validator: jsonschema for Python (Debian python3-jsonschema), JSON Schema draft 2020-12. Every
 shipped file must be valid, and corrupted copies of each must be refused, so that a schema which
-lets everything through cannot pass. Usage: validate_schemas.py SOURCE_DIR [PLAN_JSON ...]
+lets everything through cannot pass. Usage: validate_schemas.py SOURCE_DIR [PROGRAM]; with the
+program, the plan that it reports for the demo order is checked as well.
 """
 
 import copy
 import json
 import pathlib
+import subprocess
 import sys
 
 import jsonschema
@@ -78,6 +80,15 @@ def corruptions(document):
                 yield f"{key} {wrong!r}", changed(lambda d, k=key, w=wrong: d.update({k: w}))
 
 
+def plan_of_demo(program, source):
+    """The demo order's plan as the command line writes it; exit code 1 means stops, as wanted."""
+    order, shop = (next((source / "demo").glob("*." + kind + ".json")) for kind in ("order", "shop"))
+    command = [program, "plan", str(order), "--shop", str(shop), "--json"]
+    result = subprocess.run(command, capture_output=True, check=False)
+    assert result.returncode in (0, 1), result.stderr.decode()
+    return json.loads(result.stdout)
+
+
 def main(arguments):
     source = pathlib.Path(arguments[1])
     validators = load_validators(source / "resources" / "schema")
@@ -86,12 +97,13 @@ def main(arguments):
         for pattern in ("resources/kinds/*.json", "resources/rules/*.json", "demo/**/*.json")
         for path in sorted(source.glob(pattern))
     ]
-    files += [pathlib.Path(plan) for plan in arguments[2:]]
+    documents = [(path, json.loads(path.read_text(encoding="utf-8"))) for path in files]
+    if len(arguments) > 2:
+        documents.append(("plan of the demo", plan_of_demo(arguments[2], source)))
     failures = []
     used = set()
     corrupted = 0
-    for path in files:
-        document = json.loads(path.read_text(encoding="utf-8"))
+    for path, document in documents:
         name = FORMATS.get(document.get("format"))
         if name is None:
             failures.append(f"{path}: unknown format {document.get('format')!r}")
@@ -105,12 +117,12 @@ def main(arguments):
             corrupted += 1
             if validator.is_valid(wrong):
                 failures.append(f"{path}: the schema lets {what} through")
-    expected = set(FORMATS.values()) - (set() if arguments[2:] else {"plan"})
+    expected = set(FORMATS.values()) - (set() if len(arguments) > 2 else {"plan"})
     for name in sorted(expected - used):
         failures.append(f"no file was checked against {name}.schema.json")
     for failure in failures:
         print(failure)
-    print(f"{len(files)} files, {corrupted} corrupted copies, {len(failures)} failures")
+    print(f"{len(documents)} documents, {corrupted} corrupted copies, {len(failures)} failures")
     return 1 if failures else 0
 
 
