@@ -112,12 +112,10 @@ PanelShape sleevePanel(const GarmentKind& kind, PanelName name, const Measures& 
   const double cuff = measures.mm(Measure::CuffHeight);
   if (cuff > 0.0) {
     const double top = halfWidthAt(points, cuff);
+    // Rings may hold a rib, which is soft cloth, but sewing would take its stretch.
+    const Ring rib{{-points.halfCuff, 0.0}, {points.halfCuff, 0.0}, {top, cuff}, {-top, cuff}};
     panel.keepOuts.push_back(
-        {KeepOutName::CuffRib,
-         {{-points.halfCuff, 0.0}, {points.halfCuff, 0.0}, {top, cuff}, {-top, cuff}},
-         true,
-         true,
-         measures.anyAssumed({Measure::CuffHeight})});
+        {KeepOutName::CuffRib, rib, true, false, measures.anyAssumed({Measure::CuffHeight})});
   }
   addShoulder(panel, points, measures);
   addCuffLines(panel, kind, points, cuff);

@@ -228,6 +228,16 @@ TEST_CASE("a hood design reads upright when the hood lies back", "[rules][trade]
   }
 }
 
+TEST_CASE("a sleeve design clears the cuff rib of a polo", "[rules]") {
+  for (const ChartSize& size : usualSizes()) {
+    const PlacementRule* rule = ruleFor("left-sleeve", "polo", size.band);
+    REQUIRE(rule != nullptr);
+    CHECK(rule->from == Landmark::CuffEdge);
+    const GarmentShape polo = drawn(kindNamed("polo"), size);
+    CHECK(rule->distance > polo.measures.at(Measure::CuffHeight).value);
+  }
+}
+
 TEST_CASE("a heavy fleece hoodie gets cut-away on the body and tear-away in the hood",
           "[rules][trade]") {
   // Common practice, no source: the inside of the body is hidden, that of the hood is seen.
