@@ -53,7 +53,7 @@ void addEdges(std::vector<ClothCheck>& checks, const GarmentShape& garment, cons
   }
   for (const auto& [side, room] : rooms) {
     checks.push_back({sideLabel(panel, {side.first, side.second}), Length::fromMm(room),
-                      seamClearance, edgeAssumed(side.first, garment)});
+                      seamClearance, edgeAssumed(side.first, panel, garment)});
   }
 }
 
@@ -81,7 +81,7 @@ void addKeepOuts(std::vector<ClothCheck>& checks, const PanelShape& panel,
 
 }  // namespace
 
-bool edgeAssumed(EdgeName edge, const GarmentShape& garment) {
+bool edgeAssumed(EdgeName edge, const PanelShape& panel, const GarmentShape& garment) {
   switch (edge) {
     case EdgeName::CollarSeam:
       return anyAssumed(garment,
@@ -93,7 +93,11 @@ bool edgeAssumed(EdgeName edge, const GarmentShape& garment) {
       return anyAssumed(garment,
                         {Measure::ArmholeDepth, Measure::ShoulderWidth, Measure::ShoulderDrop});
     case EdgeName::Fold:
-      return anyAssumed(garment, {Measure::SleeveWidth, Measure::CuffWidth});
+      // The sides of a spread hood are folds as well.
+      return panel.name == PanelName::Hood
+                 ? anyAssumed(garment,
+                              {Measure::HoodHeight, Measure::HoodDepth, Measure::NeckWidth})
+                 : anyAssumed(garment, {Measure::SleeveWidth, Measure::CuffWidth});
     case EdgeName::FaceEdge:
     case EdgeName::NeckSeam:
     case EdgeName::CrownSeam:

@@ -11,8 +11,8 @@ namespace creaseline {
 // "side seam (wearer's left)": a panel edge with its side, as a wearer would say it.
 std::string sideLabel(const PanelShape& panel, const PanelSide& side);
 
-// The measure-dependent edges of a panel: true if the edge is drawn from an assumed measure.
-bool edgeAssumed(EdgeName edge, const GarmentShape& garment);
+// True if that edge of the panel is drawn from an assumed measure.
+bool edgeAssumed(EdgeName edge, const PanelShape& panel, const GarmentShape& garment);
 
 // Room from the sewn outline to each edge and keep-out of the panel, nearest first.
 std::vector<ClothCheck> checkCloth(const GarmentShape& garment, const PanelShape& panel,
