@@ -42,6 +42,8 @@ std::variant<RoundedShape, FacetedShape> shapeOf(const Window& window, double el
   return facesOf(window.boundary(Length::fromMm(ellipseTolerance)));
 }
 
+}  // namespace
+
 // Signed distance from a rounded rectangle: the distance from the rectangle of the corners'
 // centres, less the radius. Beyond a square corner the larger of the two overhangs counts: that
 // is how much each side must gain.
@@ -61,8 +63,6 @@ double depthIn(const FacetedShape& shape, Point point) {
   }
   return depth;
 }
-
-}  // namespace
 
 OpeningPart::OpeningPart(const Window& window, double clearance, double ellipseTolerance)
     : shape_(shapeOf(window, ellipseTolerance)),

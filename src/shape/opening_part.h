@@ -65,7 +65,9 @@ class OpeningPart {
   Point size_;
 };
 
-// The two kinds of shape; used by OpeningPart and by their tests.
+// The two kinds of shape.
+[[nodiscard]] double depthIn(const RoundedShape& shape, Point point);
+[[nodiscard]] double depthIn(const FacetedShape& shape, Point point);
 [[nodiscard]] OpenRegion translationsIn(const RoundedShape& shape, std::span<const Point> hull);
 [[nodiscard]] OpenRegion translationsIn(const FacetedShape& shape, double inset,
                                         std::span<const Point> hull);

@@ -8,6 +8,7 @@
 // hull's points from the leftmost to the topmost gives the exact envelope in linear time. The
 // other corners are the same picture mirrored.
 #include <algorithm>
+#include <limits>
 
 #include "shape/nearest.h"
 #include "shape/opening_part.h"
@@ -30,10 +31,10 @@ struct CornerArc {
 double takeover(Point left, Point right, double radius) {
   const double dx = left.x - right.x;
   const double dy = right.y - left.y;
-  const double start = left.x - radius;
   const double startOff = std::min(0.0, dx - radius);
   if (dy >= radius || startOff * startOff + dy * dy >= radius * radius) {
-    return start;  // where the first curve begins, the second one is already more strict
+    // Where the first curve begins, the second one is already more strict.
+    return -std::numeric_limits<double>::infinity();
   }
   const double squared = dx * dx + dy * dy;
   const double half = std::sqrt(std::max(0.0, radius * radius - squared / 4.0));
@@ -79,33 +80,46 @@ struct Walk {
   bool forwards = true;  // order of the hull's points from the leftmost to the topmost
 };
 
-// Envelope of the corner's arcs in mirrored coordinates.
-std::vector<CornerArc> cornerEnvelope(std::span<const Point> hull, Walk walk, Point sign,
-                                      Point corner, double radius) {
+// A rounded corner in mirrored coordinates, and the range of translations that it limits.
+struct Corner {
+  Point sign;
+  Point centre;
+  double radius = 0.0;
+  double from = 0.0;   // least x that the straight side allows
+  double level = 0.0;  // least y that the flat side allows
+};
+
+// A point whose arc is already below the flat side where the range begins limits nothing.
+bool limitsNothing(Point centre, const Corner& corner) {
+  const Point off{corner.from - centre.x, corner.level - centre.y};
+  return off.x >= 0.0 || dot(off, off) <= corner.radius * corner.radius;
+}
+
+// Envelope of the corner's arcs in mirrored coordinates; the topmost point closes it.
+std::vector<CornerArc> cornerEnvelope(std::span<const Point> hull, Walk walk,
+                                      const Corner& corner) {
   std::vector<CornerArc> arcs;
-  arcs.reserve(16);
   const std::size_t count = hull.size();
   for (std::size_t i = walk.ends.leftmost;;) {
-    const Point centre = corner - mirrored(hull[i], sign);
-    double from = arcs.empty() ? centre.x - radius : arcs.front().from;
-    bool flat = false;
-    while (!arcs.empty()) {
-      const CornerArc& last = arcs.back();
-      flat = centre.y <= last.centre.y;  // rounding of a level side: nothing new
-      if (flat) {
+    const Point centre = corner.centre - mirrored(hull[i], corner.sign);
+    const bool last = i == walk.ends.topmost;
+    double from = corner.from;
+    bool limits = last || !limitsNothing(centre, corner);
+    while (limits && !arcs.empty()) {
+      const CornerArc& before = arcs.back();
+      limits = centre.y > before.centre.y;  // if not: rounding of a level side, nothing new
+      from =
+          centre.x < before.centre.x ? takeover(before.centre, centre, corner.radius) : before.from;
+      if (!limits || from > before.from) {
         break;
       }
-      from = centre.x < last.centre.x ? takeover(last.centre, centre, radius) : last.from;
-      if (from > last.from) {
-        break;
-      }
-      from = last.from;
+      from = before.from;
       arcs.pop_back();
     }
-    if (!flat) {
+    if (limits) {
       arcs.push_back({from, centre});
     }
-    if (i == walk.ends.topmost) {
+    if (last) {
       return arcs;
     }
     i = walk.forwards ? (i + 1 == count ? 0 : i + 1) : (i == 0 ? count - 1 : i - 1);
@@ -194,13 +208,15 @@ OpenRegion translationsIn(const RoundedShape& shape, std::span<const Point> hull
     open.flippedBottom = {lineSpan(open.from, open.to, 0.0, flippedBottom)};
     return open;
   }
-  const Point corner{shape.radius - shape.halfWidth, shape.radius - shape.halfHeight};
+  const Point centre{shape.radius - shape.halfWidth, shape.radius - shape.halfHeight};
   const bool clockwise = windingSum(hull) >= 0.0;
   std::vector<CornerArc> arcs[4];
   for (std::size_t i = 0; i < 4; ++i) {
     // Clockwise leads from the leftmost point up; a mirror image turns that round.
     const bool mirror = kSigns[i].x * kSigns[i].y < 0.0;
-    arcs[i] = cornerEnvelope(hull, {ends[i], clockwise != mirror}, kSigns[i], corner, shape.radius);
+    const Corner corner{kSigns[i], centre, shape.radius, kSigns[i].x > 0.0 ? open.from : -open.to,
+                        kSigns[i].y > 0.0 ? top : flippedBottom};
+    arcs[i] = cornerEnvelope(hull, {ends[i], clockwise != mirror}, corner);
   }
   open.top = upperEdge(arcs[0], arcs[1], open.from, open.to, top, shape.radius);
   open.flippedBottom = upperEdge(arcs[2], arcs[3], open.from, open.to, flippedBottom, shape.radius);

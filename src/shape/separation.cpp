@@ -175,22 +175,41 @@ Separation separation(const Ring& convexA, const Ring& convexB) {
   return best;
 }
 
+SideMeter::SideMeter(const Ring& convexBody, const Ring& panel)
+    : body_(convexBody),
+      panel_(panel),
+      bodyBox_(ringBounds(convexBody)),
+      bodyWinding_(windingSum(convexBody)),
+      panelWinding_(windingSum(panel)) {
+}
+
+double SideMeter::atLeast(std::size_t side) const {
+  const Point from = panel_[side];
+  const Point to = panel_[(side + 1) % panel_.size()];
+  return std::max({std::min(from.x, to.x) - bodyBox_.max.x, bodyBox_.min.x - std::max(from.x, to.x),
+                   std::min(from.y, to.y) - bodyBox_.max.y,
+                   bodyBox_.min.y - std::max(from.y, to.y)});
+}
+
+SideRoom SideMeter::measure(std::size_t side) const {
+  const Point from = panel_[side];
+  const Point to = panel_[(side + 1) % panel_.size()];
+  SideRoom room{side, 0.0, {}};
+  if (const auto outward = outwardNormal(from, to, panelWinding_)) {
+    room.direction = -*outward;
+  }
+  room.distance = crosses(from, to, body_, bodyWinding_)
+                      ? leastHeightAbreast(body_, from, to, room.direction)
+                      : distanceToSegment(body_, from, to);
+  return room;
+}
+
 std::vector<SideRoom> roomToSides(const Ring& convexBody, const Ring& panel) {
+  const SideMeter meter(convexBody, panel);
   std::vector<SideRoom> rooms;
   rooms.reserve(panel.size());
-  const double panelWinding = windingSum(panel);
-  const double bodyWinding = windingSum(convexBody);
-  for (std::size_t i = 0; i < panel.size(); ++i) {
-    const Point from = panel[i];
-    const Point to = panel[(i + 1) % panel.size()];
-    SideRoom room{i, 0.0, {}};
-    if (const auto outward = outwardNormal(from, to, panelWinding)) {
-      room.direction = -*outward;
-    }
-    room.distance = crosses(from, to, convexBody, bodyWinding)
-                        ? leastHeightAbreast(convexBody, from, to, room.direction)
-                        : distanceToSegment(convexBody, from, to);
-    rooms.push_back(room);
+  for (std::size_t side = 0; side < panel.size(); ++side) {
+    rooms.push_back(meter.measure(side));
   }
   return rooms;
 }

@@ -7,107 +7,139 @@ namespace creaseline {
 
 namespace {
 
-// The turn that brings a point from where it is now to where its circle crosses the line
-// normal . p = reach. `along` and `across` are its components along and across the normal.
-double turnToLine(double along, double across, double squaredRadius, double reach) {
-  const double now = std::atan2(std::abs(across), along);
-  const double then = std::atan2(std::sqrt(squaredRadius - reach * reach), reach);
-  return std::max(0.0, now - then);
+// A hull point that can meet the boundary at all: it swings further than the boundary is near.
+struct Swing {
+  Point point;  // from the centre of the turn
+  double radius = 0.0;
+};
+
+std::vector<Swing> swingsBeyond(std::span<const Point> hull, double nearest) {
+  std::vector<Swing> swings;
+  swings.reserve(hull.size());
+  for (const Point& point : hull) {
+    const double squared = dot(point, point);
+    if (nearest <= 0.0 || squared > nearest * nearest) {
+      swings.push_back({point, std::sqrt(squared)});
+    }
+  }
+  return swings;
 }
 
-// Shortens `limit` if a point of the hull, turned by less, meets the face.
-double limitByFace(std::span<const Point> hull, Point normal, double reach, double limit) {
-  for (const Point& point : hull) {
-    const double along = dot(point, normal);
-    const double across = cross(point, normal);
-    // Within `limit` the point gains no more than |across| * limit: most are ruled out here.
-    if (std::max(along, 0.0) + std::abs(across) * limit <= reach) {
+// The turn found so far that every point can make, with its sine and cosine: a point that stays
+// inside for that long is passed over without an arc function.
+class TurnLimit {
+ public:
+  explicit TurnLimit(double angle) { set(angle); }
+  [[nodiscard]] double angle() const { return angle_; }
+  [[nodiscard]] double cosine() const { return cosine_; }
+  void shorten(double angle) {
+    if (angle < angle_) {
+      set(std::max(0.0, angle));
+    }
+  }
+  // Farthest that a point gets along a direction while it turns; it has the given components
+  // along and across that direction now.
+  [[nodiscard]] double farthest(double along, double across, double radius) const {
+    const bool passesPeak = along >= radius * cosine_;
+    return passesPeak ? radius : along * cosine_ + across * sine_;
+  }
+
+ private:
+  void set(double angle) {
+    angle_ = angle;
+    cosine_ = std::cos(angle);
+    sine_ = std::sin(angle);
+  }
+  double angle_ = 0.0;
+  double cosine_ = 1.0;
+  double sine_ = 0.0;
+};
+
+// The line is normal . p = reach, seen from the centre of the turn.
+void limitByFace(std::span<const Swing> swings, Point normal, double reach, TurnLimit& limit) {
+  for (const Swing& swing : swings) {
+    const double along = dot(swing.point, normal);
+    const double across = std::abs(cross(swing.point, normal));
+    if (limit.farthest(along, across, swing.radius) <= reach) {
       continue;
     }
-    const double squared = dot(point, point);
-    if (squared > reach * reach) {
-      limit = std::min(limit, turnToLine(along, across, squared, reach));
-    } else if (reach < 0.0) {
-      limit = 0.0;
-    }
+    // From where the point is now to where its circle crosses the line.
+    const double squared = swing.radius * swing.radius - reach * reach;
+    limit.shorten(
+        squared <= 0.0 ? 0.0 : std::atan2(across, along) - std::atan2(std::sqrt(squared), reach));
   }
-  return limit;
 }
 
-// Shortens `limit` if the point, turned by less, meets the corner's arc. `sign` says which
-// corner: the arc is the part of the circle with sign * (p - centre) >= 0.
-double limitByCorner(Point point, Point at, Point centre, Point sign, double radius, double limit) {
-  const double squared = dot(point, point);
-  const double swing = std::sqrt(squared);
-  const Point here = at + point - centre;
-  if (here.x * sign.x + swing * limit <= 0.0 || here.y * sign.y + swing * limit <= 0.0) {
-    return limit;  // too far away to come abreast of the corner
-  }
-  const Point way = centre - at;
+// The arc is the part of the circle around `centre` with sign * (p - centre) >= 0. `way` leads
+// from the centre of the turn to the arc's.
+void limitByCorner(std::span<const Swing> swings, Point way, Point sign, double radius,
+                   TurnLimit& limit) {
   const double squaredWay = dot(way, way);
   const double distance = std::sqrt(squaredWay);
-  const double product = 2.0 * swing * distance;
-  const double cosine = (squared + squaredWay - radius * radius) / product;
-  if (product == 0.0 || std::abs(cosine) >= 1.0) {
-    return limit;  // the circles do not cross
-  }
-  const double sine = std::sqrt(1.0 - cosine * cosine);
-  for (const double side : {-1.0, 1.0}) {
-    const Point unit{(way.x * cosine - side * way.y * sine) / distance,
-                     (way.y * cosine + side * way.x * sine) / distance};
-    const Point meeting = unit * swing - way;
-    if (meeting.x * sign.x >= 0.0 && meeting.y * sign.y >= 0.0) {
-      limit = std::min(limit, std::atan2(std::abs(cross(point, unit)), dot(point, unit)));
+  for (const Swing& swing : swings) {
+    // No point that stays on the near side of the arc's centre comes abreast of the corner.
+    const double gain = swing.radius * limit.angle();
+    if ((swing.point.x - way.x) * sign.x + gain <= 0.0 ||
+        (swing.point.y - way.y) * sign.y + gain <= 0.0) {
+      continue;
+    }
+    const double product = 2.0 * swing.radius * distance;
+    const double part = swing.radius * swing.radius + squaredWay - radius * radius;
+    if (product == 0.0 || std::abs(part) >= product) {
+      continue;  // the circles do not cross
+    }
+    const double cosine = part / product;
+    const double sine = std::sqrt(1.0 - cosine * cosine);
+    for (const double side : {-1.0, 1.0}) {
+      const Point unit{(way.x * cosine - side * way.y * sine) / distance,
+                       (way.y * cosine + side * way.x * sine) / distance};
+      const Point meeting = unit * swing.radius - way;
+      const double along = dot(swing.point, unit);
+      if (meeting.x * sign.x >= 0.0 && meeting.y * sign.y >= 0.0 &&
+          along > swing.radius * limit.cosine()) {
+        limit.shorten(std::atan2(std::abs(cross(swing.point, unit)), along));
+      }
     }
   }
-  return limit;
 }
 
 }  // namespace
 
-double turnLimitIn(const RoundedShape& shape, std::span<const Point> hull, Point at, double limit) {
-  limit = limitByFace(hull, {-1, 0}, shape.halfWidth + at.x, limit);
-  limit = limitByFace(hull, {1, 0}, shape.halfWidth - at.x, limit);
-  limit = limitByFace(hull, {0, -1}, shape.halfHeight + at.y, limit);
-  limit = limitByFace(hull, {0, 1}, shape.halfHeight - at.y, limit);
-  if (shape.radius == 0.0) {
-    return limit;
-  }
-  const Point corner{shape.halfWidth - shape.radius, shape.halfHeight - shape.radius};
-  for (const Point sign : {Point{-1, -1}, Point{1, -1}, Point{1, 1}, Point{-1, 1}}) {
-    const Point centre{corner.x * sign.x, corner.y * sign.y};
-    for (const Point& point : hull) {
-      limit = limitByCorner(point, at, centre, sign, shape.radius, limit);
+double turnLimitIn(const RoundedShape& shape, std::span<const Point> hull, Point at,
+                   double limitAngle) {
+  const std::vector<Swing> swings = swingsBeyond(hull, depthIn(shape, at));
+  TurnLimit limit(limitAngle);
+  limitByFace(swings, {-1, 0}, shape.halfWidth + at.x, limit);
+  limitByFace(swings, {1, 0}, shape.halfWidth - at.x, limit);
+  limitByFace(swings, {0, -1}, shape.halfHeight + at.y, limit);
+  limitByFace(swings, {0, 1}, shape.halfHeight - at.y, limit);
+  if (shape.radius > 0.0) {
+    const Point corner{shape.halfWidth - shape.radius, shape.halfHeight - shape.radius};
+    for (const Point sign : {Point{-1, -1}, Point{1, -1}, Point{1, 1}, Point{-1, 1}}) {
+      limitByCorner(swings, Point{corner.x * sign.x, corner.y * sign.y} - at, sign, shape.radius,
+                    limit);
     }
   }
-  return limit;
+  return limit.angle();
 }
 
 double turnLimitIn(const FacetedShape& shape, double inset, std::span<const Point> hull, Point at,
-                   double limit) {
+                   double limitAngle) {
   const auto reachOf = [&](const FacetedShape::Face& face) {
     return face.offset - inset - dot(face.normal, at);
   };
-  double leastReach = std::numeric_limits<double>::infinity();
-  for (const FacetedShape::Face& face : shape.faces) {
-    leastReach = std::min(leastReach, reachOf(face));
-  }
-  Ring moving;  // points nearer to the centre than any face never meet one
-  for (const Point& point : hull) {
-    if (norm(point) > leastReach) {
-      moving.push_back(point);
-    }
-  }
+  const std::vector<Swing> swings = swingsBeyond(hull, depthIn(shape, at) - inset);
+  TurnLimit limit(limitAngle);
   // A few faces first: they bring the limit near its final value, and the others are then ruled
   // out cheaply. It matters for ellipses, which have hundreds of faces.
   const std::size_t stride = shape.faces.size() / 32 + 1;
   for (std::size_t i = 0; i < shape.faces.size(); i += stride) {
-    limit = limitByFace(moving, shape.faces[i].normal, reachOf(shape.faces[i]), limit);
+    limitByFace(swings, shape.faces[i].normal, reachOf(shape.faces[i]), limit);
   }
   for (const FacetedShape::Face& face : shape.faces) {
-    limit = limitByFace(moving, face.normal, reachOf(face), limit);
+    limitByFace(swings, face.normal, reachOf(face), limit);
   }
-  return limit;
+  return limit.angle();
 }
 
 }  // namespace creaseline
