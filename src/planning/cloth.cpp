@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <initializer_list>
+#include <limits>
 #include <map>
 
 #include "creaseline/planning/wording.h"
@@ -43,11 +44,14 @@ void addEdges(std::vector<ClothCheck>& checks, const GarmentShape& garment, cons
               const std::vector<Ring>& hulls, Length seamClearance) {
   std::map<std::pair<EdgeName, bool>, double> rooms;
   for (const Ring& hull : hulls) {
-    for (const SideRoom& room : roomToSides(hull, panel.outline)) {
-      const PanelSide& side = panel.sides[room.side];
-      const auto [entry, added] = rooms.try_emplace({side.name, side.viewerRight}, room.distance);
-      if (!added) {
-        entry->second = std::min(entry->second, room.distance);
+    const SideMeter meter(hull, panel.outline);
+    for (std::size_t i = 0; i < panel.sides.size(); ++i) {
+      const PanelSide& side = panel.sides[i];
+      double& least =
+          rooms.try_emplace({side.name, side.viewerRight}, std::numeric_limits<double>::max())
+              .first->second;
+      if (meter.atLeast(i) <= std::max(least, 0.0)) {
+        least = std::min(least, meter.measure(i).distance);
       }
     }
   }

@@ -60,8 +60,11 @@ Finding makeFinding(const Gathered& gathered, const std::vector<Observed>& sizes
   finding.placement = first.placementIndex;
   finding.text = gathered.worst.text;
   finding.numbers = gathered.worst.numbers;
-  Case problem{
-      gathered.worst.code, gathered.worst.subject, {}, gathered.sizes.size() == sizes.size()};
+  Case problem{gathered.worst.severity,
+               gathered.worst.code,
+               gathered.worst.subject,
+               {},
+               gathered.sizes.size() == sizes.size()};
   problem.requests.push_back(sizes[gathered.worstSize].request);
   for (const std::size_t index : gathered.sizes) {
     finding.sizes.push_back(sizes[index].request.size);
@@ -84,7 +87,7 @@ Finding makeFinding(const Gathered& gathered, const std::vector<Observed>& sizes
 // second size.
 void addSizeRange(std::vector<Finding>& findings, const std::vector<Observed>& sizes,
                   const Workshop& workshop) {
-  Case failing{FindingCode::OneSizeDoesNotServeAll, {}, {}, false};
+  Case failing{Severity::Watch, FindingCode::OneSizeDoesNotServeAll, {}, {}, false};
   std::vector<SizeName> served;
   std::vector<SizeName> unserved;
   for (const Observed& size : sizes) {

@@ -65,9 +65,9 @@ struct Seated {
   Seat seat;
 };
 Seated findSeat(const PreparedFrame& frame, const Region& region, Point design,
-                const PanelShape& panel, const Rules& rules) {
+                const PanelShape& panel, const EdgeCrossings& crossings) {
   const auto at = [&](Point translation) {
-    return Seated{translation, seatFrame(frame, design - translation, panel, rules)};
+    return Seated{translation, seatFrame(frame, design - translation, panel, crossings)};
   };
   Seated best = at(region.balancedPoint());
   Seated current = best;
@@ -251,7 +251,7 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
       keepNearestMiss(search.rejections, tooLarge(frame, hull, units));
       continue;
     }
-    const Seated seated = findSeat(frame, region, centre, panel, *workshop.rules);
+    const Seated seated = findSeat(frame, region, centre, panel, workshop.crossings);
     if (seated.seat.meetings.empty()) {
       candidates.push_back(accept(frame, region, hull, centre, seated, workshop, order));
     } else {

@@ -87,11 +87,14 @@ class Finder {
         smaller();
         break;
       default:
-        move();
-        smaller();
-        turn();
-        elsewhere();
-        otherFrame();
+        // A note is for information: the plan has found its own way round it.
+        if (problem_.severity != Severity::Note) {
+          move();
+          smaller();
+          turn();
+          elsewhere();
+          otherFrame();
+        }
         asPlanned();
         break;
     }

@@ -12,6 +12,7 @@ namespace creaseline {
 // The sizes of one line and location to which a finding applies, worst first, and what else the
 // line has.
 struct Case {
+  Severity severity{};
   FindingCode code{};
   std::string subject;
   std::vector<PlacementRequest> requests;

@@ -15,15 +15,6 @@ namespace {
 // Touching is not meeting: below a hundredth of a millimetre nobody can tell.
 constexpr double kTouching = 0.01;
 
-EdgeCrossing crossingOf(EdgeName edge, const Rules& rules) {
-  for (const FrameEdgeRule& rule : rules.frameEdges) {
-    if (rule.edge == edge) {
-      return rule.crossing;
-    }
-  }
-  return EdgeCrossing::Never;
-}
-
 void note(Seat& seat, bool keepOut, const std::string& what, double distance, Point wayOut) {
   if (distance < seat.room) {
     seat.room = distance;
@@ -51,19 +42,27 @@ void meetKeepOuts(Seat& seat, const Ring& body, const PanelShape& panel) {
     const Box area = ringBounds(keepOut.area);
     const double apart = std::max({area.min.x - bodyBox.max.x, bodyBox.min.x - area.max.x,
                                    area.min.y - bodyBox.max.y, bodyBox.min.y - area.max.y});
-    if (apart > seat.room) {
+    if (apart > std::max(seat.room, 0.0)) {
       continue;
     }
     const Separation between = separation(body, keepOut.area);
-    note(seat, true, keepOutPhrase(keepOut.name), between.distance, between.direction);
+    if (between.distance < seat.room || between.distance < -kTouching) {
+      note(seat, true, keepOutPhrase(keepOut.name), between.distance, between.direction);
+    }
   }
 }
 
-void meetEdges(Seat& seat, const Ring& ring, const PanelShape& panel, const Rules& rules,
-               EdgeCrossing concerned) {
-  for (const SideRoom& room : roomToSides(ring, panel.outline)) {
-    const PanelSide& side = panel.sides[room.side];
-    if (crossingOf(side.name, rules) == concerned) {
+void meetEdges(Seat& seat, const Ring& ring, const PanelShape& panel,
+               const EdgeCrossings& crossings, EdgeCrossing concerned) {
+  const SideMeter meter(ring, panel.outline);
+  for (std::size_t i = 0; i < panel.sides.size(); ++i) {
+    const PanelSide& side = panel.sides[i];
+    const bool applies = crossings[static_cast<std::size_t>(side.name)] == concerned;
+    if (!applies || meter.atLeast(i) > std::max(seat.room, 0.0)) {
+      continue;
+    }
+    const SideRoom room = meter.measure(i);
+    if (room.distance < seat.room || room.distance < -kTouching) {
       note(seat, false, sideLabel(panel, side), room.distance, room.direction);
     }
   }
@@ -72,12 +71,12 @@ void meetEdges(Seat& seat, const Ring& ring, const PanelShape& panel, const Rule
 }  // namespace
 
 Seat seatFrame(const PreparedFrame& frame, Point centre, const PanelShape& panel,
-               const Rules& rules) {
+               const EdgeCrossings& crossings) {
   Seat seat;
   seat.room = std::numeric_limits<double>::infinity();
   const Ring body = transformedRing(frame.body, {}, centre);
-  meetEdges(seat, body, panel, rules, EdgeCrossing::Never);
-  meetEdges(seat, transformedRing(frame.window, {}, centre), panel, rules,
+  meetEdges(seat, body, panel, crossings, EdgeCrossing::Never);
+  meetEdges(seat, transformedRing(frame.window, {}, centre), panel, crossings,
             EdgeCrossing::WindowStays);
   meetKeepOuts(seat, body, panel);
   if (!contains(panel.outline, centre)) {

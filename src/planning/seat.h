@@ -7,7 +7,6 @@
 #include <vector>
 
 #include "creaseline/catalogue/garment_shape.h"
-#include "creaseline/catalogue/rules.h"
 #include "planning/workshop.h"
 
 namespace creaseline {
@@ -28,6 +27,6 @@ struct Seat {
 
 // The frame with its centre at `centre` on the panel.
 Seat seatFrame(const PreparedFrame& frame, Point centre, const PanelShape& panel,
-               const Rules& rules);
+               const EdgeCrossings& crossings);
 
 }  // namespace creaseline

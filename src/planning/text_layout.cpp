@@ -88,12 +88,13 @@ void TextLayout::paragraph(std::size_t indent, std::string_view marker, std::str
   text_ += line + '\n';
 }
 
-void TextLayout::labelled(std::size_t indent, std::string_view label, std::string_view text) {
+void TextLayout::labelled(std::size_t indent, std::string_view label, std::string_view text,
+                          std::string_view marker) {
   constexpr std::size_t kLabelColumns = 13;
-  std::string marker(label);
+  std::string lead(label);
   const std::size_t used = columnsOf(label);
-  marker.append(used < kLabelColumns ? kLabelColumns - used : 1, ' ');
-  paragraph(indent, marker, text);
+  lead.append(used < kLabelColumns ? kLabelColumns - used : 1, ' ').append(marker);
+  paragraph(indent, lead, text);
 }
 
 void TextLayout::heading(std::string_view text, char rule) {

@@ -19,8 +19,9 @@ class TextLayout {
   // file can break the layout or steer a terminal. A number stays with its fraction and unit.
   // A word longer than the line stays whole and is the only thing that may exceed the columns.
   void paragraph(std::size_t indent, std::string_view marker, std::string_view text);
-  // "Label      text", the text in a column of its own.
-  void labelled(std::size_t indent, std::string_view label, std::string_view text);
+  // "Label      text", the text in a column of its own, behind `marker` ("- ", "12. ") if given.
+  void labelled(std::size_t indent, std::string_view label, std::string_view text,
+                std::string_view marker = {});
   // A line of its own, underlined by `rule`.
   void heading(std::string_view text, char rule);
   void blank() { text_ += '\n'; }

@@ -67,6 +67,10 @@ Workshop prepareWorkshop(const Shop& shop, const Rules& rules) {
   workshop.shop = &shop;
   workshop.rules = &rules;
   workshop.figures = readFigures(rules.defaults, shop);
+  workshop.crossings.fill(EdgeCrossing::Never);
+  for (const FrameEdgeRule& rule : rules.frameEdges) {
+    workshop.crossings[static_cast<std::size_t>(rule.edge)] = rule.crossing;
+  }
   std::vector<PreparedFrame> frames;
   for (const Frame& frame : shop.frames) {
     const Length clearance = frame.clearance.value_or(workshop.figures.footClearance);

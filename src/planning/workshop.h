@@ -3,6 +3,7 @@
 // once and asked for every placement.
 #pragma once
 
+#include <array>
 #include <memory>
 #include <vector>
 
@@ -24,11 +25,15 @@ struct PreparedFrame {
   Length bodyWidth, bodyHeight;
 };
 
+// What a frame body may do at each edge of a panel, by EdgeName.
+using EdgeCrossings = std::array<EdgeCrossing, std::size(EnumNames<EdgeName>::names)>;
+
 // Cheap to copy: a remedy that changes the stock is tried on a copy.
 struct Workshop {
   const Shop* shop = nullptr;
   const Rules* rules = nullptr;
   Figures figures;
+  EdgeCrossings crossings{};
   std::shared_ptr<const std::vector<PreparedFrame>> frames;
   std::vector<BackingStock> backings;
   std::vector<NeedleStock> needles;

@@ -4,6 +4,7 @@
 
 #include <optional>
 
+#include "creaseline/shape/outline.h"
 #include "shape/nearest.h"
 
 namespace creaseline {

@@ -27,6 +27,25 @@ struct SideRoom {
   Point direction;        // unit vector, the side's normal into the panel
 };
 
+// Measures a convex body against single sides of a panel, so that sides that are surely further
+// away than what has been found already need not be measured. Keeps references to both rings,
+// which must have three points at least.
+class SideMeter {
+ public:
+  SideMeter(const Ring& convexBody, const Ring& panel);
+  // A lower bound of the distance, from bounding boxes; above 0 the body does not cross the side.
+  [[nodiscard]] double atLeast(std::size_t side) const;
+  // As roomToSides() says.
+  [[nodiscard]] SideRoom measure(std::size_t side) const;
+
+ private:
+  const Ring& body_;
+  const Ring& panel_;
+  Box bodyBox_;
+  double bodyWinding_;
+  double panelWinding_;
+};
+
 // One entry for each side of the panel, in order; the panel may be concave, either winding.
 // A side that the body crosses gets minus the depth: how far the body must move along `direction`
 // until no part of it that lies abreast of the side (within the strip at right angles to it) is
