@@ -77,6 +77,7 @@ GarmentDrawing::Scene GarmentDrawing::scene(const DrawingStyle& style, const QRe
   if (!style.showLabels) {
     result.labels.clear();
   }
+  addOutline(result, style);
   if (plan_.hasRule) {
     result.obstacles.push_back({designBounds(), 25.0});
   }
@@ -91,6 +92,22 @@ GarmentDrawing::Scene GarmentDrawing::scene(const DrawingStyle& style, const QRe
   result.places = placeLabels(wishes, result.obstacles, area.adjusted(inset, inset, -inset, -inset),
                               style.textSize * style.unit / 2.0);
   return result;
+}
+
+// The panel's outline in short pieces, so that labels keep off slanted sides too.
+void GarmentDrawing::addOutline(Scene& scene, const DrawingStyle& style) const {
+  const double half = 0.5 * style.unit;
+  QPolygonF outline = mapped(panel_.outline);
+  outline << outline.first();
+  for (qsizetype i = 0; i + 1 < outline.size(); ++i) {
+    const QPointF side = outline[i + 1] - outline[i];
+    const int pieces = std::max(1, static_cast<int>(std::hypot(side.x(), side.y()) / (4 * half)));
+    for (int piece = 0; piece < pieces; ++piece) {
+      const QPointF at = outline[i] + side * ((piece + 0.5) / pieces);
+      scene.obstacles.push_back(
+          {QRectF(at.x() - half, at.y() - half, 2.0 * half, 2.0 * half), 1.5});
+    }
+  }
 }
 
 // Drop on the side of the design that looks to the centre line, centre on the other side, and the
@@ -181,7 +198,7 @@ void GarmentDrawing::addTexts(Scene& scene, const DrawingStyle& style, const QRe
     scene.turnArrow = SceneLine{base, tip, true};
     const QRectF box = QRectF(base, tip).normalized();
     scene.obstacles.push_back({box.adjusted(-unit, -unit, unit, unit), 20.0});
-    scene.addLabel({{QStringLiteral("top of the design"), small}}, width,
+    scene.addLabel({{QStringLiteral("top of design"), small}}, width,
                    tip + (tip - base) / std::hypot((tip - base).x(), (tip - base).y()) * 3.0 * unit,
                    tip);
   }
@@ -200,11 +217,9 @@ void GarmentDrawing::addTexts(Scene& scene, const DrawingStyle& style, const QRe
       scene.obstacles.push_back({scene.brackets.back().boundingRect(), 20.0});
     }
     const QRectF bracket = scene.brackets.front().boundingRect();
-    const QString name =
-        lettering::elided(QStringLiteral("frame ") + toQString(frame_->name), small, width);
     const bool below = bracket.center().y() > body.center().y();
-    scene.addLabel({{name, strong}, {QStringLiteral("bracket side"), small}}, width,
-                   bracket.center() + QPointF(0.0, (below ? 6.0 : -6.0) * unit), bracket.center());
+    scene.addLabel({{QStringLiteral("bracket"), small}}, width,
+                   bracket.center() + QPointF(0.0, (below ? 4.0 : -4.0) * unit), bracket.center());
   }
   if (style.showCaption) {
     scene.addLabel({{caption(), small}}, area.width() - 4.0 * unit,

@@ -26,11 +26,11 @@ inline constexpr double kMmPerPoint = 25.4 / 72.0;
 
 // From one baseline to the next; the lines' boxes never touch.
 [[nodiscard]] constexpr double lineHeight(TextStyle style) {
-  return style.size * 1.26;
+  return style.size * 1.22;
 }
 // From the top of a line to its baseline.
 [[nodiscard]] constexpr double baseline(TextStyle style) {
-  return style.size * 0.96;
+  return style.size * 0.95;
 }
 
 [[nodiscard]] double textWidth(const QString& text, TextStyle style);

@@ -11,11 +11,11 @@ using lettering::TextStyle;
 
 namespace {
 
-constexpr TextStyle kText{lettering::points(9.0), false};
-constexpr TextStyle kStrong{lettering::points(9.0), true};
+constexpr TextStyle kText{lettering::points(8.5), false};
+constexpr TextStyle kStrong{lettering::points(8.5), true};
 constexpr double kLabelWidth = 25.0;
-constexpr double kAfter = 0.9;
-constexpr double kTick = 3.4;
+constexpr double kAfter = 0.7;
+constexpr double kTick = 3.0;
 constexpr double kMarkIndent = 6.0;
 
 QString severityWord(Severity severity) {
@@ -38,7 +38,7 @@ void addFinding(FlowRows& rows, const FindingText& finding, double width) {
   }
   addText(rows, text, severity == Severity::Note ? kText : kStrong, width, kMarkIndent,
           finding.remedies.isEmpty() ? kAfter : 0.0, [severity](QPainter& painter, QPointF at) {
-            paintSeverity(painter, at + QPointF(0.3, 0.5), severity, 3.0);
+            paintSeverity(painter, at + QPointF(0.3, 0.4), severity, 2.8);
           });
   for (qsizetype i = 0; i < finding.remedies.size(); ++i) {
     addText(rows, QStringLiteral("→ ") + finding.remedies[i], kText, width, kMarkIndent,
@@ -74,7 +74,7 @@ void addThread(FlowRows& rows, const ThreadText& thread, std::size_t number, dou
 }
 
 void addStep(FlowRows& rows, const StepText& step, double width) {
-  addText(rows, step.text, step.byHand ? kStrong : kText, width, kMarkIndent, 1.2,
+  addText(rows, step.text, step.byHand ? kStrong : kText, width, kMarkIndent, 0.9,
           [](QPainter& painter, QPointF at) {
             painter.setPen(QPen(Qt::black, 0.3));
             painter.setBrush(Qt::NoBrush);

@@ -13,18 +13,20 @@ using sheets::toQString;
 
 namespace {
 
-constexpr double kScales[] = {1.0, 1.5, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0};
+constexpr double kScales[] = {1.0, 1.5, 2.0, 2.5,  3.0,  4.0,  5.0, 6.0,
+                              7.0, 8.0, 9.0, 10.0, 12.0, 15.0, 20.0};
 constexpr double kSidePadding = 3.0;  // around the garment, millimetres of paper
 constexpr double kTopPadding = 9.0;   // side labels
-constexpr double kCaptionHeight = 8.0;
-constexpr double kScaleLineHeight = 6.0;
+constexpr double kBottomPadding = 3.0;
+constexpr double kScaleLineHeight = 10.0;  // caption, then scale and bar
 constexpr TextStyle kScaleText{lettering::points(9.0), true};
+constexpr TextStyle kCaptionText{lettering::points(9.0), false};
 
 // The largest drawing at a round scale; the height may be unlimited.
 double chooseScale(const QRectF& extent, double width, double height) {
   for (const double scale : kScales) {
     if (extent.width() / scale + 2.0 * kSidePadding <= width &&
-        extent.height() / scale + kTopPadding + kCaptionHeight <= height) {
+        extent.height() / scale + kTopPadding + kBottomPadding <= height) {
       return scale;
     }
   }
@@ -47,7 +49,7 @@ void paintScaleLine(QPainter& painter, const PlacementContext& context, const Pl
                     double scale, QPointF at) {
   const ScaleBar bar = scaleBar(context.units);
   const double length = bar.lengthMm / scale;
-  const double middle = at.y() + kScaleLineHeight / 2.0;
+  const double middle = at.y() + lettering::lineHeight(kScaleText) / 2.0;
   // Filled, so that its length is exact.
   painter.fillRect(QRectF(at.x(), middle - 0.6, length, 1.2), Qt::black);
   const QString text = QStringLiteral("= %1 of garment   scale 1 : %2   drawn: size %3")
@@ -62,7 +64,7 @@ double drawingHeight(const PlacementContext& context, const PlacementFacts& fact
   const PlacementPlan& plan = context.plan.placements[facts.drawn];
   const QRectF extent = GarmentDrawing(plan, context.shop, context.units).extent();
   const double scale = chooseScale(extent, width, 1.0e6);
-  return extent.height() / scale + kTopPadding + kCaptionHeight + kScaleLineHeight;
+  return extent.height() / scale + kTopPadding + kBottomPadding + kScaleLineHeight;
 }
 
 void paintDrawing(QPainter& painter, const PlacementContext& context, const PlacementFacts& facts,
@@ -74,15 +76,20 @@ void paintDrawing(QPainter& painter, const PlacementContext& context, const Plac
   const double scale = chooseScale(extent, paper.width(), paper.height());
   // Millimetres of paper to millimetres of garment, the garment in the middle of its room.
   const QPointF middle(paper.center().x(),
-                       (paper.top() + kTopPadding + paper.bottom() - kCaptionHeight) / 2.0);
+                       (paper.top() + kTopPadding + paper.bottom() - kBottomPadding) / 2.0);
   const QPointF corner = extent.center() + (paper.topLeft() - middle) * scale;
   painter.save();
   painter.translate(paper.topLeft());
   painter.scale(1.0 / scale, 1.0 / scale);
   painter.translate(-corner);
-  drawing.paint(painter, DrawingStyle::paper(scale), QRectF(corner, paper.size() * scale));
+  DrawingStyle style = DrawingStyle::paper(scale);
+  style.showCaption = false;  // it stands over the scale, clear of the garment
+  drawing.paint(painter, style, QRectF(corner, paper.size() * scale));
   painter.restore();
-  paintScaleLine(painter, context, plan, scale, {area.left(), area.bottom() - kScaleLineHeight});
+  const double below = area.bottom() - kScaleLineHeight + 1.0;
+  lettering::draw(painter, {area.left(), below}, drawing.caption(), kCaptionText, Qt::black);
+  paintScaleLine(painter, context, plan, scale,
+                 {area.left(), below + lettering::lineHeight(kCaptionText)});
 }
 
 }  // namespace creaseline

@@ -175,14 +175,14 @@ void addBackingRows(PlacementFacts& facts, const PlacementContext& context,
                     const PlacementPlan& plan) {
   const BackingChoice& backing = plan.backing;
   const UnitChoice& units = context.units;
-  facts.rows.push_back({QStringLiteral("Backing"), toQString(backingPhrase(backing, units))});
+  QString text = toQString(backingPhrase(backing, units));
   if (backing.cutWidth > Length()) {
-    facts.rows.push_back({QStringLiteral("Cut it to"),
-                          toQString(sizePhrase(backing.cutWidth, backing.cutHeight, units))});
+    text += QStringLiteral("; cut to ") +
+            toQString(sizePhrase(backing.cutWidth, backing.cutHeight, units));
   }
-  facts.rows.push_back({QStringLiteral("From stock"),
-                        backing.stock.empty() ? QStringLiteral("nothing in stock serves")
-                                              : toQString(backing.stockName)});
+  text += backing.stock.empty() ? QStringLiteral("; nothing in stock serves")
+                                : QStringLiteral("; from stock: ") + toQString(backing.stockName);
+  facts.rows.push_back({QStringLiteral("Backing"), text});
   facts.rows.push_back({QStringLiteral("Topping"), backing.topping
                                                        ? QStringLiteral("film on top of the cloth")
                                                        : QStringLiteral("none")});
@@ -305,15 +305,17 @@ void addHeadings(PlacementFacts& facts, const PlacementContext& context, const S
   const Blank* blank = context.order.blank(line.blank);
   const Location* location = context.rules.location(plan.location);
   facts.title = location != nullptr ? toQString(location->name) : toQString(plan.location.text());
-  if (location != nullptr) {
-    facts.title += QStringLiteral(" · ") + toQString(sidePhrase(*location));
-  }
   facts.detail = QStringLiteral("Line %1: %2")
                      .arg(toQString(line.id),
                           blank != nullptr ? toQString(blank->name) : toQString(line.blank.text()));
   if (!line.colour.empty()) {
     facts.detail += QStringLiteral(", ") + toQString(line.colour);
   }
+  const QString side = location != nullptr ? toQString(sidePhrase(*location)) : QString();
+  if (!side.isEmpty() && side.compare(facts.title, Qt::CaseInsensitive) != 0) {
+    facts.detail = side + QStringLiteral(" · ") + facts.detail;
+  }
+  facts.detail = capitalised(facts.detail);
   QStringList stopping;
   for (const std::size_t index : group) {
     const PlacementPlan& member = context.plan.placements[index];

@@ -23,6 +23,7 @@ constexpr double kColumnGap = 6.0;
 constexpr double kPartGap = 2.0;
 constexpr double kNumbersWidth = 62.0;
 constexpr double kLeastDrawing = 80.0;
+constexpr double kLeastColumns = 45.0;  // under the drawing of a group with further pages
 constexpr int kColumns = 2;
 
 // Everything that the pages of one group share.
@@ -52,7 +53,8 @@ double chooseMainHeight(const Layout& layout, const QRectF& body) {
   const double free = body.height() - taken;
   const double rest = balancedHeight(layout.rows, 0, kColumns, free - least);
   if (std::isinf(rest)) {
-    return least;
+    // There will be a further page anyway, so the drawing need not be small.
+    return std::clamp(free - kLeastColumns, least, useful);
   }
   return std::clamp(free - rest, least, useful);
 }

@@ -33,7 +33,7 @@ constexpr double kLargestNumber = lettering::points(32.0);
 constexpr double kSmallestNumber = lettering::points(24.0);
 constexpr double kNumberGap = 1.8;
 
-constexpr TextStyle kCaution{lettering::points(8.0), false};
+constexpr TextStyle kCaution{lettering::points(7.5), false};
 constexpr TextStyle kCautionHeading{lettering::points(8.0), true};
 
 QString quantityText(const SizeCell& cell) {
@@ -46,8 +46,8 @@ double cellWidth(const SizeCell& cell) {
 }
 
 QString totalText(const PlacementFacts& facts) {
-  return facts.pieces == 1 ? QStringLiteral("1 piece")
-                           : QStringLiteral("%1 pieces").arg(facts.pieces);
+  return facts.pieces == 1 ? QStringLiteral("= 1 piece")
+                           : QStringLiteral("= %1 pieces").arg(facts.pieces);
 }
 
 // Cell corners relative to the block's corner, one more for the total; empty if a cell is wider
@@ -78,7 +78,7 @@ QString runningSizes(const PlacementFacts& facts) {
   for (const SizeCell& cell : facts.sizes) {
     parts << cell.size + u' ' + quantityText(cell);
   }
-  return parts.join(QStringLiteral(" · ")) + QStringLiteral(" = ") + totalText(facts);
+  return parts.join(QStringLiteral(" · ")) + u' ' + totalText(facts);
 }
 
 TextStyle largeStyle(const QString& text, double width) {

@@ -42,6 +42,7 @@ struct DrawingStyle {
   bool showSides = true;  // wearer's and viewer's side at both edges
   bool showTurn = true;
   bool showCaption = true;  // which panel is seen, and what is on top
+  bool showLabels = true;   // any text at all; off for thumbnails
 
   // Black on white, little ink, safe in greyscale. `scale` 5 means 1 : 5.
   [[nodiscard]] static DrawingStyle paper(double scale);
