@@ -184,6 +184,8 @@ Arguments parseArguments(int count, const char* const* words) {
   Raw raw;
   CLI::App app("", "creaseline");
   app.get_formatter()->column_width(30);
+  app.get_formatter()->label("Positionals", "Arguments");
+  app.get_formatter()->label("REQUIRED", "(needed)");
   app.set_help_flag("--help,-h", "Show this help");
   app.set_version_flag("--version", std::string("creaseline ") + CREASELINE_VERSION);
   app.require_subcommand(1);

@@ -292,12 +292,13 @@ class TextReport {
       out_.labelled(2, "Frame", "none on hand serves here");
     }
     if (plan.largestScale > 0.0) {
-      out_.labelled(
-          2, "Largest",
-          percentDown(plan.largestScale) + " of this size would still go into a frame here");
+      out_.labelled(2, "Largest",
+                    fmt::format("at {} of this size the design still goes into a frame here",
+                                percentDown(plan.largestScale)));
     }
     for (const FrameRejection& rejection : plan.rejections) {
-      out_.labelled(2, &rejection == plan.rejections.data() ? "Not" : "", rejected(rejection));
+      out_.labelled(2, &rejection == plan.rejections.data() ? "Ruled out" : "",
+                    rejected(rejection));
     }
   }
 
@@ -337,8 +338,8 @@ class TextReport {
     int number = 0;
     for (const Step& step : plan.steps) {
       ++number;
-      out_.labelled(2, number == 1 ? "Steps" : "",
-                    fmt::format("{}. {}{}", number, step.text, step.byHand ? " (by hand)" : ""));
+      out_.labelled(2, number == 1 ? "Steps" : "", step.text + (step.byHand ? " (by hand)" : ""),
+                    fmt::format("{:>2}. ", number));
     }
   }
 
@@ -360,8 +361,9 @@ class TextReport {
       }
       out_.labelled(
           2, &reason == reasons.data() ? fmt::format("Why {}", what) : "",
-          fmt::format("- {}{}{}", reason.text, source.empty() ? "" : fmt::format(" [{}]", source),
-                      reason.assumed ? " (assumed)" : ""));
+          fmt::format("{}{}{}", reason.text, source.empty() ? "" : fmt::format(" [{}]", source),
+                      reason.assumed ? " (assumed)" : ""),
+          "- ");
     }
   }
 
@@ -390,7 +392,7 @@ class TextReport {
         if (std::find(shown.begin(), shown.end(), caution) == shown.end()) {
           out_.labelled(
               2, shown.empty() ? "Caution" : "",
-              fmt::format("- {} [{}; {}]", caution->text, caution->id.text(), caution->basis));
+              fmt::format("{} [{}; {}]", caution->text, caution->id.text(), caution->basis), "- ");
           shown.push_back(caution);
         }
       }
