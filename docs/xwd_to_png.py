@@ -3,13 +3,16 @@
 """Cuts a rectangle out of an X window dump and writes it as PNG:
 xwd_to_png.py DUMP PNG X Y WIDTH HEIGHT
 
-Reads what Xvfb keeps with -fbdir: XWD version 7, 32 bits a pixel. Colours are reduced to those of a
-palette where 256 are enough, else kept."""
+Reads what Xvfb keeps with -fbdir: XWD version 7, 32 bits a pixel. The picture gets the 256 colours
+that are most frequent; the rest, tints on the edges of letters and lines, become the nearest of them."""
 
 import struct
 import sys
 import zlib
+from collections import Counter
 from pathlib import Path
+
+LARGEST_PALETTE = 256
 
 
 def chunk(kind, data):
@@ -34,18 +37,24 @@ def read_rows(dump, x, y, width, height):
     return width, height, rows
 
 
+def nearest(pixel, palette):
+    """Number of the palette's colour with the least squared distance."""
+    return min(range(len(palette)),
+               key=lambda number: sum((a - b) ** 2 for a, b in zip(pixel, palette[number])))
+
+
 def write_png(path, width, height, rows):
-    palette = sorted({pixel for row in rows for pixel in row})
-    if len(palette) <= 256:
-        index = {pixel: number for number, pixel in enumerate(palette)}
-        lines = [b"\0" + bytes(index[pixel] for pixel in row) for row in rows]
-        kind, extra = 3, chunk(b"PLTE", b"".join(map(bytes, palette)))
-    else:
-        lines = [b"\0" + b"".join(map(bytes, row)) for row in rows]
-        kind, extra = 2, b""
-    header = struct.pack(">IIBBBBB", width, height, 8, kind, 0, 0, 0)
-    path.write_bytes(b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", header) + extra +
-                     chunk(b"IDAT", zlib.compress(b"".join(lines), 9)) + chunk(b"IEND", b""))
+    counted = Counter(pixel for row in rows for pixel in row)
+    # Equal counts in the order of the colours, so that the same screen gives the same file.
+    frequent = sorted(counted, key=lambda pixel: (-counted[pixel], pixel))
+    palette = frequent[:LARGEST_PALETTE]
+    index = {pixel: nearest(pixel, palette) for pixel in frequent}
+    lines = b"".join(b"\0" + bytes(index[pixel] for pixel in row) for row in rows)
+    indexed_colours = 3
+    header = struct.pack(">IIBBBBB", width, height, 8, indexed_colours, 0, 0, 0)
+    path.write_bytes(b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", header) +
+                     chunk(b"PLTE", b"".join(map(bytes, palette))) +
+                     chunk(b"IDAT", zlib.compress(lines, 9)) + chunk(b"IEND", b""))
 
 
 def main(arguments):
