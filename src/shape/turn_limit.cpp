@@ -7,12 +7,17 @@ namespace creaseline {
 
 namespace {
 
+// Swings that only just reach the end of an arc must not be lost to rounding.
+constexpr double kRounding = 1e-9;
+
 // A hull point that can meet the boundary at all: it swings further than the boundary is near.
 struct Swing {
   Point point;  // from the centre of the turn
   double radius = 0.0;
 };
 
+// The widest swing comes first: it is the likeliest to end the turn, and the others are then
+// passed over.
 std::vector<Swing> swingsBeyond(std::span<const Point> hull, double nearest) {
   std::vector<Swing> swings;
   swings.reserve(hull.size());
@@ -20,21 +25,29 @@ std::vector<Swing> swingsBeyond(std::span<const Point> hull, double nearest) {
     const double squared = dot(point, point);
     if (nearest <= 0.0 || squared > nearest * nearest) {
       swings.push_back({point, std::sqrt(squared)});
+      if (swings.back().radius > swings.front().radius) {
+        std::swap(swings.back(), swings.front());
+      }
     }
   }
   return swings;
 }
 
-// The turn found so far that every point can make, with its sine and cosine: a point that stays
-// inside for that long is passed over without an arc function.
+// The turn found so far that every point can make, kept as its cosine and sine: no arc function
+// is needed until the end.
 class TurnLimit {
  public:
-  explicit TurnLimit(double angle) { set(angle); }
-  [[nodiscard]] double angle() const { return angle_; }
+  explicit TurnLimit(double angle) { set(std::cos(angle), std::sin(angle)); }
+  [[nodiscard]] double angle() const { return std::atan2(sine_, cosine_); }
   [[nodiscard]] double cosine() const { return cosine_; }
-  void shorten(double angle) {
-    if (angle < angle_) {
-      set(std::max(0.0, angle));
+  // How far a point moves while it turns, as a share of its radius.
+  [[nodiscard]] double chord() const { return chord_; }
+  // Takes over a shorter turn, given by its cosine and sine; a negative sine stands for none.
+  void shorten(double cosine, double sine) {
+    if (sine <= 0.0 && cosine > 0.0) {
+      set(1.0, 0.0);
+    } else if (cosine > cosine_) {
+      set(cosine, sine);
     }
   }
   // Farthest that a point gets along a direction while it turns; it has the given components
@@ -45,28 +58,33 @@ class TurnLimit {
   }
 
  private:
-  void set(double angle) {
-    angle_ = angle;
-    cosine_ = std::cos(angle);
-    sine_ = std::sin(angle);
+  void set(double cosine, double sine) {
+    cosine_ = cosine;
+    sine_ = sine;
+    chord_ = std::sqrt(sine * sine + (1.0 - cosine) * (1.0 - cosine));
   }
-  double angle_ = 0.0;
   double cosine_ = 1.0;
   double sine_ = 0.0;
+  double chord_ = 0.0;
 };
 
 // The line is normal . p = reach, seen from the centre of the turn.
 void limitByFace(std::span<const Swing> swings, Point normal, double reach, TurnLimit& limit) {
   for (const Swing& swing : swings) {
+    if (reach >= 0.0 && swing.radius <= reach) {
+      continue;
+    }
     const double along = dot(swing.point, normal);
     const double across = std::abs(cross(swing.point, normal));
     if (limit.farthest(along, across, swing.radius) <= reach) {
       continue;
     }
-    // From where the point is now to where its circle crosses the line.
-    const double squared = swing.radius * swing.radius - reach * reach;
-    limit.shorten(
-        squared <= 0.0 ? 0.0 : std::atan2(across, along) - std::atan2(std::sqrt(squared), reach));
+    // From where the point is now, at the angle (along, across) to the normal, to where its
+    // circle crosses the line, at (reach, height): the difference of the two angles.
+    const double squared = swing.radius * swing.radius;
+    const double height = std::sqrt(std::max(0.0, squared - reach * reach));
+    limit.shorten((along * reach + across * height) / squared,
+                  (across * reach - along * height) / squared);
   }
 }
 
@@ -76,9 +94,16 @@ void limitByCorner(std::span<const Swing> swings, Point way, Point sign, double 
                    TurnLimit& limit) {
   const double squaredWay = dot(way, way);
   const double distance = std::sqrt(squaredWay);
+  // Seen from inside, the ends of the arc are its nearest points.
+  const double nearest =
+      std::min(norm({way.x + sign.x * radius, way.y}), norm({way.x, way.y + sign.y * radius})) -
+      kRounding;
   for (const Swing& swing : swings) {
+    if (swing.radius < nearest) {
+      continue;
+    }
     // No point that stays on the near side of the arc's centre comes abreast of the corner.
-    const double gain = swing.radius * limit.angle();
+    const double gain = swing.radius * limit.chord();
     if ((swing.point.x - way.x) * sign.x + gain <= 0.0 ||
         (swing.point.y - way.y) * sign.y + gain <= 0.0) {
       continue;
@@ -97,9 +122,29 @@ void limitByCorner(std::span<const Swing> swings, Point way, Point sign, double 
       const double along = dot(swing.point, unit);
       if (meeting.x * sign.x >= 0.0 && meeting.y * sign.y >= 0.0 &&
           along > swing.radius * limit.cosine()) {
-        limit.shorten(std::atan2(std::abs(cross(swing.point, unit)), along));
+        limit.shorten(along / swing.radius, std::abs(cross(swing.point, unit)) / swing.radius);
       }
     }
+  }
+}
+
+void limitBySides(std::span<const Swing> swings, const RoundedShape& shape, Point at,
+                  TurnLimit& limit) {
+  limitByFace(swings, {-1, 0}, shape.halfWidth + at.x, limit);
+  limitByFace(swings, {1, 0}, shape.halfWidth - at.x, limit);
+  limitByFace(swings, {0, -1}, shape.halfHeight + at.y, limit);
+  limitByFace(swings, {0, 1}, shape.halfHeight - at.y, limit);
+}
+
+void limitByCorners(std::span<const Swing> swings, const RoundedShape& shape, Point at,
+                    TurnLimit& limit) {
+  if (shape.radius == 0.0) {
+    return;
+  }
+  const Point corner{shape.halfWidth - shape.radius, shape.halfHeight - shape.radius};
+  for (const Point sign : {Point{-1, -1}, Point{1, -1}, Point{1, 1}, Point{-1, 1}}) {
+    const Point centre{corner.x * sign.x, corner.y * sign.y};
+    limitByCorner(swings, centre - at, sign, shape.radius, limit);
   }
 }
 
@@ -109,17 +154,8 @@ double turnLimitIn(const RoundedShape& shape, std::span<const Point> hull, Point
                    double limitAngle) {
   const std::vector<Swing> swings = swingsBeyond(hull, depthIn(shape, at));
   TurnLimit limit(limitAngle);
-  limitByFace(swings, {-1, 0}, shape.halfWidth + at.x, limit);
-  limitByFace(swings, {1, 0}, shape.halfWidth - at.x, limit);
-  limitByFace(swings, {0, -1}, shape.halfHeight + at.y, limit);
-  limitByFace(swings, {0, 1}, shape.halfHeight - at.y, limit);
-  if (shape.radius > 0.0) {
-    const Point corner{shape.halfWidth - shape.radius, shape.halfHeight - shape.radius};
-    for (const Point sign : {Point{-1, -1}, Point{1, -1}, Point{1, 1}, Point{-1, 1}}) {
-      limitByCorner(swings, Point{corner.x * sign.x, corner.y * sign.y} - at, sign, shape.radius,
-                    limit);
-    }
-  }
+  limitBySides(swings, shape, at, limit);
+  limitByCorners(swings, shape, at, limit);
   return limit.angle();
 }
 
