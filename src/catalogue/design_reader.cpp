@@ -20,6 +20,7 @@ constexpr int kMostStitches = 10'000'000;
 constexpr std::size_t kMostBlocks = 1'000;
 constexpr std::size_t kMostPieces = 1'000;
 constexpr std::size_t kMostRingPoints = 20'000;
+constexpr std::size_t kMostOutlinePoints = 50'000;  // of all rings together
 constexpr std::size_t kMostHoles = 1'000;
 constexpr Length kSizeTolerance = Length::fromMm(0.5);  // measured by hand against drawn
 constexpr Length kSmallestDesign = Length::fromMm(1.0);
@@ -101,15 +102,23 @@ int totalStitches(JsonObject& top, const std::vector<ThreadBlock>& blocks) {
   return total;
 }
 
-Piece readOutlinePiece(const JsonCursor& at, double unitMm) {
+// Reads a ring and takes its points off what the whole outline may still have: looking for
+// crossings of a hostile ring costs the square of its points.
+Ring readBoundedRing(const JsonCursor& at, double unitMm, std::size_t& pointsLeft) {
+  Ring ring = readRing(at, unitMm, std::min(kMostRingPoints, pointsLeft));
+  pointsLeft -= ring.size();
+  return ring;
+}
+
+Piece readOutlinePiece(const JsonCursor& at, double unitMm, std::size_t& pointsLeft) {
   JsonObject object = at.object();
   const JsonCursor outer = object.at("outer");
-  Piece piece{readRing(outer, unitMm, kMostRingPoints), {}};
+  Piece piece{readBoundedRing(outer, unitMm, pointsLeft), {}};
   if (const auto holes = object.find("holes")) {
     const Box bounds = ringBounds(piece.outer);
     double holeArea = 0.0;
     for (const JsonCursor& item : holes->items(0, kMostHoles, "holes")) {
-      Ring hole = readRing(item, unitMm, kMostRingPoints);
+      Ring hole = readBoundedRing(item, unitMm, pointsLeft);
       const Box inner = ringBounds(hole);
       holeArea += ringArea(hole);
       if (!contains(piece.outer, hole.front()) || inner.min.x < bounds.min.x ||
@@ -129,8 +138,9 @@ Piece readOutlinePiece(const JsonCursor& at, double unitMm) {
 Outline readPolygons(JsonObject& outline) {
   const double unitMm = readUnit(outline.at("unit"));
   Outline result;
+  std::size_t pointsLeft = kMostOutlinePoints;
   for (const JsonCursor& item : outline.at("pieces").items(1, kMostPieces, "pieces")) {
-    result.pieces.push_back(readOutlinePiece(item, unitMm));
+    result.pieces.push_back(readOutlinePiece(item, unitMm, pointsLeft));
   }
   return result;
 }

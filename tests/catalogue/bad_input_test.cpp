@@ -180,6 +180,26 @@ TEST_CASE("nesting, values and members are bounded", "[catalogue][bad-input]") {
   CHECK_THAT(message(keys + "\"k0\":1}"), Catch::Contains("the key \"k0\" twice"));
 }
 
+TEST_CASE("an outline has a bounded number of points", "[catalogue][bad-input]") {
+  // Four combs of 15 000 points each; the last one is beyond the bound of 50 000.
+  std::string rings;
+  for (int piece = 0; piece < 4; ++piece) {
+    rings += piece == 0 ? "" : ",";
+    rings += "{\"outer\":[[0,10],[" + std::to_string(14'997 * 0.01) + ",10]";
+    for (int i = 14'997; i >= 0; --i) {
+      rings += ",[" + std::to_string(i * 0.01) + (i % 2 == 0 ? ",0]" : ",5]");
+    }
+    rings += "]}";
+  }
+  const TemporaryFolder folder;
+  const auto file = folder.write("x.design.json",
+                                 R"({"format":"creaseline-design","version":1,"id":"a","name":"a",)"
+                                 R"("stitches":9,"outline":{"unit":"mm","pieces":[)" +
+                                     rings + "]}}");
+  CHECK_THAT(inputErrorOf([&] { return loadDesign(file); }),
+             Catch::Contains("/outline/pieces/3/outer") && Catch::Contains("at most 5000 points"));
+}
+
 TEST_CASE("a file cut off anywhere gives an error", "[catalogue][bad-input]") {
   const TemporaryFolder folder;
   const std::string text = contentOf(goodFile("star.design.json"));
@@ -225,11 +245,11 @@ TEST_CASE("a reader of one kind refuses the good files of all others", "[catalog
                                                     {"shop", "test.shop.json"},
                                                     {"blank", "tee.blank.json"},
                                                     {"design", "star.design.json"}};
-  for (const auto& [what, file] : goods) {
-    for (const auto& entry : goods) {
-      const std::string message = inputErrorOf([&] { load(entry.first, goodFile(file)); });
-      CAPTURE(file, entry.first, message);
-      CHECK(message.empty() == (entry.first == what));
+  for (const auto& good : goods) {
+    for (const auto& reader : goods) {
+      const std::string message = inputErrorOf([&] { load(reader.first, goodFile(good.second)); });
+      CAPTURE(good.second, reader.first, message);
+      CHECK(message.empty() == (reader.first == good.first));
       CHECK((message.empty() || message.find("a file of another kind") != std::string::npos));
     }
   }

@@ -187,7 +187,8 @@ TEST_CASE("a wrong rule is refused with file and place", "[catalogue]") {
 
 TEST_CASE("a folder without garment kinds or with a missing file is refused", "[catalogue]") {
   const TemporaryFolder empty;
-  CHECK_THAT(inputErrorOf([&] { return loadRules(empty.path()); }), Catch::Contains("no garment kinds"));
+  CHECK_THAT(inputErrorOf([&] { return loadRules(empty.path()); }),
+             Catch::Contains("no garment kinds"));
   RulesCopy copy;
   std::filesystem::remove(copy.path() / "rules" / "backing.json");
   CHECK_THAT(inputErrorOf([&] { return loadRules(copy.path()); }), Catch::Contains("backing.json"));

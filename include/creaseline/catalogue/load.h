@@ -37,7 +37,9 @@ struct Loaded {
 // program (../share/creaseline, ../resources), else the source tree. Throws InputError if none.
 [[nodiscard]] std::filesystem::path findResources(const std::filesystem::path& program);
 
-// The order with all blanks and designs it refers to (paths are relative to the order's folder).
+// The order with all blanks and designs it refers to. A path in any file is relative to the folder
+// of that file; it may climb with "..", so that orders can share a folder of blanks, but absolute
+// paths, addresses and backslashes are refused.
 // Checks every reference, size, colour and location against `rules`, and that each size's
 // measures make a garment.
 [[nodiscard]] Loaded<Order> loadOrder(const std::filesystem::path& file, const Rules& rules);
