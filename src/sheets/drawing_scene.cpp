@@ -77,12 +77,14 @@ GarmentDrawing::Scene GarmentDrawing::scene(const DrawingStyle& style, const QRe
   if (!style.showLabels) {
     result.labels.clear();
   }
-  addOutline(result, style);
+  result.addOutline(mapped(panel_.outline), style.unit / 2.0, 1.5);
   if (plan_.hasRule) {
     result.obstacles.push_back({designBounds(), 25.0});
   }
   if (frame_ != nullptr && style.showFrame) {
-    result.obstacles.push_back({framePolygon(frame_->body).boundingRect(), 4.0});
+    const QPolygonF body = framePolygon(frame_->body);
+    result.obstacles.push_back({body.boundingRect(), 4.0});
+    result.addOutline(body, style.unit / 2.0, 3.0);
   }
   std::vector<LabelWish> wishes;
   for (const SceneLabel& label : result.labels) {
@@ -94,18 +96,15 @@ GarmentDrawing::Scene GarmentDrawing::scene(const DrawingStyle& style, const QRe
   return result;
 }
 
-// The panel's outline in short pieces, so that labels keep off slanted sides too.
-void GarmentDrawing::addOutline(Scene& scene, const DrawingStyle& style) const {
-  const double half = 0.5 * style.unit;
-  QPolygonF outline = mapped(panel_.outline);
+// An outline in short pieces, so that labels keep off slanted sides too.
+void GarmentDrawing::Scene::addOutline(QPolygonF outline, double half, double cost) {
   outline << outline.first();
   for (qsizetype i = 0; i + 1 < outline.size(); ++i) {
     const QPointF side = outline[i + 1] - outline[i];
     const int pieces = std::max(1, static_cast<int>(std::hypot(side.x(), side.y()) / (4 * half)));
     for (int piece = 0; piece < pieces; ++piece) {
       const QPointF at = outline[i] + side * ((piece + 0.5) / pieces);
-      scene.obstacles.push_back(
-          {QRectF(at.x() - half, at.y() - half, 2.0 * half, 2.0 * half), 1.5});
+      obstacles.push_back({QRectF(at.x() - half, at.y() - half, 2.0 * half, 2.0 * half), cost});
     }
   }
 }

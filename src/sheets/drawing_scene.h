@@ -38,6 +38,8 @@ struct GarmentDrawing::Scene {
   // Adds a label whose texts wrap at `width`.
   void addLabel(const std::vector<SceneLabelLine>& texts, double width, QPointF wanted,
                 std::optional<QPointF> anchor);
+  // A closed outline as an obstacle for labels, `half` as wide to either side.
+  void addOutline(QPolygonF outline, double half, double cost);
   // A line as an obstacle for labels.
   void addLine(const SceneLine& line, double thickness);
 };

@@ -17,14 +17,13 @@ constexpr TextStyle kPageNumber{lettering::points(10.0), true};
 constexpr TextStyle kFoot{lettering::points(7.5), false};
 constexpr double kPageNumberWidth = 32.0;
 constexpr double kGap = 2.0;
-constexpr double kFootHeight = 13.0;
+constexpr double kFootHeight = 14.0;
 constexpr double kBarHeight = 2.0;
 
 QString checkText() {
   return QStringLiteral(
-      "The bar is 100 mm long when printed at 100 %. If it measures otherwise, print again at "
-      "“actual size”, not “fit to page”. The written numbers hold either way; only the drawing's "
-      "scale would be off.");
+      "100 mm long when printed at 100 %. If it measures otherwise, print again at “actual "
+      "size”. The written numbers hold either way.");
 }
 
 QRectF contentArea(Paper paper) {

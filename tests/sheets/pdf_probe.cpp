@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "sheets/pdf_probe.h"
 
+#include <QImageReader>
 #include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
@@ -69,6 +70,7 @@ QImage raster(const QString& pdf, int page, int dotsPerInch) {
       {QStringLiteral("-gray"), QStringLiteral("-r"), QString::number(dotsPerInch),
        QStringLiteral("-f"), number, QStringLiteral("-l"), number, QStringLiteral("-singlefile"),
        pdf, base});
+  QImageReader::setAllocationLimit(512);  // megabytes; the reader counts four bytes a pixel
   const QImage image(base + QStringLiteral(".pgm"));
   REQUIRE_FALSE(image.isNull());
   return image.convertToFormat(QImage::Format_Grayscale8);

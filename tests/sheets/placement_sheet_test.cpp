@@ -130,12 +130,18 @@ TEST_CASE("each group of sizes has its page with its numbers, sizes and place in
   const auto sheets = sample::written(sample::chestOrder(), sample::chestShop());
   const std::vector<SizeGroup> groups = groupSizes(sheets->plan, sample::kInches);
   REQUIRE(groups.size() >= 2);
-  REQUIRE(static_cast<std::size_t>(sheets->written.pages) == groups.size());
+  std::vector<QString> firstPages;  // of the groups; what overflows goes on behind them
+  for (int page = 1; page <= sheets->written.pages; ++page) {
+    const QString text = probe::pageText(sheets->pdf, page);
+    CHECK(text.contains(QStringLiteral("page %1 of %2").arg(page).arg(sheets->written.pages)));
+    if (!text.contains(QStringLiteral(", continued"))) {
+      firstPages.push_back(text);
+    }
+  }
+  REQUIRE(firstPages.size() == groups.size());
   for (std::size_t i = 0; i < groups.size(); ++i) {
-    const QString text = probe::pageText(sheets->pdf, static_cast<int>(i) + 1);
+    const QString& text = firstPages[i];
     INFO(text.toStdString());
-    CHECK(text.contains(
-        QStringLiteral("page %1 of %2").arg(i + 1).arg(static_cast<int>(groups.size()))));
     CHECK(text.contains(QStringLiteral("2026-118")));
     CHECK(text.contains(QStringLiteral("Ferry crew")));
     CHECK(text.contains(QStringLiteral("wearer's right")));
@@ -212,7 +218,11 @@ TEST_CASE("the check bar measures 100 mm on the raster", "[sheets][pdf][scale]")
 
 TEST_CASE("the drawing has the scale that it states", "[sheets][pdf][scale]") {
   constexpr int kDots = 600;
-  const auto sheets = sample::written(sample::chestOrder(), sample::chestShop());
+  // A large frame, so that no label comes to lie over its sides.
+  const auto sheets =
+      sample::written(sample::order(sample::blank("pullover-hoodie"),
+                                    sample::design("wide", 260_mm, 200_mm), "full-back", {"XL"}),
+                      sample::shop({sample::frame("a", 320_mm, 280_mm)}));
   const double scale = statedScale(probe::pageText(sheets->pdf, 1));
   const Frame& frame = sheets->shop.frames.front();
   REQUIRE(sheets->plan.placements.front().frame->turn == Angle());

@@ -65,7 +65,6 @@ class GarmentDrawing {
   void paintFrame(QPainter& painter, const DrawingStyle& style) const;
   void paintDesign(QPainter& painter, const DrawingStyle& style) const;
   void paintScene(QPainter& painter, const DrawingStyle& style, const Scene& scene) const;
-  void addOutline(Scene& scene, const DrawingStyle& style) const;
   void addDimensions(Scene& scene, const DrawingStyle& style) const;
   void addTexts(Scene& scene, const DrawingStyle& style, const QRectF& area) const;
   [[nodiscard]] QPolygonF mapped(const std::vector<Point>& points) const;
