@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+#include "desk/desk_actions.h"
+
+#include <QLabel>
+#include <QMenuBar>
+#include <QToolBar>
+#include <QToolButton>
+
+#include "desk/theme.h"
+
+namespace creaseline::desk {
+
+DeskActions::DeskActions(QMainWindow& window, QUndoStack& undoStack) : window_(window) {
+  makeActions();
+  makeChoices();
+  makeMenus(undoStack);
+  makeToolBar();
+}
+
+QAction* DeskActions::add(const QString& name, const QString& text, const QString& icon,
+                          const QKeySequence& shortcut) {
+  auto* action = new QAction(text, &window_);
+  action->setObjectName(name);
+  action->setShortcut(shortcut);
+  if (!icon.isEmpty()) {
+    action->setIcon(deskIcon(icon));
+  }
+  return action;
+}
+
+void DeskActions::makeActions() {
+  const auto name = [](const char* text) { return QString::fromLatin1(text); };
+  openOrder = add(name("openOrder"), tr("&Open order…"), name("open-order"), QKeySequence::Open);
+  openShop = add(name("openShop"), tr("Open &shop…"), name("open-shop"),
+                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O));
+  openDemo = add(name("openDemo"), tr("Open the &demo"), {}, {});
+  reload = add(name("reload"), tr("&Reload the files"), name("reload"), QKeySequence::Refresh);
+  saveSheets = add(name("saveSheets"), tr("Save sheets as &PDF…"), name("save-sheets"),
+                   QKeySequence(Qt::CTRL | Qt::Key_E));
+  printSheets = add(name("printSheets"), tr("Pr&int sheets…"), name("print"), QKeySequence::Print);
+  quit = add(name("quit"), tr("&Quit"), {}, QKeySequence::Quit);
+  quit->setMenuRole(QAction::QuitRole);
+  zoomIn = add(name("zoomIn"), tr("Zoom &in"), name("zoom-in"), QKeySequence::ZoomIn);
+  // The plus of many keyboards needs Shift; the key itself shall do.
+  zoomIn->setShortcuts(
+      {QKeySequence(QKeySequence::ZoomIn), QKeySequence(Qt::CTRL | Qt::Key_Equal)});
+  zoomOut = add(name("zoomOut"), tr("Zoom &out"), name("zoom-out"), QKeySequence::ZoomOut);
+  fit = add(name("fit"), tr("&Fit the garment"), name("fit"), QKeySequence(Qt::CTRL | Qt::Key_0));
+  const auto key = [](Qt::Key digit) { return QKeySequence(Qt::CTRL | digit); };
+  goToOrder = add(name("goToOrder"), tr("Go to the o&rder"), {}, key(Qt::Key_1));
+  goToTable = add(name("goToTable"), tr("Go to the &table"), {}, key(Qt::Key_2));
+  goToSizes = add(name("goToSizes"), tr("Go to the &sizes"), {}, key(Qt::Key_3));
+  goToReasons = add(name("goToReasons"), tr("Go to the r&easons"), {}, key(Qt::Key_4));
+  goToFindings = add(name("goToFindings"), tr("Go to the fi&ndings"), {}, key(Qt::Key_5));
+  about = add(name("about"), tr("&About Creaseline"), {}, {});
+  about->setMenuRole(QAction::AboutRole);
+}
+
+QAction* DeskActions::choice(QActionGroup& group, const QString& name, const QString& text,
+                             int data) {
+  auto* action = group.addAction(text);
+  action->setObjectName(name);
+  action->setCheckable(true);
+  action->setData(data);
+  return action;
+}
+
+void DeskActions::makeChoices() {
+  lengthUnits = new QActionGroup(&window_);
+  const auto unit = [this](const char* name, const QString& text, const QString& toolTip,
+                           LengthUnit value) {
+    choice(*lengthUnits, QString::fromLatin1(name), text, static_cast<int>(value))
+        ->setToolTip(toolTip);
+  };
+  unit("unitInch", tr("in"), tr("Show lengths in inches"), LengthUnit::Inch);
+  unit("unitCentimetre", tr("cm"), tr("Show lengths in centimetres"), LengthUnit::Centimetre);
+  unit("unitMillimetre", tr("mm"), tr("Show lengths in millimetres"), LengthUnit::Millimetre);
+  rulerMarks = new QActionGroup(&window_);
+  choice(*rulerMarks, QStringLiteral("markEighth"), tr("1/8"), static_cast<int>(RulerMark::Eighth))
+      ->setToolTip(tr("Inches to an eighth"));
+  choice(*rulerMarks, QStringLiteral("markSixteenth"), tr("1/16"),
+         static_cast<int>(RulerMark::Sixteenth))
+      ->setToolTip(tr("Inches to a sixteenth"));
+  papers = new QActionGroup(&window_);
+  choice(*papers, QStringLiteral("paperA4"), tr("&A4"), static_cast<int>(Paper::A4));
+  choice(*papers, QStringLiteral("paperLetter"), tr("&Letter"), static_cast<int>(Paper::Letter));
+}
+
+void DeskActions::makeMenus(QUndoStack& undoStack) {
+  QMenu* file = window_.menuBar()->addMenu(tr("&File"));
+  file->addActions({openOrder, openShop, openDemo});
+  recent = file->addMenu(tr("Re&cent orders"));
+  recent->setObjectName(QStringLiteral("recentOrders"));
+  file->addAction(reload);
+  file->addSeparator();
+  file->addActions({saveSheets, printSheets});
+  file->addMenu(tr("Pap&er of the sheets"))->addActions(papers->actions());
+  file->addSeparator();
+  file->addAction(quit);
+
+  undo_ = undoStack.createUndoAction(&window_, tr("&Undo"));
+  undo_->setObjectName(QStringLiteral("undo"));
+  undo_->setShortcuts(QKeySequence::Undo);
+  undo_->setIcon(deskIcon(QStringLiteral("undo")));
+  redo_ = undoStack.createRedoAction(&window_, tr("&Redo"));
+  redo_->setObjectName(QStringLiteral("redo"));
+  redo_->setShortcuts(QKeySequence::Redo);
+  redo_->setIcon(deskIcon(QStringLiteral("redo")));
+  // In the tool bar the step's name would make the button jump in width.
+  undo_->setIconText(tr("Undo"));
+  redo_->setIconText(tr("Redo"));
+  window_.menuBar()->addMenu(tr("&Edit"))->addActions({undo_, redo_});
+
+  QMenu* view = window_.menuBar()->addMenu(tr("&View"));
+  view->addActions({zoomIn, zoomOut, fit});
+  view->addSeparator();
+  view->addMenu(tr("&Units"))->addActions(lengthUnits->actions());
+  view->addMenu(tr("Ruler &mark"))->addActions(rulerMarks->actions());
+  view->addSeparator();
+  view->addActions({goToOrder, goToTable, goToSizes, goToReasons, goToFindings});
+  window_.menuBar()->addMenu(tr("&Help"))->addAction(about);
+}
+
+void DeskActions::makeToolBar() {
+  QToolBar* bar = window_.addToolBar(tr("Tools"));
+  bar->setObjectName(QStringLiteral("tools"));
+  bar->setMovable(false);
+  bar->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+  bar->setIconSize({20, 20});
+  openOrder->setIconText(tr("Order"));
+  openShop->setIconText(tr("Shop"));
+  saveSheets->setIconText(tr("Save sheets"));
+  printSheets->setIconText(tr("Print"));
+  bar->addActions({openOrder, openShop});
+  bar->addSeparator();
+  bar->addActions({undo_, redo_});
+  bar->addSeparator();
+  bar->addActions({saveSheets, printSheets});
+  auto* spacer = new QWidget(bar);
+  spacer->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+  bar->addWidget(spacer);
+  bar->addWidget(new QLabel(tr("Units "), bar));
+  bar->addActions(lengthUnits->actions());
+  bar->addSeparator();
+  bar->addWidget(new QLabel(tr("Ruler mark "), bar));
+  bar->addActions(rulerMarks->actions());
+  for (QAction* action : bar->actions()) {
+    if (auto* button = qobject_cast<QToolButton*>(bar->widgetForAction(action))) {
+      // The tool tip is a whole sentence where the label is only "in".
+      button->setAccessibleName(action->toolTip().remove(QLatin1Char('&')));
+      button->setFocusPolicy(Qt::TabFocus);
+    }
+  }
+}
+
+UnitChoice DeskActions::chosenUnits(UnitChoice base) const {
+  if (const QAction* length = lengthUnits->checkedAction()) {
+    base.length = static_cast<LengthUnit>(length->data().toInt());
+  }
+  if (const QAction* mark = rulerMarks->checkedAction()) {
+    base.mark = static_cast<RulerMark>(mark->data().toInt());
+  }
+  return base;
+}
+
+void DeskActions::showUnits(const UnitChoice& units) {
+  for (QAction* action : lengthUnits->actions()) {
+    action->setChecked(action->data().toInt() == static_cast<int>(units.length));
+  }
+  for (QAction* action : rulerMarks->actions()) {
+    action->setChecked(action->data().toInt() == static_cast<int>(units.mark));
+  }
+  rulerMarks->setEnabled(units.length == LengthUnit::Inch);
+}
+
+Paper DeskActions::chosenPaper() const {
+  const QAction* paper = papers->checkedAction();
+  return paper == nullptr ? Paper::A4 : static_cast<Paper>(paper->data().toInt());
+}
+
+void DeskActions::showPaper(Paper paper) {
+  for (QAction* action : papers->actions()) {
+    action->setChecked(action->data().toInt() == static_cast<int>(paper));
+  }
+}
+
+}  // namespace creaseline::desk

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: MIT
+// Every action of the window with its menu, tool bar and shortcut. What they do is connected by
+// the window.
+#pragma once
+
+#include <QAction>
+#include <QActionGroup>
+#include <QCoreApplication>
+#include <QMainWindow>
+#include <QMenu>
+#include <QUndoStack>
+
+#include "creaseline/base/units.h"
+#include "creaseline/sheets/sheet.h"
+
+namespace creaseline::desk {
+
+class DeskActions {
+  Q_DECLARE_TR_FUNCTIONS(creaseline::desk::DeskActions)
+
+ public:
+  // Builds menus and tool bar into the window, which owns them.
+  DeskActions(QMainWindow& window, QUndoStack& undoStack);
+
+  QAction* openOrder = nullptr;
+  QAction* openShop = nullptr;
+  QAction* openDemo = nullptr;
+  QMenu* recent = nullptr;
+  QAction* reload = nullptr;
+  QAction* saveSheets = nullptr;
+  QAction* printSheets = nullptr;
+  QAction* quit = nullptr;
+  QAction* zoomIn = nullptr;
+  QAction* zoomOut = nullptr;
+  QAction* fit = nullptr;
+  QAction* goToOrder = nullptr;
+  QAction* goToTable = nullptr;
+  QAction* goToSizes = nullptr;
+  QAction* goToReasons = nullptr;
+  QAction* goToFindings = nullptr;
+  QAction* about = nullptr;
+  QActionGroup* lengthUnits = nullptr;  // data: LengthUnit as int
+  QActionGroup* rulerMarks = nullptr;   // data: RulerMark as int
+  QActionGroup* papers = nullptr;       // data: Paper as int
+
+  [[nodiscard]] UnitChoice chosenUnits(UnitChoice base) const;
+  void showUnits(const UnitChoice& units);
+  [[nodiscard]] Paper chosenPaper() const;
+  void showPaper(Paper paper);
+
+ private:
+  QAction* add(const QString& name, const QString& text, const QString& icon,
+               const QKeySequence& shortcut);
+  QAction* choice(QActionGroup& group, const QString& name, const QString& text, int data);
+  void makeActions();
+  void makeChoices();
+  void makeMenus(QUndoStack& undoStack);
+  void makeToolBar();
+
+  QMainWindow& window_;
+  QAction* undo_ = nullptr;
+  QAction* redo_ = nullptr;
+};
+
+}  // namespace creaseline::desk

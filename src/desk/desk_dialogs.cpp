@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: MIT
+// What the window asks: files to open, where to save, the printer, whether changes may go.
+#include <QDir>
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QMessageBox>
+#include <QPrintDialog>
+#include <QStatusBar>
+
+#include "desk/desk_parts.h"
+#include "desk/text.h"
+
+namespace creaseline {
+
+using namespace desk;  // NOLINT(google-build-using-namespace): this file is the desk's own
+
+namespace {
+
+constexpr qint64 kProbeBytes = 4096;
+
+// By the name's ending; a file with a name of its own is told by the format that it states.
+bool isShop(const QString& file) {
+  if (file.endsWith(QStringLiteral(".shop.json"), Qt::CaseInsensitive)) {
+    return true;
+  }
+  if (file.endsWith(QStringLiteral(".order.json"), Qt::CaseInsensitive)) {
+    return false;
+  }
+  QFile content(file);
+  return content.open(QIODevice::ReadOnly) &&
+         content.read(kProbeBytes).contains("\"creaseline-shop\"");
+}
+
+}  // namespace
+
+void DeskWindow::Parts::openFile(const std::filesystem::path& file) {
+  if (isShop(pathText(file))) {
+    openShop(file);
+  } else {
+    openOrder(file);
+  }
+}
+
+bool DeskWindow::Parts::mayLeaveOrder() {
+  if (document_.undoStack().isClean()) {
+    return true;
+  }
+  QMessageBox box(QMessageBox::Question, tr("Changes tried here"),
+                  tr("Changes tried here are not written to the order file yet. Leave this order "
+                     "and drop them?"),
+                  QMessageBox::NoButton, &window_);
+  box.setObjectName(QStringLiteral("leaveOrder"));
+  box.setInformativeText(tr("To keep one, enter it in the order file by hand."));
+  QAbstractButton* drop = box.addButton(tr("&Drop the changes"), QMessageBox::DestructiveRole);
+  QPushButton* stay = box.addButton(tr("&Stay here"), QMessageBox::RejectRole);
+  box.setDefaultButton(stay);
+  box.setEscapeButton(stay);
+  box.exec();
+  return box.clickedButton() == drop;
+}
+
+void DeskWindow::Parts::askForOrder() {
+  const QString folder = QFileInfo(document_.orderFile()).absolutePath();
+  const QString file =
+      QFileDialog::getOpenFileName(&window_, tr("Open an order"), folder,
+                                   tr("Orders (*.order.json);;JSON files (*.json);;All files (*)"));
+  if (!file.isEmpty()) {
+    openOrder(toPath(file));
+  }
+}
+
+void DeskWindow::Parts::askForShop() {
+  const QString beside =
+      document_.shopFile().isEmpty() ? document_.orderFile() : document_.shopFile();
+  const QString file =
+      QFileDialog::getOpenFileName(&window_, tr("Open a shop"), QFileInfo(beside).absolutePath(),
+                                   tr("Shops (*.shop.json);;JSON files (*.json);;All files (*)"));
+  if (!file.isEmpty()) {
+    openShop(toPath(file));
+  }
+}
+
+std::optional<std::pair<std::filesystem::path, std::filesystem::path>> DeskWindow::Parts::demo()
+    const {
+  for (const auto& folder : {resources_ / "demo", resources_.parent_path() / "demo"}) {
+    const QDir dir(pathText(folder));
+    const QStringList orders = dir.entryList({QStringLiteral("*.order.json")}, QDir::Files);
+    const QStringList shops = dir.entryList({QStringLiteral("*.shop.json")}, QDir::Files);
+    if (!orders.isEmpty() && !shops.isEmpty()) {
+      return std::pair(toPath(dir.absoluteFilePath(orders.first())),
+                       toPath(dir.absoluteFilePath(shops.first())));
+    }
+  }
+  return std::nullopt;
+}
+
+void DeskWindow::Parts::openDemo() {
+  if (const auto files = demo(); files && mayLeaveOrder()) {
+    document_.openShop(files->second);
+    document_.openOrder(files->first);
+  }
+}
+
+void DeskWindow::Parts::askToSaveSheets() {
+  const QFileInfo order(document_.orderFile());
+  const QString proposal = order.absoluteDir().filePath(
+      order.fileName().section(QLatin1Char('.'), 0, 0) + QStringLiteral("-sheets.pdf"));
+  const QString file = QFileDialog::getSaveFileName(&window_, tr("Save the placement sheets"),
+                                                    proposal, tr("PDF files (*.pdf)"));
+  if (!file.isEmpty()) {
+    saveSheets(file);
+  }
+}
+
+void DeskWindow::Parts::saveSheets(const QString& file) {
+  saver_.save(document_.planned(), actions_.chosenPaper(), file);
+  showBusy();
+}
+
+void DeskWindow::Parts::askToPrint() {
+  const Paper paper = actions_.chosenPaper();
+  const auto planned = document_.planned();
+  const SheetDocument sheets = sheetsOf(*planned, paper);
+  QPrinter printer(QPrinter::HighResolution);
+  prepare(printer, paper);
+  QPrintDialog dialog(&printer, &window_);
+  dialog.setWindowTitle(tr("Print the placement sheets"));
+  dialog.setOption(QAbstractPrintDialog::PrintPageRange);
+  dialog.setMinMax(1, static_cast<int>(sheets.pages.size()));
+  if (dialog.exec() != QDialog::Accepted) {
+    return;
+  }
+  const QStringList warnings = printWarnings(printer, paper);
+  if (!warnings.isEmpty() &&
+      QMessageBox::warning(&window_, tr("Not in true scale"),
+                           warnings.join(QLatin1Char('\n')) + QLatin1Char('\n') +
+                               tr("The written numbers hold, the drawings' scale does not. Print "
+                                  "anyway?"),
+                           QMessageBox::Yes | QMessageBox::Cancel,
+                           QMessageBox::Cancel) != QMessageBox::Yes) {
+    return;
+  }
+  const int pages = desk::printSheets(printer, sheets);
+  if (pages == 0) {
+    messageBar_->say(Severity::Stop, tr("Nothing was printed"),
+                     tr("The printer did not accept the sheets. Save them as a PDF instead."), {});
+    return;
+  }
+  messageBar_->say(Severity::Note, tr("%n sheet(s) sent to the printer", nullptr, pages),
+                   tr("Measure the bar at the foot of the first sheet: it must be 100 mm long."),
+                   {});
+}
+
+void DeskWindow::Parts::showAbout() {
+  QMessageBox::about(
+      &window_, tr("About Creaseline"),
+      tr("<b>Creaseline</b><p>Plans garment embroidery: where each design goes on every garment "
+         "and size, which frame holds it there, what goes behind it, and what has to be known "
+         "before the first garment is hooped.</p><p>Free software under the MIT licence.</p>"));
+}
+
+}  // namespace creaseline

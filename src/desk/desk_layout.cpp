@@ -1,0 +1,173 @@
+// SPDX-License-Identifier: MIT
+// Where the window's parts stand.
+#include <QMenuBar>
+#include <QScreen>
+#include <QStatusBar>
+#include <QVBoxLayout>
+
+#include "desk/desk_parts.h"
+#include "desk/theme.h"
+
+namespace creaseline {
+
+using namespace desk;  // NOLINT(google-build-using-namespace): this file is the desk's own
+
+namespace {
+
+constexpr QSize kFirstSize{1440, 900};
+
+}  // namespace
+
+void DeskWindow::Parts::build() {
+  auto* central = new QWidget(&window_);
+  auto* layout = new QVBoxLayout(central);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  messageBar_ = new MessageBar(central);
+  layout->addWidget(messageBar_);
+  pages_ = new QStackedWidget(central);
+  startPage_ = new StartPage(pages_);
+  workspace_ = buildWorkspace();
+  pages_->addWidget(startPage_);
+  pages_->addWidget(workspace_);
+  layout->addWidget(pages_, 1);
+  window_.setCentralWidget(central);
+  window_.setAcceptDrops(true);
+  window_.setWindowIcon(deskIcon(QStringLiteral("desk")));
+  buildStatusBar();
+  restoreWindowPlace();
+}
+
+QWidget* DeskWindow::Parts::pane(const QString& heading, QWidget* content, QWidget* parent) {
+  auto* pane = new QWidget(parent);
+  pane->setBackgroundRole(QPalette::Base);
+  pane->setAutoFillBackground(true);
+  auto* layout = new QVBoxLayout(pane);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  auto* label = new QLabel(heading, pane);
+  label->setContentsMargins(10, 7, 10, 5);
+  QFont bold = label->font();
+  bold.setBold(true);
+  label->setFont(bold);
+  layout->addWidget(label);
+  layout->addWidget(content, 1);
+  return pane;
+}
+
+QWidget* DeskWindow::Parts::buildWorkspace() {
+  const auto splitter = [this](Qt::Orientation orientation, const char* name, QWidget* parent) {
+    auto* made = new QSplitter(orientation, parent);
+    made->setObjectName(QString::fromLatin1(name));
+    made->setChildrenCollapsible(false);
+    made->setHandleWidth(5);
+    splitters_.append(made);
+    return made;
+  };
+  auto* across = splitter(Qt::Horizontal, "across", pages_);
+  auto* centre = splitter(Qt::Vertical, "centre", across);
+  auto* right = splitter(Qt::Vertical, "right", across);
+  across->addWidget(buildOrderPane());
+  across->addWidget(centre);
+  across->addWidget(right);
+
+  tablePanel_ = new TablePanel(selection_, {actions_.zoomOut, actions_.zoomIn, actions_.fit});
+  sizeRail_ = new SizeRail(sizeModel_, selection_);
+  auto* tablePane = new QWidget(centre);
+  tablePane->setBackgroundRole(QPalette::Base);
+  tablePane->setAutoFillBackground(true);
+  auto* tableLayout = new QVBoxLayout(tablePane);
+  tableLayout->setContentsMargins(0, 0, 0, 0);
+  tableLayout->addWidget(tablePanel_);
+  centre->addWidget(tablePane);
+  centre->addWidget(pane(tr("Sizes, all to one scale"), sizeRail_, centre));
+  centre->setStretchFactor(0, 1);
+
+  reasonsView_ = new ReasonsView;
+  findingsPanel_ = new FindingsPanel;
+  right->addWidget(pane(tr("Reasons"), reasonsView_, right));
+  right->addWidget(pane(tr("Findings"), findingsPanel_, right));
+
+  across->setStretchFactor(1, 1);
+  across->setSizes({430, 640, 370});
+  centre->setSizes({560, 220});
+  right->setSizes({440, 340});
+  return across;
+}
+
+QWidget* DeskWindow::Parts::buildOrderPane() {
+  auto* pane = new QWidget(pages_);
+  pane->setBackgroundRole(QPalette::Base);
+  pane->setAutoFillBackground(true);
+  auto* layout = new QVBoxLayout(pane);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  orderTitle_ = new QLabel(pane);
+  orderTitle_->setObjectName(QStringLiteral("orderTitle"));
+  orderTitle_->setTextFormat(Qt::PlainText);
+  orderTitle_->setWordWrap(true);
+  orderTitle_->setContentsMargins(10, 7, 10, 0);
+  QFont large = orderTitle_->font();
+  large.setBold(true);
+  large.setPointSizeF(large.pointSizeF() * 1.2);
+  orderTitle_->setFont(large);
+  orderDetail_ = new QLabel(pane);
+  orderDetail_->setObjectName(QStringLiteral("orderDetail"));
+  orderDetail_->setTextFormat(Qt::PlainText);
+  orderDetail_->setWordWrap(true);
+  orderDetail_->setContentsMargins(10, 2, 10, 7);
+  orderView_ = new OrderView(orderModel_, selection_, pane);
+  layout->addWidget(orderTitle_);
+  layout->addWidget(orderDetail_);
+  layout->addWidget(orderView_, 1);
+  pane->setMinimumWidth(300);
+  return pane;
+}
+
+void DeskWindow::Parts::buildStatusBar() {
+  activity_ = new QLabel(&window_);
+  progress_ = new QProgressBar(&window_);
+  progress_->setObjectName(QStringLiteral("progress"));
+  progress_->setAccessibleName(tr("Planning done"));
+  progress_->setRange(0, 100);
+  progress_->setMaximumWidth(180);
+  cancel_ = new QPushButton(tr("Stop planning"), &window_);
+  cancel_->setObjectName(QStringLiteral("cancelPlanning"));
+  counts_ = new QLabel(&window_);
+  counts_->setObjectName(QStringLiteral("counts"));
+  counts_->setTextFormat(Qt::RichText);
+  counts_->setContentsMargins(0, 0, 8, 0);
+  QStatusBar* bar = window_.statusBar();
+  bar->addWidget(activity_);
+  bar->addWidget(progress_);
+  bar->addWidget(cancel_);
+  bar->addPermanentWidget(counts_);
+  for (QWidget* busy : {static_cast<QWidget*>(activity_), static_cast<QWidget*>(progress_),
+                        static_cast<QWidget*>(cancel_)}) {
+    busy->hide();
+  }
+}
+
+void DeskWindow::Parts::restoreWindowPlace() {
+  const QSize room = window_.screen()->availableSize();
+  window_.resize(kFirstSize.boundedTo(room));
+  const QByteArray geometry = settings_.windowGeometry();
+  if (!geometry.isEmpty()) {
+    window_.restoreGeometry(geometry);
+  }
+  for (QSplitter* splitter : splitters_) {
+    const QByteArray state = settings_.splitterState(splitter->objectName());
+    if (!state.isEmpty()) {
+      splitter->restoreState(state);
+    }
+  }
+}
+
+void DeskWindow::Parts::keepWindowPlace() {
+  settings_.setWindowGeometry(window_.saveGeometry());
+  for (const QSplitter* splitter : splitters_) {
+    settings_.setSplitterState(splitter->objectName(), splitter->saveState());
+  }
+}
+
+}  // namespace creaseline

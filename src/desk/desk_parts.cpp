@@ -1,0 +1,339 @@
+// SPDX-License-Identifier: MIT
+// How document, selection, views and actions are connected.
+#include "desk/desk_parts.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QStatusBar>
+
+#include "desk/edit_commands.h"
+#include "desk/text.h"
+#include "desk/theme.h"
+
+namespace creaseline {
+
+using namespace desk;  // NOLINT(google-build-using-namespace): this file is the desk's own
+
+namespace {
+
+constexpr int kBusyDelayMs = 200;
+constexpr int kStatusMs = 8000;
+
+}  // namespace
+
+DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem::path& resources,
+                         const QString& settingsFile)
+    : window_(window),
+      resources_(resources),
+      settings_(settingsFile),
+      document_(std::make_shared<const Rules>(std::move(rules)), settings_),
+      actions_(window, document_.undoStack()) {
+  build();
+  busyDelay_.setSingleShot(true);
+  busyDelay_.setInterval(kBusyDelayMs);
+  connectActions();
+  connectViews();
+  connectDocument();
+  actions_.showUnits(document_.units());
+  actions_.showPaper(settings_.paper());
+  fillRecent();
+  showPlanned();
+}
+
+void DeskWindow::Parts::connectActions() {
+  const auto on = [this](QAction* action, void (Parts::*what)()) {
+    QObject::connect(action, &QAction::triggered, &window_, [this, what] { (this->*what)(); });
+  };
+  on(actions_.openOrder, &Parts::askForOrder);
+  on(actions_.openShop, &Parts::askForShop);
+  on(actions_.openDemo, &Parts::openDemo);
+  on(actions_.saveSheets, &Parts::askToSaveSheets);
+  on(actions_.printSheets, &Parts::askToPrint);
+  on(actions_.about, &Parts::showAbout);
+  QObject::connect(actions_.reload, &QAction::triggered, &document_, &Document::reload);
+  QObject::connect(actions_.quit, &QAction::triggered, &window_, &QWidget::close);
+  TableCanvas& canvas = tablePanel_->canvas();
+  QObject::connect(actions_.zoomIn, &QAction::triggered, &canvas, &TableCanvas::zoomIn);
+  QObject::connect(actions_.zoomOut, &QAction::triggered, &canvas, &TableCanvas::zoomOut);
+  QObject::connect(actions_.fit, &QAction::triggered, &canvas, &TableCanvas::fit);
+  const auto goTo = [this](QAction* action, QWidget* target) {
+    QObject::connect(action, &QAction::triggered, target,
+                     [target] { target->setFocus(Qt::ShortcutFocusReason); });
+  };
+  goTo(actions_.goToOrder, orderView_);
+  goTo(actions_.goToTable, &canvas);
+  goTo(actions_.goToSizes, sizeRail_);
+  goTo(actions_.goToReasons, reasonsView_);
+  goTo(actions_.goToFindings, findingsPanel_->findChild<QListView*>());
+  const auto chooseUnits = [this] { document_.setUnits(actions_.chosenUnits(document_.units())); };
+  QObject::connect(actions_.lengthUnits, &QActionGroup::triggered, &document_, chooseUnits);
+  QObject::connect(actions_.rulerMarks, &QActionGroup::triggered, &document_, chooseUnits);
+  QObject::connect(actions_.papers, &QActionGroup::triggered, &window_,
+                   [this] { settings_.setPaper(actions_.chosenPaper()); });
+}
+
+void DeskWindow::Parts::connectViews() {
+  QObject::connect(startPage_, &StartPage::openOrderRequested, &window_, [this] { askForOrder(); });
+  QObject::connect(startPage_, &StartPage::openShopRequested, &window_, [this] { askForShop(); });
+  QObject::connect(startPage_, &StartPage::openDemoRequested, &window_, [this] { openDemo(); });
+  QObject::connect(startPage_, &StartPage::openRecentRequested, &window_,
+                   [this](const QString& file) { openOrder(toPath(file)); });
+  QObject::connect(messageBar_, &MessageBar::actionRequested, &document_, &Document::reload);
+  QObject::connect(&selection_, &Selection::changed, &window_, [this] { showSelection(); });
+  QObject::connect(findingsPanel_, &FindingsPanel::jumpRequested, &window_,
+                   [this](const Finding& finding) { jumpTo(finding); });
+  QObject::connect(findingsPanel_, &FindingsPanel::remedyRequested, &window_,
+                   [this](const Finding& finding, const Remedy& remedy) {
+                     applyRemedy(document_, finding, remedy);
+                   });
+  QObject::connect(&saver_, &SheetSaver::saved, &window_,
+                   [this](const QString& file, int pages, const QStringList& notes) {
+                     const QString name = QDir::toNativeSeparators(file);
+                     messageBar_->say(Severity::Note, tr("%n sheet(s) saved", nullptr, pages),
+                                      (QStringList{name} + notes).join(QLatin1Char('\n')), {});
+                     showBusy();
+                   });
+  QObject::connect(&saver_, &SheetSaver::failed, &window_, [this](const QString& why) {
+    messageBar_->say(Severity::Stop, tr("The sheets were not saved"), why, {});
+    showBusy();
+  });
+  QObject::connect(&saver_, &SheetSaver::cancelled, &window_, [this] {
+    window_.statusBar()->showMessage(tr("Saving stopped; no file was written"), kStatusMs);
+    showBusy();
+  });
+}
+
+void DeskWindow::Parts::connectDocument() {
+  const auto on = [this](auto signal, void (Parts::*what)()) {
+    QObject::connect(&document_, signal, &window_, [this, what] { (this->*what)(); });
+  };
+  on(&Document::plannedChanged, &Parts::showPlanned);
+  on(&Document::problemChanged, &Parts::showProblem);
+  on(&Document::filesChanged, &Parts::fillRecent);
+  on(&Document::filesChanged, &Parts::showNotes);
+  on(&Document::busyChanged, &Parts::showBusy);
+  QObject::connect(&document_, &Document::unitsChanged, &window_,
+                   [this] { actions_.showUnits(document_.units()); });
+  QObject::connect(&document_, &Document::staleChanged, &window_, [this](bool stale) {
+    tablePanel_->canvas().setStale(stale);
+    updateEnabled();
+  });
+  const auto progressed = [this](double share) {
+    progress_->setValue(static_cast<int>(share * 100.0));
+  };
+  QObject::connect(&document_, &Document::progressed, progress_, progressed);
+  QObject::connect(&saver_, &SheetSaver::progressed, progress_, progressed);
+  QObject::connect(&document_, &Document::editsDropped, &window_, [this](int count) {
+    messageBar_->say(
+        Severity::Watch, tr("The order file changed on disk"),
+        tr("%n change(s) tried here were not in the file and are gone.", nullptr, count), {});
+  });
+  QObject::connect(&document_.undoStack(), &QUndoStack::cleanChanged, &window_,
+                   [this](bool clean) { window_.setWindowModified(!clean); });
+  QObject::connect(&busyDelay_, &QTimer::timeout, &window_, [this] {
+    for (QWidget* part : {static_cast<QWidget*>(activity_), static_cast<QWidget*>(progress_),
+                          static_cast<QWidget*>(cancel_)}) {
+      part->show();
+    }
+  });
+  QObject::connect(cancel_, &QPushButton::clicked, &window_, [this] {
+    saver_.cancel();
+    document_.cancelPlanning();
+  });
+}
+
+void DeskWindow::Parts::openOrder(const std::filesystem::path& file) {
+  if (mayLeaveOrder()) {
+    document_.openOrder(file);
+  }
+}
+
+void DeskWindow::Parts::openShop(const std::filesystem::path& file) {
+  document_.openShop(file);
+}
+
+void DeskWindow::Parts::showPlanned() {
+  const auto planned = document_.planned();
+  orderModel_.setPlanned(planned);
+  findingsPanel_->setPlanned(planned);
+  selection_.setPlanned(planned);
+  showPage();
+  showTitle();
+  showCounts();
+  updateEnabled();
+}
+
+void DeskWindow::Parts::showSelection() {
+  const auto planned = document_.planned();
+  sizeModel_.setPlacement(planned, selection_.line(), selection_.placement());
+  tablePanel_->showSelection(planned);
+  if (const PlacementPlan* plan = selection_.current()) {
+    reasonsView_->show(reasonsFor(*planned, *plan));
+  } else {
+    reasonsView_->showNothing(tr("Choose a place in the order to see why it is as it is."));
+  }
+}
+
+void DeskWindow::Parts::showPage() {
+  const auto planned = document_.planned();
+  const bool hasOrder = planned->order() != nullptr;
+  const bool hasShop = planned->shop() != nullptr;
+  startPage_->showState(hasOrder, hasShop, demo().has_value(), settings_.recentOrders());
+  pages_->setCurrentWidget(planned->plan() != nullptr ? workspace_
+                                                      : static_cast<QWidget*>(startPage_));
+}
+
+void DeskWindow::Parts::showTitle() {
+  const Order* order = document_.planned()->order();
+  if (order == nullptr) {
+    window_.setWindowTitle(tr("Creaseline"));
+    return;
+  }
+  const QString name = tr("%1 %2", "order number, title")
+                           .arg(toQString(order->id), toQString(order->title))
+                           .trimmed();
+  window_.setWindowTitle(tr("%1[*] - Creaseline").arg(name));
+  orderTitle_->setText(name);
+  QStringList detail;
+  if (!order->customer.empty()) {
+    detail.append(toQString(order->customer));
+  }
+  if (!order->due.empty()) {
+    detail.append(tr("due %1").arg(toQString(order->due)));
+  }
+  detail.append(tr("%n garment(s)", nullptr, order->garments()));
+  if (const Shop* shop = document_.planned()->shop()) {
+    detail.append(tr("planned for %1").arg(toQString(shop->name)));
+  }
+  orderDetail_->setText(detail.join(QStringLiteral(", ")));
+}
+
+void DeskWindow::Parts::showCounts() {
+  const Plan* plan = document_.planned()->plan();
+  if (plan == nullptr) {
+    counts_->clear();
+    return;
+  }
+  const auto part = [this](Severity severity, const QString& words) {
+    return QStringLiteral("<span style='color:%1'>%2 %3</span>")
+        .arg(stateColour(severity, window_.palette()).name(), stateShape(severity), words);
+  };
+  counts_->setText(
+      (QStringList{part(Severity::Stop, tr("%n stop(s)", nullptr, plan->counts.stops)),
+                   part(Severity::Watch, tr("%n watch(es)", nullptr, plan->counts.watches)),
+                   part(Severity::Note, tr("%n note(s)", nullptr, plan->counts.notes)),
+                   tr("%n hooping(s)", nullptr, plan->counts.placements)})
+          .join(QStringLiteral("&nbsp;&nbsp; ")));
+}
+
+void DeskWindow::Parts::showProblem() {
+  updateEnabled();
+  if (!document_.problem()) {
+    messageBar_->hide();
+    showNotes();
+    return;
+  }
+  const Problem& problem = *document_.problem();
+  const InputError::Details& details = problem.details;
+  const QString file = toQString(details.file);
+  const QString name = file.isEmpty() ? tr("The order") : QFileInfo(file).fileName();
+  const QString headline =
+      document_.stale() ? tr("%1 cannot be read; the last good plan stays on screen").arg(name)
+      : problem.stage == PlanStage::Planning ? tr("%1 cannot be planned").arg(name)
+                                             : tr("%1 cannot be opened").arg(name);
+  QStringList lines;
+  const auto add = [&](const QString& label, const QString& value) {
+    if (!value.isEmpty()) {
+      lines.append(label.arg(value));
+    }
+  };
+  add(tr("File: %1"), QDir::toNativeSeparators(file));
+  add(tr("Place: %1"), toQString(details.where));
+  add(tr("Found: %1"), toQString(details.found));
+  add(tr("Expected: %1"), toQString(details.expected));
+  messageBar_->say(Severity::Stop, headline, lines.join(QLatin1Char('\n')), tr("&Try again"));
+}
+
+void DeskWindow::Parts::showNotes() {
+  QStringList lines;
+  for (const auto* notes : {&document_.orderNotes(), &document_.shopNotes()}) {
+    for (const LoadNote& note : *notes) {
+      lines.append(tr("%1, %2: %3", "file, place: remark")
+                       .arg(QFileInfo(toQString(note.file)).fileName(), toQString(note.where),
+                            toQString(note.text)));
+    }
+  }
+  if (lines.isEmpty() || document_.problem()) {
+    return;
+  }
+  constexpr qsizetype kMostShown = 4;
+  const qsizetype count = lines.size();
+  if (count > kMostShown) {
+    lines = lines.mid(0, kMostShown - 1);
+    lines.append(tr("and %n more", nullptr, static_cast<int>(count - lines.size())));
+  }
+  messageBar_->say(Severity::Note, tr("Read, with %n remark(s)", nullptr, static_cast<int>(count)),
+                   lines.join(QLatin1Char('\n')), {});
+}
+
+void DeskWindow::Parts::showBusy() {
+  const bool busy = document_.busy() || saver_.busy();
+  activity_->setText(saver_.busy() ? tr("Saving sheets") : tr("Planning"));
+  cancel_->setText(saver_.busy() ? tr("Stop saving") : tr("Stop planning"));
+  if (busy) {
+    progress_->setValue(0);
+    busyDelay_.start();
+  } else {
+    busyDelay_.stop();
+    activity_->hide();
+    progress_->hide();
+    cancel_->hide();
+  }
+  updateEnabled();
+}
+
+void DeskWindow::Parts::updateEnabled() {
+  const bool planned = document_.planned()->plan() != nullptr;
+  const bool current = planned && !document_.stale() && !document_.busy();
+  actions_.saveSheets->setEnabled(current && !saver_.busy());
+  actions_.printSheets->setEnabled(current);
+  actions_.reload->setEnabled(!document_.orderFile().isEmpty() || document_.problem().has_value());
+  actions_.openDemo->setEnabled(demo().has_value());
+  for (QAction* action :
+       {actions_.zoomIn, actions_.zoomOut, actions_.fit, actions_.goToOrder, actions_.goToTable,
+        actions_.goToSizes, actions_.goToReasons, actions_.goToFindings}) {
+    action->setEnabled(planned);
+  }
+  findingsPanel_->setRemediesEnabled(current);
+}
+
+void DeskWindow::Parts::fillRecent() {
+  actions_.recent->clear();
+  const QStringList files = settings_.recentOrders();
+  for (const QString& file : files) {
+    QString text = QDir::toNativeSeparators(file);
+    QAction* action =
+        actions_.recent->addAction(text.replace(QLatin1Char('&'), QStringLiteral("&&")));
+    QObject::connect(action, &QAction::triggered, &window_,
+                     [this, file] { openOrder(toPath(file)); });
+  }
+  actions_.recent->addSeparator();
+  QObject::connect(actions_.recent->addAction(tr("&Clear the list")), &QAction::triggered, &window_,
+                   [this] {
+                     settings_.clearRecentOrders();
+                     fillRecent();
+                     showPage();
+                   });
+  actions_.recent->setEnabled(!files.isEmpty());
+}
+
+void DeskWindow::Parts::jumpTo(const Finding& finding) {
+  const SizeName size = finding.sizes.empty() ? selection_.size() : finding.sizes.front();
+  selection_.choose(finding.line, finding.placement, size);
+}
+
+void DeskWindow::Parts::refreshColours() {
+  showCounts();
+}
+
+}  // namespace creaseline

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: MIT
+// The inside of the window: settings, document, selection, views, and how they are wired.
+#pragma once
+
+#include <QCoreApplication>
+#include <QLabel>
+#include <QProgressBar>
+#include <QPushButton>
+#include <QSplitter>
+#include <QStackedWidget>
+#include <QTimer>
+
+#include "creaseline/desk/desk_window.h"
+#include "desk/desk_actions.h"
+#include "desk/document.h"
+#include "desk/findings_panel.h"
+#include "desk/message_bar.h"
+#include "desk/order_model.h"
+#include "desk/order_view.h"
+#include "desk/reasons_view.h"
+#include "desk/selection.h"
+#include "desk/settings.h"
+#include "desk/sheet_output.h"
+#include "desk/size_model.h"
+#include "desk/size_rail.h"
+#include "desk/start_page.h"
+#include "desk/table_panel.h"
+
+namespace creaseline {
+
+class DeskWindow::Parts {
+  Q_DECLARE_TR_FUNCTIONS(creaseline::DeskWindow)
+
+ public:
+  Parts(DeskWindow& window, Rules rules, const std::filesystem::path& resources,
+        const QString& settingsFile);
+
+  void openOrder(const std::filesystem::path& file);
+  void openShop(const std::filesystem::path& file);
+  void openFile(const std::filesystem::path& file);
+  // True if no change would be lost, or the user lets it go.
+  bool mayLeaveOrder();
+  void keepWindowPlace();
+  void refreshColours();
+
+ private:
+  // Layout, in desk_layout.cpp.
+  void build();
+  QWidget* buildWorkspace();
+  QWidget* buildOrderPane();
+  QWidget* buildCentre();
+  QWidget* buildRight();
+  void buildStatusBar();
+  QWidget* pane(const QString& heading, QWidget* content, QWidget* parent);
+  void restoreWindowPlace();
+
+  // Wiring, in desk_parts.cpp.
+  void connectActions();
+  void connectViews();
+  void connectDocument();
+  void showPlanned();
+  void showSelection();
+  void showPage();
+  void showTitle();
+  void showCounts();
+  void showProblem();
+  void showNotes();
+  void showBusy();
+  void updateEnabled();
+  void fillRecent();
+  void jumpTo(const Finding& finding);
+
+  // What the actions do, in desk_dialogs.cpp.
+  void askForOrder();
+  void askForShop();
+  void openDemo();
+  void askToSaveSheets();
+  void saveSheets(const QString& file);
+  void askToPrint();
+  void showAbout();
+  [[nodiscard]] std::optional<std::pair<std::filesystem::path, std::filesystem::path>> demo() const;
+
+  DeskWindow& window_;
+  std::filesystem::path resources_;
+  desk::Settings settings_;
+  desk::Document document_;
+  desk::Selection selection_;
+  desk::OrderModel orderModel_;
+  desk::SizeModel sizeModel_;
+  desk::SheetSaver saver_;
+  desk::DeskActions actions_;
+
+  desk::MessageBar* messageBar_ = nullptr;
+  QStackedWidget* pages_ = nullptr;
+  desk::StartPage* startPage_ = nullptr;
+  QWidget* workspace_ = nullptr;
+  QList<QSplitter*> splitters_;
+  QLabel* orderTitle_ = nullptr;
+  QLabel* orderDetail_ = nullptr;
+  desk::OrderView* orderView_ = nullptr;
+  desk::TablePanel* tablePanel_ = nullptr;
+  desk::SizeRail* sizeRail_ = nullptr;
+  desk::ReasonsView* reasonsView_ = nullptr;
+  desk::FindingsPanel* findingsPanel_ = nullptr;
+  QLabel* counts_ = nullptr;
+  QLabel* activity_ = nullptr;
+  QProgressBar* progress_ = nullptr;
+  QPushButton* cancel_ = nullptr;
+  QTimer busyDelay_;  // a bar that flashes for 50 ms says nothing
+};
+
+}  // namespace creaseline

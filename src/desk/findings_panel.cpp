@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: MIT
+// Painting of findings and the buttons of their remedies.
+#include "desk/findings_panel.h"
+
+#include <QPainter>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QStyledItemDelegate>
+#include <optional>
+#include <variant>
+
+#include "desk/text.h"
+#include "desk/theme.h"
+
+namespace creaseline::desk {
+
+namespace {
+
+constexpr int kPadding = 7;
+
+class FindingDelegate : public QStyledItemDelegate {
+ public:
+  explicit FindingDelegate(QListView* view) : QStyledItemDelegate(view), view_(view) {}
+
+  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    const int width = view_->viewport()->width();
+    const Layout layout = lay(option, index, QRect(0, 0, width, 0));
+    return {width, layout.text.bottom() + 1 + kPadding};
+  }
+
+  void paint(QPainter* painter, const QStyleOptionViewItem& option,
+             const QModelIndex& index) const override {
+    QStyleOptionViewItem item = option;
+    initStyleOption(&item, index);
+    item.text.clear();
+    item.widget->style()->drawControl(QStyle::CE_ItemViewItem, &item, painter, item.widget);
+    const bool selected = item.state & QStyle::State_Selected;
+    const QPalette& palette = item.palette;
+    const QColor plain = palette.color(selected ? QPalette::HighlightedText : QPalette::Text);
+    const auto severity = static_cast<Severity>(index.data(FindingModel::SeverityRole).toInt());
+    const QColor colour = selected ? plain : stateColour(severity, palette);
+    const Layout layout = lay(option, index, option.rect);
+    painter->save();
+    paintState(*painter, layout.mark, severity, colour);
+    painter->setFont(bold(option.font));
+    painter->setPen(colour);
+    painter->drawText(layout.word, Qt::AlignLeft | Qt::AlignTop, findingWord(severity));
+    painter->setFont(option.font);
+    painter->setPen(selected ? plain : mutedText(palette));
+    painter->drawText(layout.place, Qt::AlignLeft | Qt::TextWordWrap, place(index));
+    painter->setPen(plain);
+    painter->drawText(layout.text, Qt::AlignLeft | Qt::TextWordWrap, index.data().toString());
+    painter->setPen(hairline(palette));
+    painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
+    painter->restore();
+  }
+
+ private:
+  struct Layout {
+    QRect mark, word, place, text;
+  };
+
+  static QFont bold(QFont font) {
+    font.setBold(true);
+    return font;
+  }
+  static QString place(const QModelIndex& index) {
+    return index.data(FindingModel::PlaceRole).toString();
+  }
+
+  // Shape and word in a column of their own, place and text beside them.
+  static Layout lay(const QStyleOptionViewItem& option, const QModelIndex& index,
+                    const QRect& cell) {
+    const QFontMetrics metrics(option.font);
+    const QFontMetrics boldMetrics(bold(option.font));
+    const int side = metrics.ascent();
+    int wordWidth = 0;
+    for (const Severity severity : {Severity::Stop, Severity::Watch, Severity::Note}) {
+      wordWidth = std::max(wordWidth, boldMetrics.horizontalAdvance(findingWord(severity)));
+    }
+    Layout layout;
+    const int top = cell.top() + kPadding;
+    layout.mark = QRect(cell.left() + kPadding, top + (metrics.height() - side) / 2, side, side);
+    layout.word = QRect(layout.mark.right() + 6, top, wordWidth + 2, metrics.height());
+    const int left = layout.word.right() + 10;
+    const int width = std::max(80, cell.right() - kPadding - left);
+    const int flags = Qt::AlignLeft | Qt::TextWordWrap;
+    layout.place = metrics.boundingRect(QRect(left, top, width, 10000), flags, place(index));
+    layout.place.setWidth(width);
+    layout.text = metrics.boundingRect(QRect(left, layout.place.bottom() + 2, width, 10000), flags,
+                                       index.data().toString());
+    layout.text.setWidth(width);
+    return layout;
+  }
+
+  QListView* view_;
+};
+
+}  // namespace
+
+FindingsPanel::FindingsPanel(QWidget* parent) : QWidget(parent) {
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  list_ = new QListView(this);
+  list_->setObjectName(QStringLiteral("findings"));
+  list_->setAccessibleName(tr("Findings"));
+  list_->setFrameShape(QFrame::NoFrame);
+  list_->setResizeMode(QListView::Adjust);
+  list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  list_->setItemDelegate(new FindingDelegate(list_));
+  list_->setModel(&model_);
+  empty_ = new QLabel(this);
+  empty_->setWordWrap(true);
+  empty_->setMargin(10);
+  remedies_ = new QWidget(this);
+  remedies_->setObjectName(QStringLiteral("remedies"));
+  remediesLayout_ = new QVBoxLayout(remedies_);
+  remediesLayout_->setContentsMargins(10, 8, 10, 10);
+  remediesLayout_->setSpacing(4);
+  layout->addWidget(empty_);
+  layout->addWidget(list_, 1);
+  layout->addWidget(remedies_);
+  remedies_->hide();
+  connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this,
+          [this](const QModelIndex& current) { showRemedies(current.row()); });
+  const auto jump = [this](const QModelIndex& index) {
+    if (const Finding* finding = model_.finding(index.row())) {
+      Q_EMIT jumpRequested(*finding);
+    }
+  };
+  connect(list_, &QListView::clicked, this, jump);
+  // Enter; a double click has already jumped by its first click, and jumping again does no harm.
+  connect(list_, &QListView::activated, this, jump);
+}
+
+void FindingsPanel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
+  std::optional<Finding> chosen;
+  if (const Finding* finding = model_.finding(list_->currentIndex().row())) {
+    chosen = *finding;
+  }
+  clearRemedies();
+  const bool hasPlan = planned && planned->plan() != nullptr;
+  model_.setPlanned(std::move(planned));
+  // The same finding stays chosen in a new plan, if it is still there.
+  for (int row = 0; chosen && row < model_.rowCount(); ++row) {
+    const Finding& candidate = *model_.finding(row);
+    if (candidate.code == chosen->code && candidate.line == chosen->line &&
+        candidate.placement == chosen->placement && candidate.sizes == chosen->sizes) {
+      list_->setCurrentIndex(model_.index(row, 0));
+      break;
+    }
+  }
+  const bool none = model_.rowCount() == 0;
+  empty_->setText(hasPlan ? tr("Nothing to say: everything can be sewn as ordered.")
+                          : tr("No plan yet."));
+  empty_->setVisible(none);
+  list_->setVisible(!none);
+}
+
+void FindingsPanel::setRemediesEnabled(bool enabled) {
+  remediesEnabled_ = enabled;
+  for (auto* button : remedies_->findChildren<QPushButton*>()) {
+    button->setEnabled(enabled);
+  }
+}
+
+void FindingsPanel::clearRemedies() {
+  while (QLayoutItem* item = remediesLayout_->takeAt(0)) {
+    if (item->widget() != nullptr) {
+      item->widget()->hide();
+      item->widget()->deleteLater();
+    }
+    delete item;
+  }
+  remedies_->hide();
+}
+
+void FindingsPanel::showRemedies(int row) {
+  clearRemedies();
+  const Finding* finding = model_.finding(row);
+  if (finding == nullptr || finding->remedies.empty()) {
+    return;
+  }
+  auto* heading = new QLabel(tr("What would help (each planned and checked):"), remedies_);
+  QFont bold = heading->font();
+  bold.setBold(true);
+  heading->setFont(bold);
+  heading->setWordWrap(true);
+  remediesLayout_->addWidget(heading);
+  for (const Remedy& remedy : finding->remedies) {
+    remediesLayout_->addWidget(remedyRow(*finding, remedy));
+  }
+  remedies_->show();
+}
+
+// A change of the order can be tried at once; what has to be bought or measured is only said.
+QWidget* FindingsPanel::remedyRow(const Finding& finding, const Remedy& remedy) {
+  auto* row = new QWidget(remedies_);
+  auto* layout = new QHBoxLayout(row);
+  layout->setContentsMargins(0, 2, 0, 2);
+  const QString text = capitalised(toQString(remedy.text));
+  const QString result = toQString(remedy.result);
+  auto* label =
+      new QLabel(result.isEmpty() ? text : tr("%1: %2", "remedy: result").arg(text, result), row);
+  label->setWordWrap(true);
+  layout->addWidget(label, 1);
+  const bool changesOrder = !std::holds_alternative<ShopChange>(remedy.change) &&
+                            !std::holds_alternative<StitchesChange>(remedy.change);
+  if (changesOrder) {
+    auto* button = new QPushButton(tr("Try it"), row);
+    button->setAccessibleName(tr("Try: %1").arg(text));
+    button->setEnabled(remediesEnabled_);
+    layout->addWidget(button, 0, Qt::AlignTop);
+    connect(button, &QPushButton::clicked, this,
+            [this, finding, remedy] { Q_EMIT remedyRequested(finding, remedy); });
+  }
+  return row;
+}
+
+}  // namespace creaseline::desk

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+// The findings list, and under it the remedies of the chosen finding.
+#pragma once
+
+#include <QLabel>
+#include <QListView>
+#include <QVBoxLayout>
+#include <QWidget>
+
+#include "desk/finding_model.h"
+
+namespace creaseline::desk {
+
+class FindingsPanel : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit FindingsPanel(QWidget* parent = nullptr);
+
+  void setPlanned(std::shared_ptr<const PlannedOrder> planned);
+  // Off while the plan on screen is not the order in hand.
+  void setRemediesEnabled(bool enabled);
+
+ Q_SIGNALS:
+  // Clicked, or chosen by Enter: show its place.
+  void jumpRequested(const creaseline::Finding& finding);
+  void remedyRequested(const creaseline::Finding& finding, const creaseline::Remedy& remedy);
+
+ private:
+  void showRemedies(int row);
+  void clearRemedies();
+  QWidget* remedyRow(const Finding& finding, const Remedy& remedy);
+
+  FindingModel model_;
+  QListView* list_ = nullptr;
+  QLabel* empty_ = nullptr;
+  QWidget* remedies_ = nullptr;
+  QVBoxLayout* remediesLayout_ = nullptr;
+  bool remediesEnabled_ = true;
+};
+
+}  // namespace creaseline::desk

@@ -1,0 +1,235 @@
+// SPDX-License-Identifier: MIT
+// Rows and columns of the order.
+#include "desk/order_model.h"
+
+#include <algorithm>
+
+#include "desk/text.h"
+#include "desk/theme.h"
+
+namespace creaseline::desk {
+
+namespace {
+
+// Internal id of a top row; of a placement's row it is the line's index plus one.
+constexpr quintptr kTopRow = 0;
+
+const SizeQuantity* quantityOf(const OrderLine& line, const SizeName& size) {
+  const auto found = std::find_if(line.sizes.begin(), line.sizes.end(),
+                                  [&](const SizeQuantity& entry) { return entry.size == size; });
+  return found == line.sizes.end() ? nullptr : &*found;
+}
+
+QVariant stateText(std::optional<Severity> state, bool withWord) {
+  if (!state) {
+    return {};
+  }
+  return withWord ? stateShape(*state) + QLatin1Char(' ') + garmentWord(*state)
+                  : stateShape(*state);
+}
+
+}  // namespace
+
+OrderModel::OrderModel(QObject* parent) : QAbstractItemModel(parent) {
+}
+
+void OrderModel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
+  beginResetModel();
+  planned_ = std::move(planned);
+  endResetModel();
+}
+
+int OrderModel::sizeColumn(const SizeName& size) const {
+  for (int column = 1; column < stateColumn(); ++column) {
+    if (*sizeAt(column) == size) {
+      return column;
+    }
+  }
+  return -1;
+}
+
+QModelIndex OrderModel::indexOf(std::size_t line, std::size_t placement, int column) const {
+  return index(static_cast<int>(placement), column, index(static_cast<int>(line), 0));
+}
+
+QModelIndex OrderModel::index(int row, int column, const QModelIndex& parent) const {
+  if (!hasIndex(row, column, parent)) {
+    return {};
+  }
+  return createIndex(row, column,
+                     parent.isValid() ? static_cast<quintptr>(parent.row()) + 1 : kTopRow);
+}
+
+QModelIndex OrderModel::parent(const QModelIndex& child) const {
+  if (!child.isValid() || child.internalId() == kTopRow) {
+    return {};
+  }
+  return createIndex(static_cast<int>(child.internalId()) - 1, 0, kTopRow);
+}
+
+int OrderModel::rowCount(const QModelIndex& parent) const {
+  if (!planned_ || planned_->order() == nullptr) {
+    return 0;
+  }
+  const auto& lines = planned_->order()->lines;
+  if (!parent.isValid()) {
+    return static_cast<int>(lines.size());
+  }
+  if (parent.internalId() != kTopRow || parent.column() != 0) {
+    return 0;
+  }
+  return static_cast<int>(lines[static_cast<std::size_t>(parent.row())].placements.size());
+}
+
+int OrderModel::columnCount(const QModelIndex&) const {
+  return 2 + (planned_ ? static_cast<int>(planned_->sizesInOrder().size()) : 0);
+}
+
+const SizeName* OrderModel::sizeAt(int column) const {
+  if (!planned_ || column < 1 || column >= stateColumn()) {
+    return nullptr;
+  }
+  return &planned_->sizesInOrder()[static_cast<std::size_t>(column) - 1];
+}
+
+QVariant OrderModel::data(const QModelIndex& index, int role) const {
+  if (!checkIndex(index, CheckIndexOption::IndexIsValid) || !planned_) {
+    return {};
+  }
+  const bool top = index.internalId() == kTopRow;
+  const std::size_t line = top ? static_cast<std::size_t>(index.row())
+                               : static_cast<std::size_t>(index.internalId()) - 1;
+  const SizeName* size = sizeAt(index.column());
+  switch (role) {
+    case LineRole:
+      return static_cast<int>(line);
+    case PlacementRole:
+      return top ? QVariant() : QVariant(index.row());
+    case SizeRole:
+      return size == nullptr ? QVariant() : QVariant(toQString(size->text()));
+    case Qt::TextAlignmentRole:
+      return size == nullptr ? QVariant() : QVariant(Qt::AlignCenter);
+    default:
+      return top ? lineData(line, index.column(), role)
+                 : placementData(line, static_cast<std::size_t>(index.row()), index.column(), role);
+  }
+}
+
+QString OrderModel::lineName(const OrderLine& line) const {
+  const Blank* blank = planned_->order()->blank(line.blank);
+  const QString name = toQString(blank == nullptr ? line.blank.text() : blank->name);
+  return line.colour.empty() ? name
+                             : tr("%1, %2", "garment, colour").arg(name, toQString(line.colour));
+}
+
+QVariant OrderModel::lineData(std::size_t line, int column, int role) const {
+  const OrderLine& ordered = planned_->order()->lines[line];
+  if (column == 0) {
+    const QString detail =
+        tr("Line %1, %n garment(s)", nullptr, ordered.garments()).arg(toQString(ordered.id));
+    switch (role) {
+      case Qt::DisplayRole:
+        return lineName(ordered);
+      case DetailRole:
+        return detail;
+      case Qt::ToolTipRole:
+      case Qt::AccessibleTextRole:
+        return lineName(ordered) + QStringLiteral(". ") + detail;
+      default:
+        return {};
+    }
+  }
+  if (column == stateColumn()) {
+    const auto worst = planned_->worst(line);
+    if (role == StateRole && worst) {
+      return static_cast<int>(*worst);
+    }
+    return role == Qt::DisplayRole ? stateText(worst, true) : QVariant();
+  }
+  const SizeQuantity* quantity = quantityOf(ordered, *sizeAt(column));
+  if (quantity == nullptr) {
+    return {};
+  }
+  if (role == Qt::DisplayRole) {
+    return QString::number(quantity->quantity);
+  }
+  if (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole) {
+    return tr("%n garment(s) in size %1", nullptr, quantity->quantity)
+        .arg(toQString(quantity->size.text()));
+  }
+  return {};
+}
+
+std::optional<Severity> OrderModel::stateAt(std::size_t line, std::size_t placement,
+                                            int column) const {
+  if (column == stateColumn()) {
+    return planned_->worst(line, placement);
+  }
+  const SizeName* size = sizeAt(column);
+  const PlacementPlan* plan = size == nullptr ? nullptr : planned_->find(line, placement, *size);
+  return plan == nullptr ? std::nullopt : std::optional(plan->worst);
+}
+
+QVariant OrderModel::placementData(std::size_t line, std::size_t placement, int column,
+                                   int role) const {
+  const OrderPlacement& ordered = planned_->order()->lines[line].placements[placement];
+  if (column == 0) {
+    const Location* location = planned_->rules().location(ordered.location);
+    const Design* design = planned_->order()->design(ordered.design);
+    const QString place = toQString(location == nullptr ? ordered.location.text() : location->name);
+    const QString what = toQString(design == nullptr ? ordered.design.text() : design->name);
+    switch (role) {
+      case Qt::DisplayRole:
+        return place;
+      case DetailRole:
+        return what;
+      case Qt::ToolTipRole:
+      case Qt::AccessibleTextRole:
+        return tr("%1: %2", "place: design").arg(place, what);
+      default:
+        return {};
+    }
+  }
+  const auto state = stateAt(line, placement, column);
+  if (!state) {
+    return {};
+  }
+  if (role == StateRole) {
+    return static_cast<int>(*state);
+  }
+  if (role == Qt::DisplayRole) {
+    return stateText(state, column == stateColumn());
+  }
+  if (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole) {
+    const SizeName* size = sizeAt(column);
+    return size == nullptr ? tr("All sizes: %1").arg(garmentWord(*state))
+                           : tr("Size %1: %2").arg(toQString(size->text()), garmentWord(*state));
+  }
+  return {};
+}
+
+QVariant OrderModel::headerData(int section, Qt::Orientation orientation, int role) const {
+  if (orientation != Qt::Horizontal) {
+    return {};
+  }
+  if (role == Qt::TextAlignmentRole) {
+    return sizeAt(section) == nullptr ? QVariant() : QVariant(Qt::AlignCenter);
+  }
+  if (role != Qt::DisplayRole) {
+    return {};
+  }
+  if (section == 0) {
+    return tr("Garment and place");
+  }
+  if (section == stateColumn()) {
+    return tr("State");
+  }
+  const SizeName* size = sizeAt(section);
+  return size == nullptr ? QVariant() : QVariant(toQString(size->text()));
+}
+
+Qt::ItemFlags OrderModel::flags(const QModelIndex& index) const {
+  return index.isValid() ? Qt::ItemIsEnabled | Qt::ItemIsSelectable : Qt::NoItemFlags;
+}
+
+}  // namespace creaseline::desk

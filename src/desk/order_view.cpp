@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: MIT
+// Table of the order and how its cells are painted.
+#include "desk/order_view.h"
+
+#include <QHeaderView>
+#include <QPainter>
+#include <QScopedValueRollback>
+#include <QStyledItemDelegate>
+
+#include "desk/text.h"
+#include "desk/theme.h"
+
+namespace creaseline::desk {
+
+namespace {
+
+constexpr int kPadding = 6;
+constexpr int kPlaceIndent = 14;
+
+class OrderDelegate : public QStyledItemDelegate {
+ public:
+  using QStyledItemDelegate::QStyledItemDelegate;
+
+  QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
+    const QFontMetrics metrics(option.font);
+    QFont bold = option.font;
+    bold.setBold(true);
+    const int padding = 2 * kPadding;
+    const int height = 2 * metrics.height() + kPadding + 4;
+    const QString text = index.data().toString();
+    if (index.column() == 0) {
+      const int width = std::max(QFontMetrics(bold).horizontalAdvance(text),
+                                 metrics.horizontalAdvance(detail(index)));
+      return {width + padding + kPlaceIndent, height};
+    }
+    return {QFontMetrics(bold).horizontalAdvance(text) + padding, height};
+  }
+
+  void paint(QPainter* painter, const QStyleOptionViewItem& option,
+             const QModelIndex& index) const override {
+    QStyleOptionViewItem item = option;
+    initStyleOption(&item, index);
+    const QString text = std::exchange(item.text, QString());
+    const QWidget* widget = item.widget;
+    widget->style()->drawControl(QStyle::CE_ItemViewItem, &item, painter, widget);
+    const QPalette& palette = item.palette;
+    const bool selected = item.state & QStyle::State_Selected;
+    painter->save();
+    const QColor plain = palette.color(selected ? QPalette::HighlightedText : QPalette::Text);
+    painter->setPen(plain);
+    if (index.column() == 0) {
+      paintName(*painter, item, text, detail(index), selected ? plain : mutedText(palette));
+    } else {
+      paintCell(*painter, item, index, text, selected);
+    }
+    painter->setPen(hairline(palette));
+    painter->drawLine(item.rect.bottomLeft(), item.rect.bottomRight());
+    painter->restore();
+  }
+
+ private:
+  static QString detail(const QModelIndex& index) {
+    return index.data(OrderModel::DetailRole).toString();
+  }
+  static bool isPlace(const QModelIndex& index) { return index.parent().isValid(); }
+
+  static void paintName(QPainter& painter, const QStyleOptionViewItem& item, const QString& name,
+                        const QString& detail, const QColor& detailColour) {
+    const bool place = isPlace(item.index);
+    const QRect box = item.rect.adjusted(kPadding + (place ? kPlaceIndent : 0), kPadding / 2,
+                                         -kPadding / 2, -kPadding / 2);
+    QFont font = item.font;
+    font.setBold(!place);
+    painter.setFont(font);
+    const QRect upper(box.left(), box.top(), box.width(), box.height() / 2);
+    painter.drawText(upper, Qt::AlignLeft | Qt::AlignVCenter,
+                     QFontMetrics(font).elidedText(name, Qt::ElideRight, box.width()));
+    painter.setFont(item.font);
+    painter.setPen(detailColour);
+    painter.drawText(upper.translated(0, box.height() / 2), Qt::AlignLeft | Qt::AlignVCenter,
+                     QFontMetrics(item.font).elidedText(detail, Qt::ElideRight, box.width()));
+  }
+
+  static void paintCell(QPainter& painter, const QStyleOptionViewItem& item,
+                        const QModelIndex& index, const QString& text, bool selected) {
+    const QVariant state = index.data(OrderModel::StateRole);
+    if (!state.isValid()) {
+      painter.drawText(item.rect, Qt::AlignCenter, text);
+      return;
+    }
+    const auto severity = static_cast<Severity>(state.toInt());
+    const QColor colour = selected ? painter.pen().color() : stateColour(severity, item.palette);
+    const int side = QFontMetrics(item.font).ascent();
+    QRect mark(0, 0, side, side);
+    if (index.data(OrderModel::SizeRole).isValid()) {
+      mark.moveCenter(item.rect.center());
+      paintState(painter, mark, severity, colour);
+      return;
+    }
+    mark.moveCenter(item.rect.center());
+    mark.moveLeft(item.rect.left() + kPadding);
+    paintState(painter, mark, severity, colour);
+    painter.setPen(colour);
+    painter.drawText(item.rect.adjusted(kPadding + side + 5, 0, 0, 0),
+                     Qt::AlignLeft | Qt::AlignVCenter, garmentWord(severity));
+  }
+};
+
+}  // namespace
+
+OrderView::OrderView(OrderModel& model, Selection& selection, QWidget* parent)
+    : QTreeView(parent), model_(model), selection_(selection) {
+  setObjectName(QStringLiteral("order"));
+  setAccessibleName(tr("Order: lines, places and sizes"));
+  setFrameShape(QFrame::NoFrame);
+  setModel(&model_);
+  setItemDelegate(new OrderDelegate(this));
+  setRootIsDecorated(false);
+  setIndentation(0);
+  // Lines are never folded away, so that left and right move along the sizes.
+  setItemsExpandable(false);
+  setExpandsOnDoubleClick(false);
+  setSelectionBehavior(QAbstractItemView::SelectItems);
+  setSelectionMode(QAbstractItemView::SingleSelection);
+  setUniformRowHeights(true);
+  setTabKeyNavigation(false);
+  header()->setStretchLastSection(false);
+  header()->setSectionsMovable(false);
+  header()->setMinimumSectionSize(24);
+  connect(&model_, &QAbstractItemModel::modelReset, this, &OrderView::followModel);
+  connect(&selection_, &Selection::changed, this, &OrderView::followSelection);
+}
+
+void OrderView::followModel() {
+  expandAll();
+  fitColumns();
+}
+
+void OrderView::followSelection() {
+  if (following_ || selection_.empty()) {
+    return;
+  }
+  const QScopedValueRollback guard(following_, true);
+  const int column = model_.sizeColumn(selection_.size());
+  const QModelIndex target = model_.indexOf(selection_.line(), selection_.placement(), column);
+  setCurrentIndex(target.isValid() ? target : model_.index(static_cast<int>(selection_.line()), 0));
+}
+
+void OrderView::currentChanged(const QModelIndex& current, const QModelIndex& previous) {
+  QTreeView::currentChanged(current, previous);
+  if (following_ || !current.isValid()) {
+    return;
+  }
+  const QScopedValueRollback guard(following_, true);
+  const auto line = static_cast<std::size_t>(current.data(OrderModel::LineRole).toInt());
+  const QVariant placement = current.data(OrderModel::PlacementRole);
+  const QVariant size = current.data(OrderModel::SizeRole);
+  if (placement.isValid()) {
+    selection_.choosePlacement(line, static_cast<std::size_t>(placement.toInt()));
+  } else {
+    selection_.chooseLine(line);
+  }
+  if (size.isValid() && !current.data().toString().isEmpty()) {
+    selection_.chooseSize(SizeName(toUtf8(size.toString())));
+  }
+}
+
+void OrderView::drawBranches(QPainter*, const QRect&, const QModelIndex&) const {
+}
+
+void OrderView::resizeEvent(QResizeEvent* event) {
+  QTreeView::resizeEvent(event);
+  fitColumns();
+}
+
+// Sizes and states as wide as their content; the name gets the rest, down to a readable least.
+void OrderView::fitColumns() {
+  int rest = viewport()->width();
+  for (int column = 1; column < model_.columnCount(); ++column) {
+    resizeColumnToContents(column);
+    rest -= columnWidth(column);
+  }
+  const int least = fontMetrics().averageCharWidth() * 22;
+  setColumnWidth(0, std::max(rest, least));
+}
+
+}  // namespace creaseline::desk

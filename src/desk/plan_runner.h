@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+// Reads files and plans on a thread of its own. The newest request wins: it cancels the one under
+// way, and nothing of an older request is ever reported after it.
+#pragma once
+
+#include <QObject>
+#include <QThreadPool>
+#include <atomic>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "creaseline/base/error.h"
+#include "creaseline/catalogue/load.h"
+#include "creaseline/planning/plan.h"
+
+namespace creaseline::desk {
+
+// What to do. A file that is named is read; otherwise the value in memory is used.
+struct PlanJob {
+  std::optional<std::filesystem::path> orderFile, shopFile;
+  std::shared_ptr<const Order> order;
+  std::shared_ptr<const Shop> shop;
+  std::optional<UnitChoice> units;  // of the texts in the plan, instead of the shop's
+};
+
+enum class PlanStage { Order, Shop, Planning };
+
+struct PlanOutcome {
+  std::shared_ptr<const Order> order;
+  std::shared_ptr<const Shop> shop;
+  std::shared_ptr<const Plan> plan;  // null without order or shop, or after an error
+  std::vector<LoadNote> orderNotes, shopNotes;
+  std::vector<std::filesystem::path> orderFiles, shopFiles;  // only of what was read
+  std::optional<InputError::Details> error;
+  PlanStage stage = PlanStage::Order;  // where the error came from
+};
+
+class PlanRunner : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit PlanRunner(std::shared_ptr<const Rules> rules, QObject* parent = nullptr);
+  ~PlanRunner() override;  // cancels and waits
+
+  void request(PlanJob job);
+  void cancel();
+  [[nodiscard]] bool busy() const { return busy_; }
+
+ Q_SIGNALS:
+  void busyChanged(bool busy);
+  void progressed(double share);  // 0 to 1
+  void finished(const creaseline::desk::PlanOutcome& outcome);
+
+ private:
+  void setBusy(bool busy);
+  void deliver(quint64 generation, const PlanOutcome& outcome);
+
+  std::shared_ptr<const Rules> rules_;
+  QThreadPool pool_;
+  std::shared_ptr<std::atomic<bool>> cancel_;
+  quint64 generation_ = 0;
+  bool busy_ = false;
+};
+
+}  // namespace creaseline::desk

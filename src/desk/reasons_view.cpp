@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+// Reasons as rich text in the palette's colours.
+#include "desk/reasons_view.h"
+
+#include <QEvent>
+#include <QScrollBar>
+
+#include "desk/theme.h"
+
+namespace creaseline::desk {
+
+namespace {
+
+QString span(const QColor& colour, const QString& html) {
+  return QStringLiteral("<span style='color:%1'>%2</span>").arg(colour.name(), html);
+}
+
+QString stateText(Severity severity, const QString& word, const QPalette& palette) {
+  return span(stateColour(severity, palette),
+              QStringLiteral("<b>%1 %2</b>").arg(stateShape(severity), word.toHtmlEscaped()));
+}
+
+}  // namespace
+
+ReasonsView::ReasonsView(QWidget* parent) : QTextBrowser(parent) {
+  setObjectName(QStringLiteral("reasons"));
+  setAccessibleName(tr("Reasons for the selected placement"));
+  setOpenLinks(false);
+  setFrameShape(QFrame::NoFrame);
+  document()->setDocumentMargin(10);
+  // Tab must leave the panel; nothing in it can be edited.
+  setTabChangesFocus(true);
+}
+
+void ReasonsView::show(const PlacementReasons& reasons) {
+  reasons_ = reasons;
+  render();
+  verticalScrollBar()->setValue(0);
+}
+
+void ReasonsView::showNothing(const QString& why) {
+  reasons_.reset();
+  nothing_ = why;
+  render();
+}
+
+void ReasonsView::changeEvent(QEvent* event) {
+  QTextBrowser::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange || event->type() == QEvent::FontChange) {
+    render();
+  }
+}
+
+void ReasonsView::render() {
+  setHtml(reasons_ ? html() : span(mutedText(palette()), nothing_.toHtmlEscaped()));
+}
+
+QString ReasonsView::html() const {
+  const QColor muted = mutedText(palette());
+  QString out = QStringLiteral("<p style='margin:0'><b style='font-size:large'>%1</b>&nbsp; %2</p>")
+                    .arg(reasons_->title.toHtmlEscaped(),
+                         stateText(reasons_->state, garmentWord(reasons_->state), palette()));
+  out += QStringLiteral("<p style='margin:2px 0 0 0'>%1</p>")
+             .arg(span(muted, reasons_->subtitle.toHtmlEscaped()));
+  for (const ReasonSection& section : reasons_->sections) {
+    out += QStringLiteral("<p style='margin:12px 0 1px 0'><b>%1</b></p>")
+               .arg(section.heading.toHtmlEscaped());
+    for (const QString& answer : section.answers) {
+      out += QStringLiteral("<p style='margin:0'>%1</p>").arg(answer.toHtmlEscaped());
+    }
+    for (const ReasonLine& line : section.lines) {
+      QString body = line.text.toHtmlEscaped();
+      if (line.state) {
+        body = stateText(*line.state, findingWord(*line.state), palette()) +
+               QStringLiteral("&nbsp; ") + body;
+      }
+      if (line.assumed) {
+        body += QStringLiteral(" <b>%1</b>").arg(tr("(assumed)").toHtmlEscaped());
+      }
+      if (!line.source.isEmpty()) {
+        body += QStringLiteral("<br/>") +
+                span(muted, QStringLiteral("<small>%1</small>").arg(line.source.toHtmlEscaped()));
+      }
+      out += QStringLiteral("<p style='margin:3px 0 0 12px'>%1</p>").arg(body);
+    }
+  }
+  return out;
+}
+
+}  // namespace creaseline::desk

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: MIT
+// Keeping the selection valid.
+#include "desk/selection.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace creaseline::desk {
+
+namespace {
+
+bool hasSize(const OrderLine& line, const SizeName& size) {
+  return std::any_of(line.sizes.begin(), line.sizes.end(),
+                     [&](const SizeQuantity& entry) { return entry.size == size; });
+}
+
+}  // namespace
+
+Selection::Selection(QObject* parent) : QObject(parent) {
+}
+
+bool Selection::empty() const {
+  return !planned_ || planned_->order() == nullptr || planned_->order()->lines.empty();
+}
+
+void Selection::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
+  planned_ = std::move(planned);
+  if (!empty()) {
+    const Order& order = *planned_->order();
+    if (order.id != orderId_) {
+      line_ = placement_ = 0;
+      size_ = SizeName();
+    } else {
+      const auto same = std::find_if(order.lines.begin(), order.lines.end(),
+                                     [this](const OrderLine& l) { return l.id == lineId_; });
+      if (same != order.lines.end()) {
+        line_ = static_cast<std::size_t>(same - order.lines.begin());
+      }
+    }
+    orderId_ = order.id;
+  }
+  settle();
+  Q_EMIT changed();
+}
+
+const PlacementPlan* Selection::current() const {
+  return empty() ? nullptr : planned_->find(line_, placement_, size_);
+}
+
+void Selection::chooseLine(std::size_t line) {
+  choose(line, line == line_ ? placement_ : 0, size_);
+}
+
+void Selection::choosePlacement(std::size_t line, std::size_t placement) {
+  choose(line, placement, size_);
+}
+
+void Selection::chooseSize(const SizeName& size) {
+  choose(line_, placement_, size);
+}
+
+void Selection::choose(std::size_t line, std::size_t placement, const SizeName& size) {
+  const auto before = std::tuple(line_, placement_, size_);
+  line_ = line;
+  placement_ = placement;
+  size_ = size;
+  settle();
+  if (before != std::tuple(line_, placement_, size_)) {
+    Q_EMIT changed();
+  }
+}
+
+void Selection::settle() {
+  if (empty()) {
+    return;
+  }
+  const Order& order = *planned_->order();
+  line_ = std::min(line_, order.lines.size() - 1);
+  const OrderLine& line = order.lines[line_];
+  lineId_ = line.id;
+  placement_ = line.placements.empty() ? 0 : std::min(placement_, line.placements.size() - 1);
+  if (!hasSize(line, size_)) {
+    // The middle size stands for the line better than its smallest.
+    size_ = line.sizes.empty() ? SizeName() : line.sizes[line.sizes.size() / 2].size;
+  }
+}
+
+}  // namespace creaseline::desk

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+// Which line, place and size is looked at. Kept by name, so that it outlives a new plan of the
+// same order.
+#pragma once
+
+#include <QObject>
+#include <memory>
+#include <string>
+
+#include "desk/planned_order.h"
+
+namespace creaseline::desk {
+
+class Selection : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit Selection(QObject* parent = nullptr);
+
+  // Takes the new plan and finds the same line, place and size in it; else the nearest left, else
+  // the first.
+  void setPlanned(std::shared_ptr<const PlannedOrder> planned);
+
+  [[nodiscard]] bool empty() const;
+  [[nodiscard]] std::size_t line() const { return line_; }
+  [[nodiscard]] std::size_t placement() const { return placement_; }
+  [[nodiscard]] const SizeName& size() const { return size_; }
+  // The plan of what is selected; null if nothing is, or there is no plan yet.
+  [[nodiscard]] const PlacementPlan* current() const;
+
+  void chooseLine(std::size_t line);
+  void choosePlacement(std::size_t line, std::size_t placement);
+  void chooseSize(const SizeName& size);
+  void choose(std::size_t line, std::size_t placement, const SizeName& size);
+
+ Q_SIGNALS:
+  void changed();
+
+ private:
+  void settle();
+
+  std::shared_ptr<const PlannedOrder> planned_;
+  std::string orderId_, lineId_;
+  std::size_t line_ = 0, placement_ = 0;
+  SizeName size_;
+};
+
+}  // namespace creaseline::desk

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: MIT
+// Settings kept in an INI file.
+#include "desk/settings.h"
+
+#include <QLocale>
+
+#include "desk/text.h"
+
+namespace creaseline::desk {
+
+namespace {
+
+const QString kLengthUnit = QStringLiteral("units/length");
+const QString kRulerMark = QStringLiteral("units/ruler-mark");
+const QString kWeightUnit = QStringLiteral("units/weight");
+const QString kPaper = QStringLiteral("sheets/paper");
+const QString kRecentOrders = QStringLiteral("files/recent-orders");
+const QString kLastShop = QStringLiteral("files/last-shop");
+const QString kGeometry = QStringLiteral("window/geometry");
+const QString kSplitter = QStringLiteral("window/splitter-");
+
+// A hand-edited file may hold any number; what is not an enumerator counts as never chosen.
+template <class E>
+std::optional<E> enumerator(const QVariant& stored, std::initializer_list<E> all) {
+  bool isNumber = false;
+  const int number = stored.toInt(&isNumber);
+  for (const E candidate : all) {
+    if (isNumber && static_cast<int>(candidate) == number) {
+      return candidate;
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace
+
+Settings::Settings(const QString& file) : store_(file, QSettings::IniFormat) {
+}
+
+std::optional<UnitChoice> Settings::units() const {
+  const auto length =
+      enumerator(store_.value(kLengthUnit),
+                 {LengthUnit::Millimetre, LengthUnit::Centimetre, LengthUnit::Inch});
+  const auto mark = enumerator(store_.value(kRulerMark), {RulerMark::Eighth, RulerMark::Sixteenth});
+  const auto weight = enumerator(store_.value(kWeightUnit), {WeightUnit::GramsPerSquareMetre,
+                                                             WeightUnit::OuncesPerSquareYard});
+  if (!length || !mark || !weight) {
+    return std::nullopt;
+  }
+  return UnitChoice{*length, *mark, *weight};
+}
+
+void Settings::setUnits(const UnitChoice& units) {
+  store_.setValue(kLengthUnit, static_cast<int>(units.length));
+  store_.setValue(kRulerMark, static_cast<int>(units.mark));
+  store_.setValue(kWeightUnit, static_cast<int>(units.weight));
+}
+
+Paper Settings::paper() const {
+  const auto chosen = enumerator(store_.value(kPaper), {Paper::A4, Paper::Letter});
+  const bool american = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
+  return chosen.value_or(american ? Paper::Letter : Paper::A4);
+}
+
+void Settings::setPaper(Paper paper) {
+  store_.setValue(kPaper, static_cast<int>(paper));
+}
+
+QStringList Settings::recentOrders() const {
+  return store_.value(kRecentOrders).toStringList();
+}
+
+void Settings::addRecentOrder(const QString& file) {
+  QStringList files = recentOrders();
+  files.removeAll(file);
+  files.prepend(file);
+  while (files.size() > kRecentFiles) {
+    files.removeLast();
+  }
+  store_.setValue(kRecentOrders, files);
+}
+
+void Settings::clearRecentOrders() {
+  store_.remove(kRecentOrders);
+}
+
+QString Settings::lastShop() const {
+  return store_.value(kLastShop).toString();
+}
+
+void Settings::setLastShop(const QString& file) {
+  store_.setValue(kLastShop, file);
+}
+
+QByteArray Settings::windowGeometry() const {
+  return store_.value(kGeometry).toByteArray();
+}
+
+void Settings::setWindowGeometry(const QByteArray& geometry) {
+  store_.setValue(kGeometry, geometry);
+}
+
+QByteArray Settings::splitterState(const QString& name) const {
+  return store_.value(kSplitter + name).toByteArray();
+}
+
+void Settings::setSplitterState(const QString& name, const QByteArray& state) {
+  store_.setValue(kSplitter + name, state);
+}
+
+}  // namespace creaseline::desk

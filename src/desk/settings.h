@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: MIT
+// What the desk keeps between two days: units, recent files, the shop used last, the window's
+// place. The file is given from outside, so that tests never touch a person's own settings.
+#pragma once
+
+#include <QByteArray>
+#include <QSettings>
+#include <QString>
+#include <QStringList>
+#include <optional>
+
+#include "creaseline/base/units.h"
+#include "creaseline/sheets/sheet.h"
+
+namespace creaseline::desk {
+
+class Settings {
+ public:
+  static constexpr int kRecentFiles = 8;
+
+  explicit Settings(const QString& file);
+
+  // Nothing until the user has chosen; then the shop's own choice is no longer followed.
+  [[nodiscard]] std::optional<UnitChoice> units() const;
+  void setUnits(const UnitChoice& units);
+
+  // Of the sheets; until chosen, what the language's country uses.
+  [[nodiscard]] Paper paper() const;
+  void setPaper(Paper paper);
+
+  // Orders, newest first, no path twice. Files that are gone stay listed: they may be on a drive
+  // that is not plugged in.
+  [[nodiscard]] QStringList recentOrders() const;
+  void addRecentOrder(const QString& file);
+  void clearRecentOrders();
+
+  [[nodiscard]] QString lastShop() const;
+  void setLastShop(const QString& file);
+
+  [[nodiscard]] QByteArray windowGeometry() const;
+  void setWindowGeometry(const QByteArray& geometry);
+  // Of a splitter, by its object name.
+  [[nodiscard]] QByteArray splitterState(const QString& name) const;
+  void setSplitterState(const QString& name, const QByteArray& state);
+
+ private:
+  QSettings store_;
+};
+
+}  // namespace creaseline::desk

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+#include "desk/start_page.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QHBoxLayout>
+
+#include "desk/theme.h"
+
+namespace creaseline::desk {
+
+namespace {
+
+constexpr int kPageWidth = 620;
+
+}  // namespace
+
+StartPage::StartPage(QWidget* parent) : QWidget(parent) {
+  setObjectName(QStringLiteral("startPage"));
+  setBackgroundRole(QPalette::Base);
+  setAutoFillBackground(true);
+  auto* outer = new QHBoxLayout(this);
+  auto* page = new QWidget(this);
+  page->setMaximumWidth(kPageWidth);
+  page->setMinimumWidth(420);
+  outer->addStretch(1);
+  outer->addWidget(page, 3);
+  outer->addStretch(1);
+  auto* layout = new QVBoxLayout(page);
+  layout->setSpacing(14);
+  layout->addStretch(2);
+  title_ = new QLabel(page);
+  QFont large = title_->font();
+  large.setPointSizeF(large.pointSizeF() * 1.8);
+  large.setBold(true);
+  title_->setFont(large);
+  title_->setWordWrap(true);
+  words_ = new QLabel(page);
+  words_->setWordWrap(true);
+  layout->addWidget(title_);
+  layout->addWidget(words_);
+  auto* buttons = new QHBoxLayout;
+  openOrder_ = new QPushButton(tr("Open an &order…"), page);
+  openOrder_->setObjectName(QStringLiteral("startOrder"));
+  openShop_ = new QPushButton(tr("Open a &shop…"), page);
+  openShop_->setObjectName(QStringLiteral("startShop"));
+  openDemo_ = new QPushButton(tr("Open the &demo"), page);
+  openDemo_->setObjectName(QStringLiteral("startDemo"));
+  openOrder_->setAccessibleName(tr("Open an order from the start page"));
+  openShop_->setAccessibleName(tr("Open a shop from the start page"));
+  openDemo_->setAccessibleName(tr("Open the demo from the start page"));
+  for (QPushButton* button : {openOrder_, openShop_, openDemo_}) {
+    button->setMinimumHeight(38);
+    button->setMinimumWidth(140);
+    buttons->addWidget(button);
+  }
+  buttons->addStretch(1);
+  layout->addLayout(buttons);
+  recent_ = new QWidget(page);
+  recentLayout_ = new QVBoxLayout(recent_);
+  recentLayout_->setContentsMargins(0, 10, 0, 0);
+  recentLayout_->setSpacing(2);
+  layout->addWidget(recent_);
+  layout->addStretch(3);
+  connect(openOrder_, &QPushButton::clicked, this, &StartPage::openOrderRequested);
+  connect(openShop_, &QPushButton::clicked, this, &StartPage::openShopRequested);
+  connect(openDemo_, &QPushButton::clicked, this, &StartPage::openDemoRequested);
+}
+
+void StartPage::showState(bool hasOrder, bool hasShop, bool demoAvailable,
+                          const QStringList& recent) {
+  if (hasOrder && !hasShop) {
+    title_->setText(tr("Which shop sews it?"));
+    words_->setText(
+        tr("The order is read. To plan it, open the file that describes the shop: its frames, "
+           "machines and stock. Or drop that file here."));
+  } else {
+    title_->setText(tr("Where does the design go?"));
+    words_->setText(
+        tr("Open an order to see for every garment, size and place where the design goes, which "
+           "frame holds it and what goes behind it. Files can also be dropped here."));
+  }
+  openOrder_->setDefault(!hasOrder);
+  openShop_->setVisible(!hasShop);
+  openDemo_->setEnabled(demoAvailable);
+  openDemo_->setToolTip(demoAvailable ? QString() : tr("The demo is not installed here"));
+  fillRecent(recent);
+}
+
+void StartPage::fillRecent(const QStringList& recent) {
+  while (QLayoutItem* item = recentLayout_->takeAt(0)) {
+    delete item->widget();
+    delete item;
+  }
+  recent_->setVisible(!recent.isEmpty());
+  if (recent.isEmpty()) {
+    return;
+  }
+  auto* heading = new QLabel(tr("Recent orders"), recent_);
+  QFont bold = heading->font();
+  bold.setBold(true);
+  heading->setFont(bold);
+  recentLayout_->addWidget(heading);
+  for (const QString& file : recent) {
+    const QFileInfo info(file);
+    auto* button = new QPushButton(recent_);
+    button->setFlat(true);
+    QString folder = QDir::toNativeSeparators(info.absolutePath());
+    folder = fontMetrics().elidedText(folder, Qt::ElideMiddle, kPageWidth / 2);
+    // An ampersand in a file name is not a mnemonic.
+    button->setText(tr("%1   in %2", "file, folder")
+                        .arg(info.fileName(), folder)
+                        .replace(QLatin1Char('&'), QStringLiteral("&&")));
+    button->setToolTip(QDir::toNativeSeparators(file));
+    button->setAccessibleName(tr("Recent order %1").arg(QDir::toNativeSeparators(file)));
+    button->setStyleSheet(QStringLiteral("text-align: left; padding: 6px;"));
+    recentLayout_->addWidget(button);
+    // Queued: opening changes the list, and with it this very button.
+    connect(
+        button, &QPushButton::clicked, this, [this, file] { Q_EMIT openRecentRequested(file); },
+        Qt::QueuedConnection);
+  }
+}
+
+}  // namespace creaseline::desk

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+// What the window shows while no order, or no shop, is open: always a way on.
+#pragma once
+
+#include <QLabel>
+#include <QPushButton>
+#include <QStringList>
+#include <QVBoxLayout>
+#include <QWidget>
+
+namespace creaseline::desk {
+
+class StartPage : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit StartPage(QWidget* parent = nullptr);
+
+  // What is missing, and the files that could be opened again.
+  void showState(bool hasOrder, bool hasShop, bool demoAvailable, const QStringList& recent);
+
+ Q_SIGNALS:
+  void openOrderRequested();
+  void openShopRequested();
+  void openDemoRequested();
+  void openRecentRequested(const QString& file);
+
+ private:
+  void fillRecent(const QStringList& recent);
+
+  QLabel* title_ = nullptr;
+  QLabel* words_ = nullptr;
+  QPushButton* openOrder_ = nullptr;
+  QPushButton* openShop_ = nullptr;
+  QPushButton* openDemo_ = nullptr;
+  QWidget* recent_ = nullptr;
+  QVBoxLayout* recentLayout_ = nullptr;
+};
+
+}  // namespace creaseline::desk

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: MIT
+#include "desk/table_panel.h"
+
+#include <QAction>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "desk/text.h"
+#include "desk/theme.h"
+
+namespace creaseline::desk {
+
+TablePanel::TablePanel(Selection& selection, const QList<QAction*>& zoomActions, QWidget* parent)
+    : QWidget(parent), selection_(selection) {
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  auto* strip = new QHBoxLayout;
+  strip->setContentsMargins(8, 4, 8, 4);
+  strip->setSpacing(4);
+  places_ = new QHBoxLayout;
+  places_->setSpacing(4);
+  buttons_ = new QButtonGroup(this);
+  strip->addLayout(places_);
+  strip->addStretch(1);
+  zoom_ = new QLabel(this);
+  zoom_->setObjectName(QStringLiteral("zoom"));
+  strip->addWidget(zoom_);
+  for (QAction* action : zoomActions) {
+    auto* button = new QToolButton(this);
+    button->setDefaultAction(action);
+    button->setAutoRaise(true);
+    button->setIconSize({18, 18});
+    button->setFocusPolicy(Qt::TabFocus);
+    strip->addWidget(button);
+  }
+  layout->addLayout(strip);
+  canvas_ = new TableCanvas(this);
+  layout->addWidget(canvas_, 1);
+  connect(buttons_, &QButtonGroup::idClicked, this, [this](int id) {
+    selection_.choosePlacement(selection_.line(), static_cast<std::size_t>(id));
+  });
+  connect(canvas_, &TableCanvas::zoomChanged, this,
+          [this] { zoom_->setText(tr("%1 % of true size").arg(canvas_->percentOfTrueSize())); });
+}
+
+void TablePanel::showSelection(const std::shared_ptr<const PlannedOrder>& planned) {
+  fillPlaces(*planned);
+  canvas_->setPicture(planned, selection_.current(), emptyText(*planned));
+}
+
+QString TablePanel::emptyText(const PlannedOrder& planned) {
+  return planned.plan() == nullptr ? tr("The order is being planned.")
+                                   : tr("Nothing is sewn on this line.");
+}
+
+void TablePanel::fillPlaces(const PlannedOrder& planned) {
+  const auto& placements = planned.order() == nullptr || selection_.empty()
+                               ? std::vector<OrderPlacement>()
+                               : planned.order()->lines[selection_.line()].placements;
+  // Buttons are kept where they can be, so that the focus stays on one that was just pressed.
+  while (buttons_->buttons().size() > static_cast<qsizetype>(placements.size())) {
+    QAbstractButton* last = buttons_->buttons().constLast();
+    buttons_->removeButton(last);
+    delete last;
+  }
+  for (std::size_t i = 0; i < placements.size(); ++i) {
+    auto* button = qobject_cast<QToolButton*>(buttons_->button(static_cast<int>(i)));
+    if (button == nullptr) {
+      button = new QToolButton(this);
+      button->setCheckable(true);
+      button->setFocusPolicy(Qt::StrongFocus);
+      button->setMinimumHeight(28);
+      buttons_->addButton(button, static_cast<int>(i));
+      places_->addWidget(button);
+    }
+    const Location* location = planned.rules().location(placements[i].location);
+    const QString name =
+        toQString(location == nullptr ? placements[i].location.text() : location->name);
+    const auto state = planned.worst(selection_.line(), i);
+    button->setText(state ? stateShape(*state) + QLatin1Char(' ') + name : name);
+    button->setAccessibleName(state
+                                  ? tr("Place %1: %2, %3").arg(i + 1).arg(name, garmentWord(*state))
+                                  : tr("Place %1: %2").arg(i + 1).arg(name));
+    button->setToolTip(button->accessibleName());
+    button->setChecked(i == selection_.placement());
+  }
+}
+
+}  // namespace creaseline::desk

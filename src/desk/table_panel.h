@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+// The table with the strip above it: the places of the selected line to choose from, and zoom.
+#pragma once
+
+#include <QButtonGroup>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QWidget>
+
+#include "desk/selection.h"
+#include "desk/table_canvas.h"
+
+namespace creaseline::desk {
+
+class TablePanel : public QWidget {
+  Q_OBJECT
+
+ public:
+  // The actions' buttons are shown at the right end of the strip.
+  TablePanel(Selection& selection, const QList<QAction*>& zoomActions, QWidget* parent = nullptr);
+
+  [[nodiscard]] TableCanvas& canvas() { return *canvas_; }
+  // Shows what is selected in this plan.
+  void showSelection(const std::shared_ptr<const PlannedOrder>& planned);
+
+ private:
+  void fillPlaces(const PlannedOrder& planned);
+  [[nodiscard]] static QString emptyText(const PlannedOrder& planned);
+
+  Selection& selection_;
+  TableCanvas* canvas_ = nullptr;
+  QHBoxLayout* places_ = nullptr;
+  QButtonGroup* buttons_ = nullptr;
+  QLabel* zoom_ = nullptr;
+};
+
+}  // namespace creaseline::desk
