@@ -23,12 +23,12 @@ inline std::size_t linesIn(const std::string& text) {
   return lines;
 }
 
-// A copy of the demo: regatta.order.json, workshop.shop.json and what they refer to.
-class DemoCopy {
+// A copy of an order, its shop and what they refer to, in a folder that a test may spoil.
+class OrderCopy {
  public:
-  DemoCopy() {
-    std::filesystem::copy(std::filesystem::path(SOURCE_DIR) / "demo", path(),
-                          std::filesystem::copy_options::recursive);
+  OrderCopy(const std::filesystem::path& source, std::string order, std::string shop)
+      : order_(std::move(order)), shop_(std::move(shop)) {
+    std::filesystem::copy(source, path(), std::filesystem::copy_options::recursive);
   }
   [[nodiscard]] const std::filesystem::path& path() const { return folder_.path(); }
   std::filesystem::path operator/(const std::string& name) const { return folder_ / name; }
@@ -36,17 +36,31 @@ class DemoCopy {
   [[nodiscard]] ProgramResult run(std::vector<std::string> arguments) const {
     return runCreaseline(std::move(arguments), path());
   }
-  // Runs `verb regatta.order.json --shop workshop.shop.json` and more.
+  // Runs `verb ORDER --shop SHOP` and more.
   [[nodiscard]] ProgramResult runOrder(const std::string& verb,
                                        const std::vector<std::string>& more = {}) const {
-    std::vector<std::string> arguments = {verb, "regatta.order.json", "--shop",
-                                          "workshop.shop.json"};
+    std::vector<std::string> arguments = {verb, order_, "--shop", shop_};
     arguments.insert(arguments.end(), more.begin(), more.end());
     return run(arguments);
   }
 
  private:
   TemporaryFolder folder_;
+  std::string order_, shop_;
+};
+
+// The demo: regatta.order.json for workshop.shop.json.
+struct DemoCopy : OrderCopy {
+  DemoCopy()
+      : OrderCopy(std::filesystem::path(SOURCE_DIR) / "demo", "regatta.order.json",
+                  "workshop.shop.json") {}
+};
+
+// A small order that plans in no time: team.order.json with one stop for team.shop.json, and
+// easy.order.json without any.
+struct TeamCopy : OrderCopy {
+  TeamCopy()
+      : OrderCopy(std::filesystem::path(TEST_DATA) / "plan", "team.order.json", "team.shop.json") {}
 };
 
 // One error in the documented form, and nothing else on standard error.

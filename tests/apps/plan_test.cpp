@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// creaseline plan on the demo order.
+// creaseline plan on a small order.
 #include <catch2/catch.hpp>
 #include <csignal>
 #include <nlohmann/json.hpp>
@@ -14,9 +14,9 @@ using nlohmann::json;
 
 namespace {
 
-// The demo's order with its lines over and over: long enough work to be interrupted.
-json manyLines(const DemoCopy& demo, std::size_t count) {
-  json order = json::parse(contentOf(demo / "regatta.order.json"));
+// The small order with its lines over and over: long enough work to be interrupted.
+json manyLines(const TeamCopy& team, std::size_t count) {
+  json order = json::parse(contentOf(team / "team.order.json"));
   const json lines = order["lines"];
   order["lines"] = json::array();
   for (std::size_t i = 0; i < count; ++i) {
@@ -27,45 +27,31 @@ json manyLines(const DemoCopy& demo, std::size_t count) {
   return order;
 }
 
-// The demo's order with the first line alone and its first placement, shrunk until all is well.
-json easyOrder(const DemoCopy& demo) {
-  json order = json::parse(contentOf(demo / "regatta.order.json"));
-  json line = order["lines"][0];
-  json placement = line["placements"][0];
-  placement["scale"] = 0.5;
-  line["placements"] = json::array({placement});
-  line["sizes"] = {{"M", 1}};
-  order["lines"] = json::array({line});
-  return order;
-}
-
 }  // namespace
 
 TEST_CASE("an order with stops is planned to text with exit code 1", "[apps][plan]") {
-  const DemoCopy demo;
-  const auto before = snapshot(demo.path());
-  const ProgramResult result = demo.runOrder("plan");
+  const TeamCopy team;
+  const auto before = snapshot(team.path());
+  const ProgramResult result = team.runOrder("plan");
   CHECK(result.exitCode == 1);
   CHECK(result.err.empty());
-  CHECK_THAT(result.out, StartsWith("Order 2026-118: Regatta week\n"));
+  CHECK_THAT(result.out, StartsWith("Order T-1: Team kit\n"));
   CHECK_THAT(result.out, Contains("Stops: cannot be sewn as asked"));
   CHECK_THAT(result.out, Contains("below the collar seam to the top of the design"));
-  CHECK(snapshot(demo.path()) == before);
+  CHECK(snapshot(team.path()) == before);
 }
 
 TEST_CASE("an order without stops is planned with exit code 0", "[apps][plan]") {
-  const DemoCopy demo;
-  writeContent(demo / "easy.order.json", easyOrder(demo).dump());
-  const ProgramResult result =
-      demo.run({"plan", "easy.order.json", "--shop", "workshop.shop.json"});
+  const TeamCopy team;
+  const ProgramResult result = team.run({"plan", "easy.order.json", "--shop", "team.shop.json"});
   INFO(result.out << result.err);
   CHECK(result.exitCode == 0);
-  CHECK_THAT(result.out, Contains("1 garment, 1 hooping. 0 stops"));
+  CHECK_THAT(result.out, Contains("3 garments, 3 hoopings. 0 stops"));
 }
 
 TEST_CASE("the JSON plan parses and agrees with the text", "[apps][plan]") {
-  const DemoCopy demo;
-  const ProgramResult result = demo.runOrder("plan", {"--json"});
+  const TeamCopy team;
+  const ProgramResult result = team.runOrder("plan", {"--json"});
   CHECK(result.exitCode == 1);
   const json plan = json::parse(result.out);
   CHECK(plan["format"] == "creaseline-plan");
@@ -73,7 +59,7 @@ TEST_CASE("the JSON plan parses and agrees with the text", "[apps][plan]") {
   const std::string summary =
       std::to_string(plan["counts"]["garments"].get<int>()) + " garments, " +
       std::to_string(plan["counts"]["placements"].get<int>()) + " hoopings.";
-  CHECK_THAT(demo.runOrder("plan").out, Contains(summary));
+  CHECK_THAT(team.runOrder("plan").out, Contains(summary));
   // Quantities of the plan add up to the hoopings that it counts.
   int hoopings = 0;
   for (const json& placement : plan["placements"]) {
@@ -83,91 +69,91 @@ TEST_CASE("the JSON plan parses and agrees with the text", "[apps][plan]") {
 }
 
 TEST_CASE("the JSON plan is valid under its schema by an independent validator", "[apps][plan]") {
-  const DemoCopy demo;
-  REQUIRE(demo.runOrder("plan", {"--json", "--output", "plan.json"}).exitCode == 1);
+  const TeamCopy team;
+  REQUIRE(team.runOrder("plan", {"--json", "--output", "plan.json"}).exitCode == 1);
   const ProgramResult validator = runProgram({"/usr/bin/python3",
                                               {SOURCE_DIR "/tests/catalogue/validate_schemas.py",
-                                               SOURCE_DIR, (demo / "plan.json").string()},
+                                               SOURCE_DIR, (team / "plan.json").string()},
                                               {}});
   INFO(validator.out << validator.err);
   CHECK(validator.exitCode == 0);
 }
 
 TEST_CASE("the plan is the same bytes on every run and any number of threads", "[apps][plan]") {
-  const DemoCopy demo;
+  const TeamCopy team;
   for (const char* form : {"--json", "--units=in"}) {
     CAPTURE(form);
-    const std::string first = demo.runOrder("plan", {form, "--threads", "1"}).out;
+    const std::string first = team.runOrder("plan", {form, "--threads", "1"}).out;
     CHECK_FALSE(first.empty());
-    CHECK(demo.runOrder("plan", {form, "--threads", "1"}).out == first);
-    CHECK(demo.runOrder("plan", {form, "--threads", "2"}).out == first);
-    CHECK(demo.runOrder("plan", {form, "--threads", "7"}).out == first);
-    CHECK(demo.runOrder("plan", {form}).out == first);
+    CHECK(team.runOrder("plan", {form, "--threads", "1"}).out == first);
+    CHECK(team.runOrder("plan", {form, "--threads", "2"}).out == first);
+    CHECK(team.runOrder("plan", {form, "--threads", "7"}).out == first);
+    CHECK(team.runOrder("plan", {form}).out == first);
   }
 }
 
 TEST_CASE("units and ruler marks are the user's choice and do not touch the JSON", "[apps][plan]") {
-  const DemoCopy demo;
-  const std::string inches = demo.runOrder("plan", {"--units", "in"}).out;
-  const std::string millimetres = demo.runOrder("plan", {"--units", "mm"}).out;
-  const std::string centimetres = demo.runOrder("plan", {"--units", "cm"}).out;
+  const TeamCopy team;
+  const std::string inches = team.runOrder("plan", {"--units", "in"}).out;
+  const std::string millimetres = team.runOrder("plan", {"--units", "mm"}).out;
+  const std::string centimetres = team.runOrder("plan", {"--units", "cm"}).out;
   // Centre chest up to adult XL: 3 in below the collar seam (common practice, no source).
   CHECK_THAT(inches, Contains("Drop         3 in below the collar seam"));
   CHECK_THAT(millimetres, Contains("Drop         76 mm below the collar seam"));
   CHECK_THAT(centimetres, Contains("Drop         7.6 cm below the collar seam"));
-  CHECK_THAT(demo.runOrder("plan", {"--units", "in", "--mark", "16"}).out, Contains("/16 in"));
+  CHECK_THAT(team.runOrder("plan", {"--units", "in", "--mark", "16"}).out, Contains("/16 in"));
   CHECK_THAT(inches, !Contains("/16 in"));
-  CHECK(demo.runOrder("plan", {"--json", "--units", "mm"}).out ==
-        demo.runOrder("plan", {"--json", "--units", "in"}).out);
+  CHECK(team.runOrder("plan", {"--json", "--units", "mm"}).out ==
+        team.runOrder("plan", {"--json", "--units", "in"}).out);
 }
 
 TEST_CASE("a plan goes to a file, with one line about it unless quiet", "[apps][plan]") {
-  const DemoCopy demo;
-  const ProgramResult result = demo.runOrder("plan", {"--output", "plan.txt"});
+  const TeamCopy team;
+  const ProgramResult result = team.runOrder("plan", {"--output", "plan.txt"});
   CHECK(result.exitCode == 1);
   CHECK(result.out.empty());
   CHECK_THAT(result.err, StartsWith("creaseline: wrote plan.txt: "));
   CHECK(linesIn(result.err) == 1);
-  CHECK(contentOf(demo / "plan.txt") == demo.runOrder("plan").out);
-  CHECK(demo.runOrder("plan", {"--output", "quiet.txt", "--quiet"}).err.empty());
-  CHECK(demo.runOrder("plan", {"--output", "-"}).out == contentOf(demo / "plan.txt"));
+  CHECK(contentOf(team / "plan.txt") == team.runOrder("plan").out);
+  CHECK(team.runOrder("plan", {"--output", "quiet.txt", "--quiet"}).err.empty());
+  CHECK(team.runOrder("plan", {"--output", "-"}).out == contentOf(team / "plan.txt"));
 }
 
 TEST_CASE("remarks of the readers go to standard error", "[apps][plan]") {
-  const DemoCopy demo;
-  json order = easyOrder(demo);
+  const TeamCopy team;
+  json order = json::parse(contentOf(team / "easy.order.json"));
   order["mood"] = "good";
-  writeContent(demo / "easy.order.json", order.dump());
-  const std::vector<std::string> call = {"plan", "easy.order.json", "--shop", "workshop.shop.json"};
-  const ProgramResult result = demo.run(call);
+  writeContent(team / "easy.order.json", order.dump());
+  const std::vector<std::string> call = {"plan", "easy.order.json", "--shop", "team.shop.json"};
+  const ProgramResult result = team.run(call);
   CHECK(result.exitCode == 0);
   CHECK_THAT(result.err, StartsWith("creaseline: note: easy.order.json: "));
   CHECK_THAT(result.err, Contains("mood"));
   auto quiet = call;
   quiet.emplace_back("--quiet");
-  CHECK(demo.run(quiet).err.empty());
-  CHECK(demo.run(quiet).out == result.out);
+  CHECK(team.run(quiet).err.empty());
+  CHECK(team.run(quiet).out == result.out);
 }
 
 TEST_CASE("a locale with a decimal comma changes nothing", "[apps][plan]") {
-  const DemoCopy demo;
-  const std::string plain = demo.runOrder("plan", {"--json"}).out;
+  const TeamCopy team;
+  const std::string plain = team.runOrder("plan", {"--json"}).out;
   REQUIRE(::setenv("LC_ALL", "de_DE.UTF-8", 1) == 0);
-  const std::string german = demo.runOrder("plan", {"--json"}).out;
+  const std::string german = team.runOrder("plan", {"--json"}).out;
   REQUIRE(::unsetenv("LC_ALL") == 0);
   CHECK(german == plain);
 }
 
 TEST_CASE("Ctrl-C ends planning with exit code 130 and leaves no file", "[apps][plan]") {
-  const DemoCopy demo;
-  json order = manyLines(demo, 4000);
+  const TeamCopy team;
+  json order = manyLines(team, 4000);
   order["mood"] = "good";  // its note tells that reading is over and planning begins
-  writeContent(demo / "many.order.json", order.dump());
-  const auto before = snapshot(demo.path());
+  writeContent(team / "many.order.json", order.dump());
+  const auto before = snapshot(team.path());
   RunningProgram program(
       {CREASELINE_PROGRAM,
-       {"plan", "many.order.json", "--shop", "workshop.shop.json", "--output", "plan.txt"},
-       demo.path()});
+       {"plan", "many.order.json", "--shop", "team.shop.json", "--output", "plan.txt"},
+       team.path()});
   while (program.errorSoFar().find("mood") == std::string::npos && !program.ended()) {
     std::this_thread::yield();
   }
@@ -176,5 +162,5 @@ TEST_CASE("Ctrl-C ends planning with exit code 130 and leaves no file", "[apps][
   CHECK(result.exitCode == 130);
   CHECK(result.signal == 0);
   CHECK_THAT(result.err, Contains("creaseline: cancelled; nothing was written"));
-  CHECK(snapshot(demo.path()) == before);
+  CHECK(snapshot(team.path()) == before);
 }

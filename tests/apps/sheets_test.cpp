@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// creaseline sheets on the demo order, looked at with poppler's tools.
+// creaseline sheets on a small order, looked at with poppler's tools.
 #include <catch2/catch.hpp>
 
 #include "apps/command_line.h"
@@ -20,7 +20,7 @@ std::string poppler(const std::string& tool, const std::vector<std::string>& arg
 }  // namespace
 
 TEST_CASE("sheets are written as a PDF on the paper asked for", "[apps][sheets]") {
-  const DemoCopy demo;
+  const TeamCopy team;
   // A4 and Letter in whole points, as PDF page boxes have it: ISO 216 (210 by 297 mm), 8.5 by 11
   // in.
   struct Case {
@@ -30,31 +30,31 @@ TEST_CASE("sheets are written as a PDF on the paper asked for", "[apps][sheets]"
     CAPTURE(entry.paper);
     const std::string file = entry.paper + ".pdf";
     const ProgramResult result =
-        demo.runOrder("sheets", {"--output", file, "--paper", entry.paper});
+        team.runOrder("sheets", {"--output", file, "--paper", entry.paper});
     INFO(result.err);
-    CHECK(result.exitCode == 1);  // the demo has stops
+    CHECK(result.exitCode == 1);  // the order has a stop
     CHECK(result.out.empty());
     CHECK_THAT(result.err, Contains("creaseline: wrote " + file + ": "));
-    CHECK_THAT(poppler("pdfinfo", {(demo / file).string()}), Contains(entry.points));
-    CHECK_THAT(poppler("pdftotext", {(demo / file).string(), "-"}), Contains("Regatta week"));
+    CHECK_THAT(poppler("pdfinfo", {(team / file).string()}), Contains(entry.points));
+    CHECK_THAT(poppler("pdftotext", {(team / file).string(), "-"}), Contains("Team kit"));
   }
 }
 
 TEST_CASE("sheets go to standard output with -, and nothing else does", "[apps][sheets]") {
-  const DemoCopy demo;
-  const auto before = snapshot(demo.path());
-  const ProgramResult result = demo.runOrder("sheets", {"--output", "-", "--quiet"});
+  const TeamCopy team;
+  const auto before = snapshot(team.path());
+  const ProgramResult result = team.runOrder("sheets", {"--output", "-", "--quiet"});
   CHECK(result.exitCode == 1);
   CHECK(result.err.empty());
   CHECK_THAT(result.out, StartsWith("%PDF-"));
-  CHECK(snapshot(demo.path()) == before);
+  CHECK(snapshot(team.path()) == before);
 }
 
 TEST_CASE("sheets are not written over a file without --force", "[apps][sheets]") {
-  const DemoCopy demo;
-  writeContent(demo / "team.pdf", "kept");
-  const ProgramResult result = demo.runOrder("sheets", {"--output", "team.pdf"});
+  const TeamCopy team;
+  writeContent(team / "kit.pdf", "kept");
+  const ProgramResult result = team.runOrder("sheets", {"--output", "kit.pdf"});
   CHECK(result.exitCode == 2);
   CHECK(isOneError(result.err));
-  CHECK(contentOf(demo / "team.pdf") == "kept");
+  CHECK(contentOf(team / "kit.pdf") == "kept");
 }
