@@ -274,31 +274,35 @@ class TextReport {
 
   void frame(const PlacementPlan& plan) {
     if (plan.frame) {
-      const Frame* frame = context_.shop.frame(plan.frame->frame);
-      out_.labelled(2, "Frame",
-                    frame ? framePhrase(*frame, *plan.frame, units_) : plan.frame->frame.text());
-      std::string slack = slackPhrase(plan.frame->slack, units_);
-      if (plan.panel == PanelName::LeftSleeve || plan.panel == PanelName::RightSleeve) {
-        slack += " (seen with the cuff on top)";
-      }
-      out_.labelled(2, "Slack", slack);
-      if (!plan.frame->bodyNearest.empty()) {
-        out_.labelled(
-            2, "",
-            fmt::format("frame body {} from the {}", roomPhrase(plan.frame->bodyRoom, units_),
-                        plan.frame->bodyNearest));
-      }
+      chosenFrame(plan, *plan.frame);
     } else {
       out_.labelled(2, "Frame", "none on hand serves here");
-    }
-    if (plan.largestScale > 0.0) {
-      out_.labelled(2, "Largest",
-                    fmt::format("at {} of this size the design still goes into a frame here",
-                                percentDown(plan.largestScale)));
+      if (plan.largestScale > 0.0) {
+        out_.labelled(2, "",
+                      fmt::format("the frames hold the design at up to {} of this size",
+                                  percentDown(plan.largestScale)));
+      }
     }
     for (const FrameRejection& rejection : plan.rejections) {
       out_.labelled(2, &rejection == plan.rejections.data() ? "Ruled out" : "",
                     rejected(rejection));
+    }
+  }
+
+  void chosenFrame(const PlacementPlan& plan, const FrameChoice& choice) {
+    const Frame* frame = context_.shop.frame(choice.frame);
+    out_.labelled(2, "Frame", frame ? framePhrase(*frame, choice, units_) : choice.frame.text());
+    std::string slack = slackPhrase(choice.slack, units_);
+    if (plan.panel == PanelName::LeftSleeve || plan.panel == PanelName::RightSleeve) {
+      slack += " (seen with the cuff on top)";
+    }
+    out_.labelled(2, "Slack", slack);
+    if (!choice.bodyNearest.empty()) {
+      out_.labelled(2, "",
+                    choice.bodyRoom > Length()
+                        ? fmt::format("frame body {} from the {}",
+                                      roomPhrase(choice.bodyRoom, units_), choice.bodyNearest)
+                        : fmt::format("frame body touches the {}", choice.bodyNearest));
     }
   }
 

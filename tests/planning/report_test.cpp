@@ -88,7 +88,7 @@ TEST_CASE("a size without a frame says why, and by how many millimetres", "[repo
   CHECK_THAT(text, Contains("Centre chest, size 2XL\n"));
   CHECK_THAT(text, Contains("  Frame        none on hand serves here\n"));
   // 94.159 % is rounded down.
-  CHECK_THAT(text, Contains("at 94 % of this size the design still goes into a frame here"));
+  CHECK_THAT(text, Contains("the frames hold the design at up to 94 % of this size"));
   CHECK_THAT(text, Contains("Large magnetic: 12 mm too narrow [holds-design, by 12.0 mm]"));
 }
 
