@@ -70,6 +70,9 @@ void GarmentDrawing::Scene::addLine(const SceneLine& line, double thickness) {
 
 GarmentDrawing::Scene GarmentDrawing::scene(const DrawingStyle& style, const QRectF& area) const {
   Scene result;
+  if (style.showSides) {
+    addSides(result, style, area);
+  }
   if (plan_.hasRule && style.showDimensions) {
     addDimensions(result, style);
   }
@@ -177,18 +180,23 @@ void GarmentDrawing::addDimensions(Scene& scene, const DrawingStyle& style) cons
   }
 }
 
-void GarmentDrawing::addTexts(Scene& scene, const DrawingStyle& style, const QRectF& area) const {
+// First of all labels: a side that is told anywhere but at that side would mislead.
+void GarmentDrawing::addSides(Scene& scene, const DrawingStyle& style, const QRectF& area) const {
   const double unit = style.unit;
   const TextStyle small{style.textSize * unit, false};
   const TextStyle strong{style.textSize * unit, true};
   const double width = kLabelWidth * unit;
-  if (style.showSides) {
-    const double y = area.top() + 5.0 * unit;
-    scene.addLabel({{viewerLeft(), strong}, {QStringLiteral("viewer's left"), small}}, width,
-                   {area.left() + 12.0 * unit, y}, {});
-    scene.addLabel({{viewerRight(), strong}, {QStringLiteral("viewer's right"), small}}, width,
-                   {area.right() - 12.0 * unit, y}, {});
-  }
+  const double y = area.top() + 5.0 * unit;
+  scene.addLabel({{viewerLeft(), strong}, {QStringLiteral("viewer's left"), small}}, width,
+                 {area.left() + 12.0 * unit, y}, {});
+  scene.addLabel({{viewerRight(), strong}, {QStringLiteral("viewer's right"), small}}, width,
+                 {area.right() - 12.0 * unit, y}, {});
+}
+
+void GarmentDrawing::addTexts(Scene& scene, const DrawingStyle& style, const QRectF& area) const {
+  const double unit = style.unit;
+  const TextStyle small{style.textSize * unit, false};
+  const double width = kLabelWidth * unit;
   if (style.showTurn && plan_.hasRule) {
     const Point up = turned({0.0, -1.0}, plan_.placed.panelTurn);
     const double reach = plan_.design.height.mm() / 2.0;

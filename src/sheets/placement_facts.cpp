@@ -239,8 +239,11 @@ void addDesign(PlacementFacts& facts, const PlacementContext& context, const Pla
                               QStringLiteral(", ") +
                               toQString(sizePhrase(piece.width, piece.height, context.units))});
   }
-  for (const Step& step : plan.steps) {
-    facts.steps.push_back({toQString(step.text), step.byHand});
+  // A checklist would invite to start what must not be sewn.
+  if (plan.frame) {
+    for (const Step& step : plan.steps) {
+      facts.steps.push_back({toQString(step.text), step.byHand});
+    }
   }
 }
 

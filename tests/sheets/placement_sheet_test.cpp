@@ -197,6 +197,7 @@ TEST_CASE("what must not be sewn says so, and why, and what was checked to help"
   const QString text = probe::pageText(sheets->pdf, 1);
   INFO(text.toStdString());
   CHECK(text.contains(QStringLiteral("DO NOT SEW")));
+  CHECK_FALSE(text.contains(QStringLiteral("Steps")));
   const Finding& finding = sheets->plan.findings.front();
   REQUIRE(finding.severity == Severity::Stop);
   REQUIRE_FALSE(finding.remedies.empty());

@@ -51,7 +51,7 @@ class GarmentDrawing {
   // Draws into `area` (scene millimetres); what reaches beyond it, such as a long neighbouring
   // sleeve, is cut at its edge. The painter's coordinates are the scene's. All labels lie inside
   // `area` and none overlaps another; one that finds no room is left out, least important first
-  // (the order is: drop, centre, sideways, sides, top of the design, bracket, caption, keep-outs).
+  // (the order is: sides, drop, centre, sideways, top of the design, bracket, caption, keep-outs).
   void paint(QPainter& painter, const DrawingStyle& style, const QRectF& area) const;
 
   // The labels that paint() would draw.
@@ -65,6 +65,7 @@ class GarmentDrawing {
   void paintFrame(QPainter& painter, const DrawingStyle& style) const;
   void paintDesign(QPainter& painter, const DrawingStyle& style) const;
   void paintScene(QPainter& painter, const DrawingStyle& style, const Scene& scene) const;
+  void addSides(Scene& scene, const DrawingStyle& style, const QRectF& area) const;
   void addDimensions(Scene& scene, const DrawingStyle& style) const;
   void addTexts(Scene& scene, const DrawingStyle& style, const QRectF& area) const;
   [[nodiscard]] QPolygonF mapped(const std::vector<Point>& points) const;
