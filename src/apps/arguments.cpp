@@ -99,7 +99,7 @@ void addSheets(CLI::App& app, Raw& raw) {
 void addCheck(CLI::App& app, Raw& raw) {
   CLI::App* verb = app.add_subcommand("check", "Check files without planning");
   verb->add_option("FILES", raw.arguments.files,
-                   "Orders (with all they refer to), shops, blanks, designs, size charts (CSV)")
+                   "Orders (with all they refer to), shops, blanks, designs, charts (CSV)")
       ->required()
       ->type_name("");
   verb->add_flag("--quiet,-q", raw.arguments.quiet, "Errors only");
@@ -142,11 +142,14 @@ std::string topHelp() {
       kExitCodes);
 }
 
+// The first word decides; the library would only miss a verb, not name what stands in its place.
 void refuseUnknownVerb(std::string_view word) {
-  if (word.starts_with('-') || std::find(kVerbs.begin(), kVerbs.end(), word) != kVerbs.end()) {
+  const bool verb = std::find(kVerbs.begin(), kVerbs.end(), word) != kVerbs.end();
+  if (verb || word == "--help" || word == "-h" || word == "--version") {
     return;
   }
-  throw UsageError(fmt::format("found the verb '{}'; expected {} (see creaseline --help)", word,
+  throw UsageError(fmt::format("found {} '{}'; expected {} (see creaseline --help)",
+                               word.starts_with('-') ? "the option" : "the verb", word,
                                fmt::join(kVerbs, ", ")));
 }
 

@@ -45,8 +45,17 @@ class PassingFolder {
   fs::path path_;
 };
 
+// The drawing library remarks on the machine it runs on (no runtime folder, no display), which is
+// no business of the user's. What matters for the sheets comes back in WrittenSheets::notes.
+void passOnFailures(QtMsgType kind, const QMessageLogContext& /*context*/, const QString& text) {
+  if (kind == QtCriticalMsg || kind == QtFatalMsg) {
+    writeMessage("drawing: " + text.toStdString());
+  }
+}
+
 // Neither a display nor the user's locale has a say in what is drawn.
 void chooseSurroundings() {
+  qInstallMessageHandler(passOnFailures);
   qputenv("QT_QPA_PLATFORM", "offscreen");
   qputenv("LC_ALL", "C.UTF-8");
 }

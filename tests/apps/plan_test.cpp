@@ -68,17 +68,6 @@ TEST_CASE("the JSON plan parses and agrees with the text", "[apps][plan]") {
   CHECK(hoopings == plan["counts"]["placements"].get<int>());
 }
 
-TEST_CASE("the JSON plan is valid under its schema by an independent validator", "[apps][plan]") {
-  const TeamCopy team;
-  REQUIRE(team.runOrder("plan", {"--json", "--output", "plan.json"}).exitCode == 1);
-  const ProgramResult validator = runProgram({"/usr/bin/python3",
-                                              {SOURCE_DIR "/tests/catalogue/validate_schemas.py",
-                                               SOURCE_DIR, (team / "plan.json").string()},
-                                              {}});
-  INFO(validator.out << validator.err);
-  CHECK(validator.exitCode == 0);
-}
-
 TEST_CASE("the plan is the same bytes on every run and any number of threads", "[apps][plan]") {
   const TeamCopy team;
   for (const char* form : {"--json", "--units=in"}) {
