@@ -28,7 +28,7 @@ std::vector<std::string> callFor(const json& entry, const fs::path& file) {
   return {"check", file.string()};
 }
 
-void checkRefused(const ProgramResult& result, const fs::path& file) {
+void checkRefused(const ProgramResult& result) {
   CHECK(result.exitCode == 2);
   CHECK(result.out.empty());
   INFO(result.err);
@@ -40,7 +40,8 @@ void checkRefused(const ProgramResult& result, const fs::path& file) {
     CHECK((line.starts_with("creaseline: error: ") || line.starts_with("creaseline: note: ")));
   }
   CHECK(errors == 1);
-  CHECK_THAT(result.err, Contains(file.parent_path().filename().string()));
+  // The error names the file itself or one that it refers to; all of them lie among the test data.
+  CHECK_THAT(result.err, Contains("creaseline: error: " TEST_DATA "/"));
 }
 
 }  // namespace
@@ -55,7 +56,7 @@ TEST_CASE("every broken file gives one error, exit code 2, and stays as it was",
     CAPTURE(name);
     const fs::path file = folder / entry["file"].get<std::string>();
     const ProgramResult result = runCreaseline(callFor(entry, file));
-    checkRefused(result, file);
+    checkRefused(result);
     for (const json& fragment : entry["expect"]) {
       // The command line sets "found" and "expected" apart by a semicolon.
       std::string text = result.err;
@@ -94,7 +95,7 @@ TEST_CASE("100 MB of nonsense are refused unread", "[apps][bad]") {
     CHECK_THAT(result.err, Contains("nonsense.order.json"));
   }
   CHECK(fs::file_size(file) == 100U * 1024U * 1024U);
-  CHECK(snapshot(folder.path()).size() == 1);
+  CHECK(std::distance(fs::directory_iterator(folder.path()), {}) == 1);
 }
 
 TEST_CASE("files that are none are refused by name", "[apps][bad]") {
