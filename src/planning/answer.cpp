@@ -26,6 +26,7 @@ void decideFrame(PlacementPlan& plan, const PanelShape& panel, const Workshop& w
   FrameSearch search = searchFrames(workshop, panel, plan.outlineOnPanel, plan.placed.centre);
   plan.rejections = std::move(search.rejections);
   plan.largestScale = search.largestScale;
+  plan.onlyTurned = search.onlyTurned;
   if (search.accepted.empty()) {
     return;
   }
@@ -85,7 +86,9 @@ PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop) 
   plan.backing = chooseBacking(
       {&request.blank->fabric, &plan.design, panel->name, panel->insideSeen, plan.band, frame},
       workshop);
-  plan.steps = stepsFor(plan, *location, workshop.shop->units);
+  if (plan.frame) {
+    plan.steps = stepsFor(plan, *location, workshop.shop->units);
+  }
   plan.cautions = cautionsFor(plan, *request.blank, *kind, workshop);
   return plan;
 }

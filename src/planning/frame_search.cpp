@@ -6,6 +6,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "creaseline/planning/wording.h"
 #include "planning/seat.h"
 
 namespace creaseline {
@@ -130,6 +131,23 @@ bool better(const Candidate& a, const Candidate& b) {
   return key(a) < key(b);
 }
 
+bool quarterTurned(const Candidate& candidate) {
+  return candidate.choice.turn.millidegrees() % 180'000 != 0;
+}
+
+// The best candidate is turned although another way of lying holds the design: say why.
+void explainTurn(std::vector<Candidate>& candidates) {
+  if (!candidates.empty() && quarterTurned(candidates.front()) &&
+      !std::all_of(candidates.begin(), candidates.end(), quarterTurned)) {
+    candidates.front().choice.reasons.push_back(
+        {"turned on the garment for the sake of room: not turned, no frame leaves enough for the "
+         "shop's hooping error",
+         {},
+         "ranking of frames",
+         false});
+  }
+}
+
 void giveReasons(std::vector<FrameChoice>& accepted, const Workshop& workshop) {
   const UnitChoice& units = workshop.shop->units;
   for (FrameChoice& choice : accepted) {
@@ -137,7 +155,7 @@ void giveReasons(std::vector<FrameChoice>& accepted, const Workshop& workshop) {
     choice.reasons.push_back(
         {fmt::format("room {} to the nearest side, {} turned; the shop's hooping error is {} "
                      "sideways, {} along, {}",
-                     formatLength(choice.slack.least(), units), formatAngle(choice.slack.turn),
+                     roomPhrase(choice.slack.least(), units), formatAngle(choice.slack.turn),
                      formatLength(workshop.figures.hoopingError.sideways, units),
                      formatLength(workshop.figures.hoopingError.along, units),
                      formatAngle(workshop.figures.hoopingError.turn)),
@@ -260,6 +278,9 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
     }
   }
   std::sort(candidates.begin(), candidates.end(), better);
+  search.onlyTurned =
+      !candidates.empty() && std::all_of(candidates.begin(), candidates.end(), quarterTurned);
+  explainTurn(candidates);
   keepBestTurn(candidates);
   for (Candidate& candidate : candidates) {
     search.accepted.push_back(std::move(candidate.choice));

@@ -183,15 +183,9 @@ class Observer {
         "too large by", small->missing);
   }
 
-  static bool quarterTurned(Angle turn) { return turn.millidegrees() % 180'000 != 0; }
-
   void chosenFrame() {
     const FrameChoice& choice = *plan_.frame;
-    const bool onlyTurned =
-        quarterTurned(choice.turn) &&
-        std::all_of(plan_.alternatives.begin(), plan_.alternatives.end(),
-                    [](const FrameChoice& other) { return quarterTurned(other.turn); });
-    if (onlyTurned) {
+    if (plan_.onlyTurned) {
       say(Severity::Watch, FindingCode::FitsOnlyTurned, {},
           fmt::format("fits only with the frame turned by {} on the garment: turn the design in "
                       "the machine as well",
@@ -203,9 +197,12 @@ class Observer {
           std::max({error.sideways - std::min(choice.slack.left, choice.slack.right),
                     error.along - std::min(choice.slack.up, choice.slack.down), Length()});
       say(Severity::Watch, FindingCode::LittleRoom, {},
-          fmt::format("{} leaves room {}; the shop's hooping error is {} sideways, {} along, {}",
-                      nameOfFrame(choice.frame), slackPhrase(choice.slack, units_),
-                      text(error.sideways), text(error.along), formatAngle(error.turn)),
+          fmt::format(
+              "{} leaves little room: to the nearest side {}, turned {}; the shop's hooping "
+              "error is {} sideways, {} along, {}",
+              nameOfFrame(choice.frame), roomPhrase(choice.slack.least(), units_),
+              formatAngle(choice.slack.turn), text(error.sideways), text(error.along),
+              formatAngle(error.turn)),
           "short by", missing);
     }
     unusableSmallerFrame(choice);
@@ -233,11 +230,11 @@ class Observer {
     if (backing.stock.empty()) {
       say(Severity::Watch, FindingCode::BackingNotInStock,
           std::string(nameOf(backing.kind)) + exactText(backing.leastWeight),
-          fmt::format("not in stock: {}{}", backingPhrase(backing, units_),
-                      backing.cutWidth > Length()
-                          ? fmt::format(", in pieces of {} × {}", text(backing.cutWidth),
-                                        text(backing.cutHeight))
-                          : ""));
+          fmt::format(
+              "not in stock: {}{}", backingPhrase(backing, units_),
+              backing.cutWidth > Length()
+                  ? ", in pieces of " + sizePhrase(backing.cutWidth, backing.cutHeight, units_)
+                  : ""));
     }
     const bool listed = !workshop_.needles.empty();
     const bool needle = std::any_of(

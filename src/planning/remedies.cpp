@@ -29,14 +29,16 @@ std::string resultText(const PlacementPlan& plan, const Workshop& workshop) {
     return "planned without a stop";
   }
   const Frame* frame = workshop.shop->frame(plan.frame->frame);
-  return fmt::format("{} holds it with {} of room",
+  return fmt::format("{} holds it; room to the nearest side: {}",
                      frame == nullptr ? plan.frame->frame.text() : frame->name,
-                     formatLength(plan.frame->slack.least(), workshop.shop->units));
+                     roomPhrase(plan.frame->slack.least(), workshop.shop->units));
 }
 
 bool solved(const Case& problem, const std::vector<Observation>& observations) {
   return std::none_of(observations.begin(), observations.end(), [&problem](const Observation& o) {
-    return o.severity == Severity::Stop || (o.code == problem.code && o.subject == problem.subject);
+    const bool same =
+        o.code == problem.code && (o.subject == problem.subject || o.severity <= problem.severity);
+    return o.severity == Severity::Stop || same;
   });
 }
 
@@ -237,8 +239,8 @@ class Finder {
     const Workshop larger = prepareWorkshop(shop, *workshop_.rules);
     offer(ShopChange{"another-frame"},
           fmt::format("use a frame, none is on hand, whose window and sewing field are at least "
-                      "{} × {}",
-                      formatLength(width, units_), formatLength(height, units_)),
+                      "{}",
+                      sizePhrase(width, height, units_)),
           tryEdit(problem_, larger, [](PlacementRequest&) {}));
   }
 

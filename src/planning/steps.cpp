@@ -30,8 +30,8 @@ std::string markStep(const PlacementPlan& plan, const UnitChoice& units) {
 }
 
 std::string backingStep(const BackingChoice& backing, const UnitChoice& units) {
-  return fmt::format("Cut {} {} × {}: {}", backing.layers == 1 ? "one backing" : "backings",
-                     formatLength(backing.cutWidth, units), formatLength(backing.cutHeight, units),
+  return fmt::format("Cut {} {}: {}", backing.layers == 1 ? "one backing" : "backings",
+                     sizePhrase(backing.cutWidth, backing.cutHeight, units),
                      backingPhrase(backing, units));
 }
 

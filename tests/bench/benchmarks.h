@@ -6,3 +6,6 @@
 
 // One exact fit against GEOS doing the same, measured in the same run.
 void benchmarkFit(std::ostream& out);
+
+// Whole orders of 100, 1,000 and 10,000 lines against 12 frames that lie in 4 ways each.
+void benchmarkPlanning(std::ostream& out);

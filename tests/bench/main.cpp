@@ -6,5 +6,6 @@
 
 int main() {
   benchmarkFit(std::cout);
+  benchmarkPlanning(std::cout);
   return 0;
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Identifiers of catalogue entries as distinct types: a frame's name cannot be passed as a design's.
+// Identifiers of catalogue entries as distinct types: a frame's name cannot be passed as a
+// design's.
 #pragma once
 
 #include <compare>

@@ -29,7 +29,8 @@ class Area {
 // exact, sums are exact, and equality means equality.
 //
 // Range: +-kLimitMm. The range is far beyond any cloth and small enough that sums of thousands of
-// lengths cannot overflow. No conversion from or to a bare double is implicit: say fromMm() or mm().
+// lengths cannot overflow. No conversion from or to a bare double is implicit: say fromMm() or
+// mm().
 class Length {
  public:
   static constexpr double kLimitMm = 1.0e6;

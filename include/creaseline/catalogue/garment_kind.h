@@ -81,8 +81,8 @@ struct EnumNames<PocketForm> {
 };
 template <>
 struct EnumNames<SleeveForm> {
-  static constexpr std::pair<SleeveForm, std::string_view> names[] = {
-      {SleeveForm::Short, "short"}, {SleeveForm::Long, "long"}};
+  static constexpr std::pair<SleeveForm, std::string_view> names[] = {{SleeveForm::Short, "short"},
+                                                                      {SleeveForm::Long, "long"}};
 };
 
 }  // namespace creaseline

@@ -47,31 +47,31 @@ enum class Landmark {
 enum class Anchor { NearEdge, Centre };
 // Where the design's centre goes sideways.
 enum class Sideways {
-  CentreLine,            // crease, fold
-  FromCentreLine,        // by `sidewaysDistance`, to the location's side
-  PlacketToArmhole       // midway between placket edge (or centre line) and armhole seam
+  CentreLine,       // crease, fold
+  FromCentreLine,   // by `sidewaysDistance`, to the location's side
+  PlacketToArmhole  // midway between placket edge (or centre line) and armhole seam
 };
 
 struct PlacementRule {
   RuleId id;
   LocationId location;
-  std::vector<KindId> kinds;      // empty: all kinds
-  std::vector<SizeBand> bands;    // empty: all bands
-  std::vector<SizeName> sizes;    // empty: all sizes
-  std::vector<BlankId> blanks;    // empty: all blanks
+  std::vector<KindId> kinds;    // empty: all kinds
+  std::vector<SizeBand> bands;  // empty: all bands
+  std::vector<SizeName> sizes;  // empty: all sizes
+  std::vector<BlankId> blanks;  // empty: all blanks
   Landmark from{};
   Anchor anchor = Anchor::NearEdge;
-  Length distance;                // away from the landmark, into the panel
-  Length least, most;             // of `distance`; never nearer than least
+  Length distance;     // away from the landmark, into the panel
+  Length least, most;  // of `distance`; never nearer than least
   Sideways sideways = Sideways::CentreLine;
   Length sidewaysDistance;
   // Against the direction that reads upright when worn (PanelShape::wornUp).
   Angle turn;
-  std::string turnReason;         // empty if turn is 0
+  std::string turnReason;                                   // empty if turn is 0
   std::optional<Length> leastWidth, mostWidth, mostHeight;  // of the design
-  std::string basis;              // "common practice, no source", or the document by name
-  std::string note;               // one sentence for the reasons list
-  bool house = false;             // a shop's own rule
+  std::string basis;   // "common practice, no source", or the document by name
+  std::string note;    // one sentence for the reasons list
+  bool house = false;  // a shop's own rule
   bool operator==(const PlacementRule&) const = default;
 };
 
@@ -89,8 +89,8 @@ struct BackingConditions {
   std::vector<PanelName> panels;
   std::vector<SizeBand> bands;
   std::optional<bool> insideSeen, sheer, magneticFrame;
-  std::optional<ArealWeight> weightFrom, weightBelow;      // from <= weight < below
-  std::optional<double> densityFrom, densityBelow;         // stitches per mm², likewise
+  std::optional<ArealWeight> weightFrom, weightBelow;  // from <= weight < below
+  std::optional<double> densityFrom, densityBelow;     // stitches per mm², likewise
   bool operator==(const BackingConditions&) const = default;
 };
 // Sets each named answer. Rules run in order; a later rule that fires replaces what it names.
@@ -104,9 +104,9 @@ struct BackingRule {
   std::optional<bool> topping;
   std::optional<int> needleSize;
   std::optional<NeedlePoint> needlePoint;
-  std::optional<bool> skinCover;        // soft cover over the back, against skin
-  std::optional<double> mostDensity;    // stitches per mm² that the cloth bears
-  std::string because;                  // "stretch cloth needs a support that stays"
+  std::optional<bool> skinCover;      // soft cover over the back, against skin
+  std::optional<double> mostDensity;  // stitches per mm² that the cloth bears
+  std::string because;                // "stretch cloth needs a support that stays"
   std::string basis;
   bool operator==(const BackingRule&) const = default;
 };
@@ -131,8 +131,17 @@ struct FrameEdgeRule {
 // ---- Cautions ----------------------------------------------------------------------------------
 
 // A warning for paper and screen, with the occasion on which it is shown.
-enum class CautionOccasion { Always, MagneticFrame, Press, Applique, Infant, Youth, ChildHood,
-                             HeavyGarment, Topping };
+enum class CautionOccasion {
+  Always,
+  MagneticFrame,
+  Press,
+  Applique,
+  Infant,
+  Youth,
+  ChildHood,
+  HeavyGarment,
+  Topping
+};
 struct Caution {
   RuleId id;
   CautionOccasion when{};
@@ -151,15 +160,15 @@ struct DefaultValue {
   bool operator==(const DefaultValue&) const = default;
 };
 struct Defaults {
-  DefaultValue footClearance;       // between needle and the window's edge
-  DefaultValue hoopingSideways;     // hooping error
+  DefaultValue footClearance;    // between needle and the window's edge
+  DefaultValue hoopingSideways;  // hooping error
   DefaultValue hoopingAlong;
   DefaultValue hoopingTurn;
-  DefaultValue clampMargin;         // backing beyond the frame body on each side
-  DefaultValue seamClearance;       // design to side seam, armhole, fold: watch below this
-  DefaultValue adultXlBodyWidth;    // body width up to which an unnamed size counts as up to XL
-  DefaultValue youthBodyWidth;      // body width below which an unnamed size counts as youth
-  DefaultValue heavyGarment;        // areal weight from which the garment's weight is supported
+  DefaultValue clampMargin;       // backing beyond the frame body on each side
+  DefaultValue seamClearance;     // design to side seam, armhole, fold: watch below this
+  DefaultValue adultXlBodyWidth;  // body width up to which an unnamed size counts as up to XL
+  DefaultValue youthBodyWidth;    // body width below which an unnamed size counts as youth
+  DefaultValue heavyGarment;      // areal weight from which the garment's weight is supported
   bool operator==(const Defaults&) const = default;
 };
 
@@ -179,9 +188,9 @@ struct Rules {
 template <>
 struct EnumNames<Landmark> {
   static constexpr std::pair<Landmark, std::string_view> names[] = {
-      {Landmark::CollarSeam, "collar-seam"},   {Landmark::ShoulderPoint, "shoulder-point"},
-      {Landmark::FaceEdge, "face-edge"},       {Landmark::CuffEdge, "cuff-edge"},
-      {Landmark::CuffSeam, "cuff-seam"},       {Landmark::ShoulderSeam, "shoulder-seam"},
+      {Landmark::CollarSeam, "collar-seam"}, {Landmark::ShoulderPoint, "shoulder-point"},
+      {Landmark::FaceEdge, "face-edge"},     {Landmark::CuffEdge, "cuff-edge"},
+      {Landmark::CuffSeam, "cuff-seam"},     {Landmark::ShoulderSeam, "shoulder-seam"},
       {Landmark::PlacketEnd, "placket-end"}};
 };
 template <>

@@ -31,8 +31,8 @@ struct Frame {
   std::optional<Window> sewingField;  // that the machine can reach with this frame
   std::optional<Length> clearance;    // foot clearance; the shop's default where absent
   BracketSide bracket = BracketSide::Top;
-  std::vector<Angle> turns;           // how the frame may lie on the garment; {0} at least
-  std::vector<PanelName> panels;      // it is meant for; empty: any
+  std::vector<Angle> turns;       // how the frame may lie on the garment; {0} at least
+  std::vector<PanelName> panels;  // it is meant for; empty: any
   int quantity = 1;
   bool operator==(const Frame&) const = default;
 };
@@ -41,7 +41,7 @@ struct Machine {
   MachineId id;
   std::string name;
   int needles = 1;
-  Window sewingField;          // for frames that name none
+  Window sewingField;  // for frames that name none
   int stitchesPerMinute = 700;
   bool operator==(const Machine&) const = default;
 };

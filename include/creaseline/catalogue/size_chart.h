@@ -16,29 +16,29 @@ namespace creaseline {
 // Flat garment measures, as a size chart gives them. HPS: high point of the shoulder, where the
 // shoulder seam meets the collar seam.
 enum class Measure {
-  BodyWidth,      // pit to pit, flat: half the chest girth of the garment
-  BodyLength,     // HPS to hem
-  NeckWidth,      // collar seam to collar seam at the HPS
-  FrontNeckDrop,  // HPS down to the collar seam at centre front
-  BackNeckDrop,   // HPS down to the collar seam at centre back
-  ShoulderWidth,  // shoulder seam end to shoulder seam end, across
-  ShoulderDrop,   // HPS down to the shoulder seam's outer end
-  ArmholeDepth,   // HPS straight down to the level of the pit
-  SleeveLength,   // shoulder seam's outer end to the cuff edge
-  SleeveWidth,    // upper arm, flat, at the pit
-  CuffWidth,      // cuff edge, flat
-  RibHeight,      // hem rib, 0 if none
-  CuffHeight,     // cuff rib, 0 if none
-  HoodHeight,     // neck seam to crown, flat
-  HoodDepth,      // face edge to back, flat, at the widest
-  PocketWidth,    // kangaroo pocket at its bottom
-  PocketTopWidth, // kangaroo pocket at its top
+  BodyWidth,       // pit to pit, flat: half the chest girth of the garment
+  BodyLength,      // HPS to hem
+  NeckWidth,       // collar seam to collar seam at the HPS
+  FrontNeckDrop,   // HPS down to the collar seam at centre front
+  BackNeckDrop,    // HPS down to the collar seam at centre back
+  ShoulderWidth,   // shoulder seam end to shoulder seam end, across
+  ShoulderDrop,    // HPS down to the shoulder seam's outer end
+  ArmholeDepth,    // HPS straight down to the level of the pit
+  SleeveLength,    // shoulder seam's outer end to the cuff edge
+  SleeveWidth,     // upper arm, flat, at the pit
+  CuffWidth,       // cuff edge, flat
+  RibHeight,       // hem rib, 0 if none
+  CuffHeight,      // cuff rib, 0 if none
+  HoodHeight,      // neck seam to crown, flat
+  HoodDepth,       // face edge to back, flat, at the widest
+  PocketWidth,     // kangaroo pocket at its bottom
+  PocketTopWidth,  // kangaroo pocket at its top
   PocketHeight,
-  PocketAboveHem, // pocket's lower edge above the hem edge
-  PlacketLength,  // collar seam down to the end of the placket
+  PocketAboveHem,  // pocket's lower edge above the hem edge
+  PlacketLength,   // collar seam down to the end of the placket
   PlacketWidth,
-  CollarHeight,   // polo collar or neck rib, as worn
-  ZipWidth        // zip tape and stitching that no needle or frame may meet, both sides together
+  CollarHeight,  // polo collar or neck rib, as worn
+  ZipWidth       // zip tape and stitching that no needle or frame may meet, both sides together
 };
 
 // Youth sizes and adult sizes take different placement rules.

@@ -14,22 +14,26 @@
 
 namespace creaseline {
 
-enum class Severity { Stop, Watch, Note };  // cannot be sewn as asked; can, with care; for information
+enum class Severity {
+  Stop,
+  Watch,
+  Note
+};  // cannot be sewn as asked; can, with care; for information
 
 enum class FindingCode {
   TooLargeForEveryFrame,
-  NoFrameSuits,           // the design fits windows, but no frame can sit on the garment there
+  NoFrameSuits,  // the design fits windows, but no frame can sit on the garment there
   FitsOnlyTurned,
-  FrameMeetsGarment,      // the best window's body meets a pocket, zip, collar, seam
-  LittleRoom,             // slack below the shop's hooping error
+  FrameMeetsGarment,  // the best window's body meets a pocket, zip, collar, seam
+  LittleRoom,         // slack below the shop's hooping error
   BelowLeastDrop,
   BeyondMostDrop,
   OutsidePanel,
-  MeetsKeepOut,           // design on a zip, placket, pocket edge, collar seam
+  MeetsKeepOut,  // design on a zip, placket, pocket edge, collar seam
   NearSeam,
   WiderThanPanel,
-  BeyondUsualSize,        // wider, narrower or higher than the rule's design limits
-  NoRule,                 // no placement rule for this kind, location and size
+  BeyondUsualSize,  // wider, narrower or higher than the rule's design limits
+  NoRule,           // no placement rule for this kind, location and size
   MeasureAssumed,
   BackingNotInStock,
   NeedleNotInStock,
@@ -39,19 +43,31 @@ enum class FindingCode {
 };
 
 // A change to the order that can be tried by planning again.
-struct TurnChange { Angle turn; };                // turn the design on the garment
-struct ScaleChange { double factor = 1.0; };      // sew the design smaller (or larger)
-struct MoveChange { Length down; };               // along the rule's axis, within its tolerance
-struct LocationChange { LocationId location; };   // put it somewhere else
+struct TurnChange {
+  Angle turn;
+};  // turn the design on the garment
+struct ScaleChange {
+  double factor = 1.0;
+};  // sew the design smaller (or larger)
+struct MoveChange {
+  Length down;
+};  // along the rule's axis, within its tolerance
+struct LocationChange {
+  LocationId location;
+};  // put it somewhere else
 // Sew these sizes with the design at that scale, the others as they are.
 struct SizeSplitChange {
   double factor = 1.0;
   std::vector<SizeName> sizes;
 };
 // Have the design made with fewer stitches on the same area.
-struct StitchesChange { int stitches = 0; };
+struct StitchesChange {
+  int stitches = 0;
+};
 // For what is not a change of the order: buy, stock, measure. Checked by planning with it done.
-struct ShopChange { std::string what; };
+struct ShopChange {
+  std::string what;
+};
 using Change = std::variant<TurnChange, ScaleChange, MoveChange, LocationChange, SizeSplitChange,
                             StitchesChange, ShopChange>;
 

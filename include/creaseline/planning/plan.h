@@ -22,16 +22,16 @@ namespace creaseline {
 
 // Where the design goes. Lengths are in panel coordinates unless said otherwise.
 struct Placed {
-  Landmark from{};          // the mark on cloth from which `drop` is measured
-  Length drop;              // landmark to the nearest side of the design
-  Length centreOffset;      // landmark to the design's centre
+  Landmark from{};      // the mark on cloth from which `drop` is measured
+  Length drop;          // landmark to the nearest side of the design
+  Length centreOffset;  // landmark to the design's centre
   // On front and back also from the collar seam at the centre line, whatever the landmark.
   Length centreBelowDatum;  // datum to the design's centre
-  Length lateral;           // centre line (crease, fold) to the design's centre; + is viewer's right
-  Angle turn;               // against the direction that reads upright when worn
-  Angle panelTurn;          // in panel coordinates: wornUp + turn
-  Point centre;             // millimetres, panel coordinates
-  Box bounds;               // of the design on the panel
+  Length lateral;   // centre line (crease, fold) to the design's centre; + is viewer's right
+  Angle turn;       // against the direction that reads upright when worn
+  Angle panelTurn;  // in panel coordinates: wornUp + turn
+  Point centre;     // millimetres, panel coordinates
+  Box bounds;       // of the design on the panel
   Reasons dropReasons, lateralReasons, turnReasons;
   RuleId rule;
 };
@@ -49,25 +49,25 @@ enum class FrameTest {
   MeantForPanel,  // the shop lists other panels for it
   HoldsDesign,    // window less foot clearance, and sewing field
   ClearOfKeepOut,
-  OnThePanel,     // body beyond collar seam, side seam, armhole, hem
+  OnThePanel,  // body beyond collar seam, side seam, armhole, hem
 };
 
 struct FrameRejection {
   FrameId frame;
-  Angle turn;        // of the frame on the garment
+  Angle turn;  // of the frame on the garment
   FrameTest test{};
-  Length missing;    // by how much it fails
-  std::string what;  // "12 mm too narrow", "body meets the pocket edge by 14 mm"
+  Length missing;             // by how much it fails
+  std::string what;           // "12 mm too narrow", "body meets the pocket edge by 14 mm"
   double largestScale = 0.0;  // of the design that this frame would hold; 0 if not asked
 };
 
 struct FrameChoice {
   FrameId frame;
-  Angle turn;        // of the frame against the panel; the design is turned by its negative in it
-  Point centre;      // frame centre, panel coordinates
-  Slack slack;       // along the panel's axes, at this centre
-  Region room;       // where the design's centre may lie, panel coordinates
-  Length bodyRoom;   // least distance of the body to a keep-out or panel edge
+  Angle turn;       // of the frame against the panel; the design is turned by its negative in it
+  Point centre;     // frame centre, panel coordinates
+  Slack slack;      // along the panel's axes, at this centre
+  Region room;      // where the design's centre may lie, panel coordinates
+  Length bodyRoom;  // least distance of the body to a keep-out or panel edge
   std::string bodyNearest;  // what that is
   Reasons reasons;
 };
@@ -82,10 +82,10 @@ struct BackingChoice {
   int needleSize = 75;
   NeedlePoint needlePoint{};
   std::optional<double> mostDensity;  // stitches per mm² that the cloth bears
-  Length cutWidth, cutHeight;  // frame body and clamp margin; zero if no frame was found
-  StockId stock;               // the stock entry that serves, empty if none
+  Length cutWidth, cutHeight;         // frame body and clamp margin; zero if no frame was found
+  StockId stock;                      // the stock entry that serves, empty if none
   std::string stockName;
-  std::vector<Reason> fired;   // rules that fired, in order
+  std::vector<Reason> fired;  // rules that fired, in order
 };
 
 // A block or hand step of sewing, in order: what the checklist shows.
@@ -104,20 +104,21 @@ struct PlacementPlan {
   LocationId location;
   std::shared_ptr<const GarmentShape> garment;
   PanelName panel{};
-  Design design;               // as it will be sewn (scaled)
-  Outline outlineOnPanel;      // the design's outline in panel coordinates
-  bool hasRule = false;        // false: nothing below is decided
+  Design design;           // as it will be sewn (scaled)
+  Outline outlineOnPanel;  // the design's outline in panel coordinates
+  bool hasRule = false;    // false: nothing below is decided
   Placed placed;
   std::vector<ClothCheck> cloth;
   std::optional<FrameChoice> frame;
+  bool onlyTurned = false;                // no frame holds it without a quarter turn
   std::vector<FrameChoice> alternatives;  // next best frames, in order
   std::vector<FrameRejection> rejections;
-  double largestScale = 0.0;   // of the design that any frame on hand would hold here
+  double largestScale = 0.0;  // of the design that any frame on hand would hold here
   BackingChoice backing;
   std::vector<Step> steps;
-  std::vector<const Caution*> cautions;   // owned by the rules
-  std::vector<Measure> assumed;           // measures that this answer rests on and nobody measured
-  Severity worst = Severity::Note;        // of its findings
+  std::vector<const Caution*> cautions;  // owned by the rules
+  std::vector<Measure> assumed;          // measures that this answer rests on and nobody measured
+  Severity worst = Severity::Note;       // of its findings
   bool stops() const { return worst == Severity::Stop; }
 };
 

@@ -10,8 +10,8 @@
 namespace creaseline {
 
 struct PlanOptions {
-  unsigned threads = 0;           // 0: as many as the machine has; never changes the answer
-  bool checkRemedies = true;      // plan each remedy before it is offered; off leaves none
+  unsigned threads = 0;       // 0: as many as the machine has; never changes the answer
+  bool checkRemedies = true;  // plan each remedy before it is offered; off leaves none
   // Called from the calling thread with the share done, 0 to 1, now and then.
   std::function<void(double)> progress;
   const std::atomic<bool>* cancel = nullptr;  // when it turns true, planning throws Cancelled

@@ -12,9 +12,9 @@ namespace creaseline {
 
 // One link in the chain of reasons behind a number of the plan.
 struct Reason {
-  std::string text;   // a sentence without a full stop
-  RuleId rule;        // the rule applied, or empty
-  std::string basis;  // of the rule: "common practice, no source", "size chart", ...
+  std::string text;      // a sentence without a full stop
+  RuleId rule;           // the rule applied, or empty
+  std::string basis;     // of the rule: "common practice, no source", "size chart", ...
   bool assumed = false;  // rests on a measure that the chart lacks
   bool operator==(const Reason&) const = default;
 };

@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: MIT
+// Whole orders planned: time, memory, and how both grow with the number of lines.
+#include <fmt/format.h>
+#include <sys/resource.h>
+
+#include <chrono>
+#include <cmath>
+#include <numbers>
+#include <ostream>
+#include <random>
+
+#include "benchmarks.h"
+#include "creaseline/planning/planner.h"
+#include "support/sample.h"
+#include "timing.h"
+
+namespace {
+
+using namespace creaseline;
+using creaseline::bench::median;
+
+Window rounded(double width, double height) {
+  return *Window::rectangle(Length::fromMm(width), Length::fromMm(height), Length::fromMm(15.0));
+}
+
+// Six rounded rectangles, three ellipses and three octagons from 90 to 300 mm, in four turns.
+std::vector<Frame> twelveFrames() {
+  std::vector<Frame> frames;
+  const std::vector<Angle> turns = {Angle::fromDegrees(0), Angle::fromDegrees(90),
+                                    Angle::fromDegrees(180), Angle::fromDegrees(270)};
+  for (int i = 0; i < 12; ++i) {
+    const double width = 90.0 + 15.0 * i;
+    const double height = width * 1.15;
+    Frame frame =
+        sample::frame(fmt::format("frame-{}", i), Length::fromMm(width), Length::fromMm(height));
+    frame.turns = turns;
+    frame.window = rounded(width, height);
+    if (i % 4 == 1) {
+      frame.window = *Window::ellipse(Length::fromMm(width), Length::fromMm(height));
+      frame.body = *Window::ellipse(Length::fromMm(width + 30.0), Length::fromMm(height + 30.0));
+    } else if (i % 4 == 3) {
+      const double cut = width / 4.0;
+      const double x = width / 2.0;
+      const double y = height / 2.0;
+      frame.window = *Window::polygon({{-x + cut, -y},
+                                       {x - cut, -y},
+                                       {x, -y + cut},
+                                       {x, y - cut},
+                                       {x - cut, y},
+                                       {-x + cut, y},
+                                       {-x, y - cut},
+                                       {-x, -y + cut}});
+    }
+    frames.push_back(std::move(frame));
+  }
+  return frames;
+}
+
+// A star-like outline of 50 points, different for every line.
+Design someDesign(std::size_t index, std::mt19937& random) {
+  std::uniform_real_distribution<double> radius(25.0, 95.0);
+  const double size = radius(random);
+  Ring ring;
+  for (int i = 0; i < 50; ++i) {
+    const double angle = 2.0 * std::numbers::pi * i / 50.0;
+    const double r = size * (i % 2 == 0 ? 1.0 : 0.85);
+    ring.push_back({r * std::cos(angle), r * std::sin(angle)});
+  }
+  Outline outline;
+  outline.pieces = {{ring, {}}};
+  outline = outline.centred();
+  const Box box = outline.bounds();
+  Design design = sample::design(fmt::format("design-{}", index), Length::fromMm(box.width()),
+                                 Length::fromMm(box.height()));
+  design.outline = outline;
+  return design;
+}
+
+Order orderOf(std::size_t lines) {
+  std::mt19937 random(4711);
+  const char* locations[] = {"centre-chest", "left-chest", "upper-back", "full-back"};
+  const char* sizes[] = {"YM", "M", "XL", "2XL"};
+  Order order =
+      sample::order(sample::blank("pullover-hoodie"), someDesign(0, random), "centre-chest", {"M"});
+  const OrderLine pattern = order.lines.front();
+  order.lines.clear();
+  for (std::size_t i = 0; i < lines; ++i) {
+    if (i > 0) {
+      order.designs.push_back(someDesign(i, random));
+    }
+    OrderLine line = pattern;
+    line.id = fmt::format("{}", i + 1);
+    line.sizes[0].size = SizeName(sizes[i % 4]);
+    line.placements[0].location = LocationId(locations[(i / 4) % 4]);
+    line.placements[0].design = order.designs.back().id;
+    order.lines.push_back(std::move(line));
+  }
+  return order;
+}
+
+double peakMegabytes() {
+  rusage usage{};
+  getrusage(RUSAGE_SELF, &usage);
+  return static_cast<double>(usage.ru_maxrss) / 1024.0;
+}
+
+struct Measured {
+  double seconds = 0.0;
+  int stops = 0;
+};
+
+Measured planTime(std::size_t lines, const Shop& shop) {
+  const Order order = orderOf(lines);
+  Measured measured;
+  std::vector<double> seconds;
+  for (int round = 0; round < 3; ++round) {
+    const auto start = std::chrono::steady_clock::now();
+    const Plan plan = planOrder(order, shop, sample::shippedRules());
+    const std::chrono::duration<double> time = std::chrono::steady_clock::now() - start;
+    seconds.push_back(time.count());
+    measured.stops = plan.counts.stops;
+  }
+  measured.seconds = median(seconds);
+  return measured;
+}
+
+}  // namespace
+
+void benchmarkPlanning(std::ostream& out) {
+  const Shop shop = sample::shop(twelveFrames());
+  out << "\nPlanning an order, 12 frames in 4 turns each, one 50-point design a line, findings "
+         "and\n"
+         "remedies included; medians of 3\n\n";
+  out << fmt::format("{:>8} {:>10} {:>14} {:>22} {:>8} {:>16}\n", "lines", "seconds", "ms a line",
+                     "a line, against 100", "stops", "peak MB so far");
+  double first = 0.0;
+  for (const std::size_t lines : {std::size_t{100}, std::size_t{1'000}, std::size_t{10'000}}) {
+    const Measured measured = planTime(lines, shop);
+    const double perLine = measured.seconds / static_cast<double>(lines);
+    first = first == 0.0 ? perLine : first;
+    out << fmt::format("{:>8} {:>10.3f} {:>14.4f} {:>22.2f} {:>8} {:>16.0f}\n", lines,
+                       measured.seconds, perLine * 1000.0, perLine / first, measured.stops,
+                       peakMegabytes());
+  }
+}

@@ -1,0 +1,238 @@
+// SPDX-License-Identifier: MIT
+#include <geos_c.h>
+#include <catch2/catch.hpp>
+#include <random>
+
+#include "creaseline/planning/planner.h"
+#include "planning/workshop.h"
+#include "support/sample.h"
+
+using namespace creaseline;
+using namespace creaseline::literals;
+using sample::planFor;
+
+namespace {
+
+Plan planWith(std::vector<Frame> frames, const Design& design, const std::string& kind,
+              const std::string& location, const std::vector<std::string>& sizes) {
+  PlanOptions options;
+  options.checkRemedies = false;
+  return planOrder(sample::order(sample::blank(kind), design, location, sizes),
+                   sample::shop(std::move(frames)), sample::shippedRules(), options);
+}
+
+const FrameRejection& rejectionOf(const PlacementPlan& plan, const std::string& frame) {
+  const auto found = std::find_if(
+      plan.rejections.begin(), plan.rejections.end(),
+      [&frame](const FrameRejection& rejection) { return rejection.frame.text() == frame; });
+  REQUIRE(found != plan.rejections.end());
+  return *found;
+}
+
+// GEOS as a second opinion about what lies on what.
+class Geos {
+ public:
+  Geos() : context_(GEOS_init_r()) {}
+  ~Geos() { GEOS_finish_r(context_); }
+  Geos(const Geos&) = delete;
+  Geos& operator=(const Geos&) = delete;
+
+  [[nodiscard]] double sharedArea(const Ring& a, const Ring& b) const {
+    GEOSGeometry* first = polygon(a);
+    GEOSGeometry* second = polygon(b);
+    GEOSGeometry* both = GEOSIntersection_r(context_, first, second);
+    double area = 0.0;
+    GEOSArea_r(context_, both, &area);
+    GEOSGeom_destroy_r(context_, both);
+    GEOSGeom_destroy_r(context_, second);
+    GEOSGeom_destroy_r(context_, first);
+    return area;
+  }
+
+ private:
+  [[nodiscard]] GEOSGeometry* polygon(const Ring& ring) const {
+    GEOSCoordSequence* points =
+        GEOSCoordSeq_create_r(context_, static_cast<unsigned>(ring.size() + 1), 2);
+    for (unsigned i = 0; i <= ring.size(); ++i) {
+      const Point p = ring[i % ring.size()];
+      GEOSCoordSeq_setXY_r(context_, points, i, p.x, p.y);
+    }
+    return GEOSGeom_createPolygon_r(context_, GEOSGeom_createLinearRing_r(context_, points),
+                                    nullptr, 0);
+  }
+  GEOSContextHandle_t context_;
+};
+
+}  // namespace
+
+// common practice, no source: an 8 x 9 in frame serves an 8 x 8 in design; some makers' stated
+// sewing field already allows for the foot.
+TEST_CASE("an 8 x 9 in sewing field serves an 8 x 8 in design", "[frame]") {
+  Frame frame = sample::frame("8x9", 8_in + 20_mm, 9_in + 20_mm);
+  frame.sewingField = *Window::rectangle(8_in, 9_in);
+  const Plan plan = planWith({frame}, sample::design("monogram", 8_in, 8_in), "pullover-hoodie",
+                             "centre-chest", {"XL"});
+  const PlacementPlan& xl = planFor(plan, "XL");
+  REQUIRE(xl.frame);
+  // Nothing to spare sideways, half an inch up and down in all: 1 in of play.
+  CHECK(xl.frame->slack.left == 0_mm);
+  CHECK(xl.frame->slack.right == 0_mm);
+  CHECK(std::abs((xl.frame->slack.up + xl.frame->slack.down - 1_in).mm()) < 1e-6);
+}
+
+TEST_CASE("slack is window less clearance less design, by hand", "[frame]") {
+  // 200 x 230 window, 10 mm clearance all round: 180 x 210 is left for 100 x 60.
+  const Plan plan = planWith({sample::frame("A", 200_mm, 230_mm)},
+                             sample::design("d", 100_mm, 60_mm), "t-shirt", "centre-chest", {"XL"});
+  const PlacementPlan& xl = planFor(plan, "XL");
+  REQUIRE(xl.frame);
+  const Slack& slack = xl.frame->slack;
+  CHECK((slack.left + slack.right).mm() == Approx(80.0).margin(1e-6));
+  CHECK((slack.up + slack.down).mm() == Approx(150.0).margin(1e-6));
+}
+
+TEST_CASE("each rejected frame names the failed test and its millimetres", "[frame]") {
+  Frame narrow = sample::frame("narrow", 110_mm, 200_mm);
+  narrow.turns = {Angle()};
+  Frame elsewhere = sample::frame("elsewhere", 300_mm, 300_mm);
+  elsewhere.panels = {PanelName::Back};
+  const Plan plan = planWith({narrow, elsewhere, sample::frame("good", 200_mm, 200_mm)},
+                             sample::design("d", 100_mm, 60_mm), "t-shirt", "centre-chest", {"XL"});
+  const PlacementPlan& xl = planFor(plan, "XL");
+  // 110 - 2 x 10 = 90 wide is 10 mm too narrow for 100.
+  CHECK(rejectionOf(xl, "narrow").test == FrameTest::HoldsDesign);
+  CHECK(rejectionOf(xl, "narrow").missing == 10_mm);
+  CHECK(rejectionOf(xl, "elsewhere").test == FrameTest::MeantForPanel);
+  REQUIRE(xl.frame);
+  CHECK(xl.frame->frame == FrameId("good"));
+}
+
+TEST_CASE("the frame with enough room and the least backing is chosen", "[frame]") {
+  const Design design = sample::design("d", 100_mm, 60_mm);
+  const Plan plan =
+      planWith({sample::frame("large", 250_mm, 250_mm), sample::frame("small", 140_mm, 100_mm),
+                sample::frame("tight", 121_mm, 81_mm)},
+               design, "t-shirt", "centre-chest", {"XL"});
+  const PlacementPlan& xl = planFor(plan, "XL");
+  REQUIRE(xl.frame);
+  // "tight" has half a millimetre of slack, less than the shop's hooping error of 3 mm.
+  CHECK(xl.frame->frame == FrameId("small"));
+  REQUIRE(xl.alternatives.size() == 2);
+  CHECK(xl.alternatives[0].frame == FrameId("large"));
+  CHECK(xl.alternatives[1].frame == FrameId("tight"));
+}
+
+TEST_CASE("a frame that must be turned on the garment is a watch", "[frame]") {
+  const Plan plan =
+      planWith({sample::frame("A", 100_mm, 200_mm)}, sample::design("wide", 150_mm, 50_mm),
+               "t-shirt", "centre-chest", {"XL"});
+  const PlacementPlan& xl = planFor(plan, "XL");
+  REQUIRE(xl.frame);
+  CHECK(xl.frame->turn == 90_deg);
+  CHECK(sample::findingOf(plan, FindingCode::FitsOnlyTurned).severity == Severity::Watch);
+}
+
+TEST_CASE("a frame is shifted within its slack to clear the pocket", "[frame]") {
+  // The design leaves 100 mm of play up and down; centred, the body would lie on the pocket.
+  const Design design = sample::design("d", 120_mm, 120_mm);
+  const Frame tall = sample::frame("tall", 160_mm, 260_mm);
+  const Plan plan = planWith({tall}, design, "pullover-hoodie", "centre-chest", {"YM", "M"});
+  for (const PlacementPlan& placement : plan.placements) {
+    CAPTURE(placement.size.text());
+    if (!placement.frame) {
+      continue;
+    }
+    const PanelShape& front = *placement.garment->panel(PanelName::Front);
+    Ring body = tall.body.boundary(Length::fromMm(0.01));
+    body = transformedRing(body, placement.frame->turn, placement.frame->centre);
+    Geos geos;
+    for (const KeepOut& keepOut : front.keepOuts) {
+      if (keepOut.frame) {
+        CHECK(geos.sharedArea(body, keepOut.area) < 1.0);
+      }
+    }
+  }
+}
+
+// GEOS (general geometry library) decides whether the chosen body really is on the cloth.
+TEST_CASE("a chosen frame lies on no keep-out and over no closed edge, by GEOS", "[frame]") {
+  const Geos geos;
+  std::mt19937 random(20261);
+  std::uniform_real_distribution<double> side(40.0, 260.0);
+  const std::vector<Frame> frames = {
+      sample::frame("A", 120_mm, 120_mm), sample::frame("B", 180_mm, 130_mm),
+      sample::frame("C", 230_mm, 230_mm), sample::frame("D", 300_mm, 350_mm),
+      sample::frame("E", 360_mm, 220_mm)};
+  int chosen = 0;
+  for (int round = 0; round < 60; ++round) {
+    const Design design =
+        sample::design("d", Length::fromMm(side(random)), Length::fromMm(side(random)));
+    for (const char* kind : {"pullover-hoodie", "full-zip-hoodie", "polo"}) {
+      for (const char* location : {"centre-chest", "left-chest", "full-back"}) {
+        const Plan plan = planWith(frames, design, kind, location, {"YM", "M", "2XL"});
+        for (const PlacementPlan& placement : plan.placements) {
+          if (!placement.frame) {
+            continue;
+          }
+          ++chosen;
+          CAPTURE(kind, location, placement.size.text(), design.width.mm(), design.height.mm());
+          const PanelShape& panel = *placement.garment->panel(placement.panel);
+          const auto frame = std::find_if(frames.begin(), frames.end(), [&](const Frame& f) {
+            return f.id == placement.frame->frame;
+          });
+          const Ring body = transformedRing(frame->body.boundary(Length::fromMm(0.01)),
+                                            placement.frame->turn, placement.frame->centre);
+          for (const KeepOut& keepOut : panel.keepOuts) {
+            if (keepOut.frame) {
+              CHECK(geos.sharedArea(body, keepOut.area) < ringArea(body) * 1e-4);
+            }
+          }
+          // Side seams and collar may not be crossed; shoulder and armhole may, so the part of
+          // the body beyond the panel must lie above the pit, off the neck opening.
+          const Box box = ringBounds(body);
+          const Box cloth = ringBounds(panel.outline);
+          CHECK(box.min.x > cloth.min.x - 0.1);
+          CHECK(box.max.x < cloth.max.x + 0.1);
+        }
+      }
+    }
+  }
+  CHECK(chosen > 200);
+}
+
+TEST_CASE("another frame never makes a plan worse", "[frame]") {
+  std::mt19937 random(77);
+  std::uniform_real_distribution<double> side(60.0, 300.0);
+  for (int round = 0; round < 40; ++round) {
+    const Design design =
+        sample::design("d", Length::fromMm(side(random)), Length::fromMm(side(random)));
+    const Frame first =
+        sample::frame("A", Length::fromMm(side(random)), Length::fromMm(side(random)));
+    const Frame second =
+        sample::frame("B", Length::fromMm(side(random)), Length::fromMm(side(random)));
+    const Plan one = planWith({first}, design, "t-shirt", "centre-chest", {"M", "2XL"});
+    const Plan two = planWith({first, second}, design, "t-shirt", "centre-chest", {"M", "2XL"});
+    CHECK(two.counts.stops <= one.counts.stops);
+    for (std::size_t i = 0; i < one.placements.size(); ++i) {
+      if (one.placements[i].frame) {
+        CHECK(two.placements[i].frame.has_value());
+      }
+    }
+  }
+}
+
+TEST_CASE("the largest scale is just the one that fits", "[frame]") {
+  const Design design = sample::design("d", 300_mm, 200_mm);
+  const Frame frame = sample::frame("A", 200_mm, 230_mm);
+  Order order = sample::order(sample::blank("t-shirt"), design, "full-back", {"2XL"});
+  const Shop shop = sample::shop({frame});
+  const Plan refused = planOrder(order, shop, sample::shippedRules());
+  const double scale = planFor(refused, "2XL").largestScale;
+  CHECK_FALSE(planFor(refused, "2XL").frame);
+  // Turned by a quarter, 210 mm are left for 300 mm.
+  CHECK(scale == Approx(210.0 / 300.0).epsilon(1e-6));
+  order.lines[0].placements[0].scale = scale * (1.0 - 1e-5);
+  CHECK(planFor(planOrder(order, shop, sample::shippedRules()), "2XL").frame);
+  order.lines[0].placements[0].scale = scale * (1.0 + 1e-5);
+  CHECK_FALSE(planFor(planOrder(order, shop, sample::shippedRules()), "2XL").frame);
+}

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+#include <catch2/catch.hpp>
+
+#include "creaseline/base/error.h"
+#include "creaseline/planning/planner.h"
+#include "creaseline/planning/report.h"
+#include "support/sample.h"
+
+using namespace creaseline;
+using namespace creaseline::literals;
+
+namespace {
+
+Order manyLines(std::size_t lines) {
+  Order order = sample::order(sample::blank("pullover-hoodie"), sample::design("d", 150_mm, 150_mm),
+                              "centre-chest", {"YM", "M", "2XL"});
+  const OrderLine line = order.lines.front();
+  for (std::size_t i = 1; i < lines; ++i) {
+    order.lines.push_back(line);
+    order.lines.back().id = std::to_string(i + 1);
+    order.lines.back().placements[0].scale = 0.5 + 0.01 * static_cast<double>(i % 60);
+  }
+  return order;
+}
+
+Shop someShop() {
+  return sample::shop({sample::frame("A", 130_mm, 130_mm), sample::frame("B", 180_mm, 200_mm),
+                       sample::frame("C", 240_mm, 250_mm)});
+}
+
+}  // namespace
+
+TEST_CASE("the same order, shop and rules give the same plan on any number of threads",
+          "[planner]") {
+  const Order order = manyLines(40);
+  const Shop shop = someShop();
+  const ReportContext context{order, shop, sample::shippedRules()};
+  std::string first;
+  for (const unsigned threads : {1U, 2U, 5U}) {
+    PlanOptions options;
+    options.threads = threads;
+    const Plan plan = planOrder(order, shop, sample::shippedRules(), options);
+    const std::string text = jsonReport(plan, context);
+    if (first.empty()) {
+      first = text;
+    }
+    CHECK(text == first);
+  }
+}
+
+TEST_CASE("progress goes up to one and planning can be cancelled", "[planner]") {
+  const Order order = manyLines(20);
+  const Shop shop = someShop();
+  PlanOptions options;
+  options.threads = 1;
+  double last = 0.0;
+  options.progress = [&last](double share) {
+    CHECK(share >= last);
+    last = share;
+  };
+  const Plan plan = planOrder(order, shop, sample::shippedRules(), options);
+  CHECK(last == Approx(1.0));
+
+  std::atomic<bool> cancel{false};
+  options.cancel = &cancel;
+  options.progress = [&cancel](double) { cancel = true; };
+  CHECK_THROWS_AS(planOrder(order, shop, sample::shippedRules(), options), Cancelled);
+}
+
+TEST_CASE("placements come by line, location and size with quantities counted", "[planner]") {
+  Order order = manyLines(3);
+  order.lines[1].sizes[0].quantity = 4;
+  order.lines[2].placements.push_back(order.lines[2].placements[0]);
+  order.lines[2].placements[1].location = LocationId("upper-back");
+  const Plan plan = planOrder(order, someShop(), sample::shippedRules());
+  REQUIRE(plan.placements.size() == 12);
+  CHECK(plan.counts.garments == 12);
+  CHECK(plan.counts.placements == 15);
+  CHECK(plan.placements[3].line == 1);
+  CHECK(plan.placements[3].quantity == 4);
+  CHECK(plan.placements[9].location == LocationId("upper-back"));
+  CHECK(plan.placements[9].size == SizeName("YM"));
+}
+
+TEST_CASE("one placement planned alone equals the same in the whole plan", "[planner]") {
+  const Order order = manyLines(4);
+  const Shop shop = someShop();
+  const Plan plan = planOrder(order, shop, sample::shippedRules());
+  const PlacementPlan alone =
+      planPlacement(order, 2, 0, SizeName("M"), shop, sample::shippedRules());
+  const PlacementPlan& whole = plan.placements[2 * 3 + 1];
+  CHECK(alone.placed.centre == whole.placed.centre);
+  REQUIRE(alone.frame.has_value() == whole.frame.has_value());
+  CHECK(alone.frame->frame == whole.frame->frame);
+  CHECK(alone.frame->slack == whole.frame->slack);
+  CHECK(alone.worst == whole.worst);
+}
+
+TEST_CASE("an order made in code with a broken reference is refused, not guessed", "[planner]") {
+  Order order = manyLines(1);
+  order.lines[0].placements[0].design = DesignId("nowhere");
+  CHECK_THROWS_AS(planOrder(order, someShop(), sample::shippedRules()), InputError);
+  order = manyLines(1);
+  order.lines[0].sizes[0].size = SizeName("9XL");
+  CHECK_THROWS_AS(planOrder(order, someShop(), sample::shippedRules()), InputError);
+}
+
+TEST_CASE("a size's band comes from its chart, then its name, then its body width", "[planner]") {
+  Order order = manyLines(1);
+  ChartSize& youth = order.blanks[0].chart.sizes[0];
+  youth.bandGiven = false;
+  const auto band = [&order] {
+    return planOrder(order, someShop(), sample::shippedRules()).placements[0].band;
+  };
+  CHECK(band() == SizeBand::Youth);  // "YM"
+  youth.name = SizeName("one");
+  order.lines[0].sizes[0].size = SizeName("one");
+  youth.measures[Measure::BodyWidth] = 400_mm;
+  CHECK(band() == SizeBand::Youth);
+  youth.measures[Measure::BodyWidth] = 560_mm;
+  CHECK(band() == SizeBand::Adult);
+  youth.measures[Measure::BodyWidth] = 700_mm;
+  youth.measures[Measure::BodyLength] = 780_mm;
+  CHECK(band() == SizeBand::AdultAboveXl);
+}
