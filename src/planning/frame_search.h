@@ -10,7 +10,8 @@
 namespace creaseline {
 
 struct FrameSearch {
-  std::vector<FrameChoice> accepted;       // best first
+  std::vector<FrameChoice> accepted;       // best first, each frame in its best way of lying
+  bool onlyTurned = false;                 // no way without a quarter turn would do
   std::vector<FrameRejection> rejections;  // one for each frame that fails, its nearest miss
   double largestScale = 0.0;               // that any window would hold; 1 or more if one holds it
 };
