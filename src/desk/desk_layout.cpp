@@ -89,8 +89,8 @@ QWidget* DeskWindow::Parts::buildWorkspace() {
   right->addWidget(pane(tr("Findings"), findingsPanel_, right));
 
   across->setStretchFactor(1, 1);
-  across->setSizes({430, 640, 370});
-  centre->setSizes({560, 220});
+  across->setSizes({490, 600, 350});
+  centre->setSizes({590, 190});
   right->setSizes({440, 340});
   return across;
 }

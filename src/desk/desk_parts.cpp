@@ -28,6 +28,7 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
       settings_(settingsFile),
       document_(std::make_shared<const Rules>(std::move(rules)), settings_),
       actions_(window, document_.undoStack()) {
+  QCoreApplication::installTranslator(&plurals_);
   build();
   busyDelay_.setSingleShot(true);
   busyDelay_.setInterval(kBusyDelayMs);

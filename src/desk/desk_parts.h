@@ -13,6 +13,7 @@
 #include "creaseline/desk/desk_window.h"
 #include "desk/desk_actions.h"
 #include "desk/document.h"
+#include "desk/english_plurals.h"
 #include "desk/findings_panel.h"
 #include "desk/message_bar.h"
 #include "desk/order_model.h"
@@ -81,6 +82,7 @@ class DeskWindow::Parts {
   [[nodiscard]] std::optional<std::pair<std::filesystem::path, std::filesystem::path>> demo() const;
 
   DeskWindow& window_;
+  desk::EnglishPlurals plurals_;
   std::filesystem::path resources_;
   desk::Settings settings_;
   desk::Document document_;

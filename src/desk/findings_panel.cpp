@@ -109,6 +109,8 @@ FindingsPanel::FindingsPanel(QWidget* parent) : QWidget(parent) {
   list_->setResizeMode(QListView::Adjust);
   list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  // Always there, because its coming would narrow rows whose height has been found already.
+  list_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
   list_->setItemDelegate(new FindingDelegate(list_));
   list_->setModel(&model_);
   empty_ = new QLabel(this);

@@ -20,14 +20,6 @@ const SizeQuantity* quantityOf(const OrderLine& line, const SizeName& size) {
   return found == line.sizes.end() ? nullptr : &*found;
 }
 
-QVariant stateText(std::optional<Severity> state, bool withWord) {
-  if (!state) {
-    return {};
-  }
-  return withWord ? stateShape(*state) + QLatin1Char(' ') + garmentWord(*state)
-                  : stateShape(*state);
-}
-
 }  // namespace
 
 OrderModel::OrderModel(QObject* parent) : QAbstractItemModel(parent) {
@@ -40,7 +32,7 @@ void OrderModel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
 }
 
 int OrderModel::sizeColumn(const SizeName& size) const {
-  for (int column = 1; column < stateColumn(); ++column) {
+  for (int column = 1; column < columnCount(); ++column) {
     if (*sizeAt(column) == size) {
       return column;
     }
@@ -82,11 +74,11 @@ int OrderModel::rowCount(const QModelIndex& parent) const {
 }
 
 int OrderModel::columnCount(const QModelIndex&) const {
-  return 2 + (planned_ ? static_cast<int>(planned_->sizesInOrder().size()) : 0);
+  return 1 + (planned_ ? static_cast<int>(planned_->sizesInOrder().size()) : 0);
 }
 
 const SizeName* OrderModel::sizeAt(int column) const {
-  if (!planned_ || column < 1 || column >= stateColumn()) {
+  if (!planned_ || column < 1 || column >= columnCount()) {
     return nullptr;
   }
   return &planned_->sizesInOrder()[static_cast<std::size_t>(column) - 1];
@@ -115,36 +107,32 @@ QVariant OrderModel::data(const QModelIndex& index, int role) const {
   }
 }
 
-QString OrderModel::lineName(const OrderLine& line) const {
-  const Blank* blank = planned_->order()->blank(line.blank);
-  const QString name = toQString(blank == nullptr ? line.blank.text() : blank->name);
-  return line.colour.empty() ? name
-                             : tr("%1, %2", "garment, colour").arg(name, toQString(line.colour));
-}
-
 QVariant OrderModel::lineData(std::size_t line, int column, int role) const {
   const OrderLine& ordered = planned_->order()->lines[line];
   if (column == 0) {
+    const Blank* blank = planned_->order()->blank(ordered.blank);
+    const QString name = toQString(blank == nullptr ? ordered.blank.text() : blank->name);
+    const QString garments = tr("%n garment(s)", nullptr, ordered.garments());
     const QString detail =
-        tr("Line %1, %n garment(s)", nullptr, ordered.garments()).arg(toQString(ordered.id));
+        ordered.colour.empty()
+            ? garments
+            : tr("%1, %2", "colour, garments").arg(toQString(ordered.colour), garments);
+    const auto worst = planned_->worst(line);
     switch (role) {
       case Qt::DisplayRole:
-        return lineName(ordered);
+        return name;
       case DetailRole:
         return detail;
+      case StateRole:
+        return worst ? QVariant(static_cast<int>(*worst)) : QVariant();
       case Qt::ToolTipRole:
       case Qt::AccessibleTextRole:
-        return lineName(ordered) + QStringLiteral(". ") + detail;
+        return worst ? tr("Line %1: %2, %3: %4", "number: garment, detail: state")
+                           .arg(toQString(ordered.id), name, detail, garmentWord(*worst))
+                     : tr("Line %1: %2, %3").arg(toQString(ordered.id), name, detail);
       default:
         return {};
     }
-  }
-  if (column == stateColumn()) {
-    const auto worst = planned_->worst(line);
-    if (role == StateRole && worst) {
-      return static_cast<int>(*worst);
-    }
-    return role == Qt::DisplayRole ? stateText(worst, true) : QVariant();
   }
   const SizeQuantity* quantity = quantityOf(ordered, *sizeAt(column));
   if (quantity == nullptr) {
@@ -158,16 +146,6 @@ QVariant OrderModel::lineData(std::size_t line, int column, int role) const {
         .arg(toQString(quantity->size.text()));
   }
   return {};
-}
-
-std::optional<Severity> OrderModel::stateAt(std::size_t line, std::size_t placement,
-                                            int column) const {
-  if (column == stateColumn()) {
-    return planned_->worst(line, placement);
-  }
-  const SizeName* size = sizeAt(column);
-  const PlacementPlan* plan = size == nullptr ? nullptr : planned_->find(line, placement, *size);
-  return plan == nullptr ? std::nullopt : std::optional(plan->worst);
 }
 
 QVariant OrderModel::placementData(std::size_t line, std::size_t placement, int column,
@@ -190,22 +168,21 @@ QVariant OrderModel::placementData(std::size_t line, std::size_t placement, int 
         return {};
     }
   }
-  const auto state = stateAt(line, placement, column);
-  if (!state) {
+  const PlacementPlan* plan = planned_->find(line, placement, *sizeAt(column));
+  if (plan == nullptr) {
     return {};
   }
-  if (role == StateRole) {
-    return static_cast<int>(*state);
+  switch (role) {
+    case StateRole:
+      return static_cast<int>(plan->worst);
+    case Qt::DisplayRole:
+      return stateShape(plan->worst);
+    case Qt::ToolTipRole:
+    case Qt::AccessibleTextRole:
+      return tr("Size %1: %2").arg(toQString(plan->size.text()), garmentWord(plan->worst));
+    default:
+      return {};
   }
-  if (role == Qt::DisplayRole) {
-    return stateText(state, column == stateColumn());
-  }
-  if (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole) {
-    const SizeName* size = sizeAt(column);
-    return size == nullptr ? tr("All sizes: %1").arg(garmentWord(*state))
-                           : tr("Size %1: %2").arg(toQString(size->text()), garmentWord(*state));
-  }
-  return {};
 }
 
 QVariant OrderModel::headerData(int section, Qt::Orientation orientation, int role) const {
@@ -220,9 +197,6 @@ QVariant OrderModel::headerData(int section, Qt::Orientation orientation, int ro
   }
   if (section == 0) {
     return tr("Garment and place");
-  }
-  if (section == stateColumn()) {
-    return tr("State");
   }
   const SizeName* size = sizeAt(section);
   return size == nullptr ? QVariant() : QVariant(toQString(size->text()));

@@ -18,16 +18,15 @@ class OrderModel : public QAbstractItemModel {
     LineRole = Qt::UserRole,  // int
     PlacementRole,            // int; invalid on a line's row
     SizeRole,                 // text; invalid outside the size columns
-    StateRole,                // Severity as int; invalid where there is no plan or no such size
+    StateRole,                // Severity as int, of a line its worst; invalid without a plan
     DetailRole                // second line of the first column
   };
 
   explicit OrderModel(QObject* parent = nullptr);
   void setPlanned(std::shared_ptr<const PlannedOrder> planned);
 
-  // Columns: first the name, then one a size, last the state.
+  // Columns: first the name, then one a size.
   [[nodiscard]] int sizeColumn(const SizeName& size) const;  // -1 if it has none
-  [[nodiscard]] int stateColumn() const { return columnCount() - 1; }
   [[nodiscard]] QModelIndex indexOf(std::size_t line, std::size_t placement, int column) const;
 
   QModelIndex index(int row, int column, const QModelIndex& parent = {}) const override;
@@ -44,9 +43,6 @@ class OrderModel : public QAbstractItemModel {
   [[nodiscard]] QVariant lineData(std::size_t line, int column, int role) const;
   [[nodiscard]] QVariant placementData(std::size_t line, std::size_t placement, int column,
                                        int role) const;
-  [[nodiscard]] QString lineName(const OrderLine& line) const;
-  [[nodiscard]] std::optional<Severity> stateAt(std::size_t line, std::size_t placement,
-                                                int column) const;
 
   std::shared_ptr<const PlannedOrder> planned_;
 };

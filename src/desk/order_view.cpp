@@ -16,6 +16,7 @@ namespace {
 
 constexpr int kPadding = 6;
 constexpr int kPlaceIndent = 14;
+constexpr int kLeastNameCharacters = 20;
 
 class OrderDelegate : public QStyledItemDelegate {
  public:
@@ -23,17 +24,10 @@ class OrderDelegate : public QStyledItemDelegate {
 
   QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
     const QFontMetrics metrics(option.font);
-    QFont bold = option.font;
-    bold.setBold(true);
-    const int padding = 2 * kPadding;
     const int height = 2 * metrics.height() + kPadding + 4;
-    const QString text = index.data().toString();
-    if (index.column() == 0) {
-      const int width = std::max(QFontMetrics(bold).horizontalAdvance(text),
-                                 metrics.horizontalAdvance(detail(index)));
-      return {width + padding + kPlaceIndent, height};
-    }
-    return {QFontMetrics(bold).horizontalAdvance(text) + padding, height};
+    // A shape is as wide as a quantity of two figures.
+    const int width = index.column() == 0 ? 0 : metrics.horizontalAdvance(QStringLiteral("00"));
+    return {width + kPadding, height};
   }
 
   void paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -76,9 +70,27 @@ class OrderDelegate : public QStyledItemDelegate {
     painter.drawText(upper, Qt::AlignLeft | Qt::AlignVCenter,
                      QFontMetrics(font).elidedText(name, Qt::ElideRight, box.width()));
     painter.setFont(item.font);
+    QRect lower = upper.translated(0, box.height() / 2);
+    // A line says its state in a word; its places say theirs size by size.
+    const QVariant state = place ? QVariant() : item.index.data(OrderModel::StateRole);
+    if (state.isValid()) {
+      const auto severity = static_cast<Severity>(state.toInt());
+      const QFontMetrics metrics(item.font);
+      const int side = metrics.ascent() - 1;
+      const bool selected = item.state & QStyle::State_Selected;
+      const QColor colour = selected ? detailColour : stateColour(severity, item.palette);
+      paintState(painter,
+                 QRectF(lower.left(), lower.top() + (lower.height() - side) / 2.0, side, side),
+                 severity, colour);
+      lower.setLeft(lower.left() + side + 5);
+      painter.setPen(colour);
+      const QString word = garmentWord(severity) + QStringLiteral(", ");
+      painter.drawText(lower, Qt::AlignLeft | Qt::AlignVCenter, word);
+      lower.setLeft(lower.left() + metrics.horizontalAdvance(word));
+    }
     painter.setPen(detailColour);
-    painter.drawText(upper.translated(0, box.height() / 2), Qt::AlignLeft | Qt::AlignVCenter,
-                     QFontMetrics(item.font).elidedText(detail, Qt::ElideRight, box.width()));
+    painter.drawText(lower, Qt::AlignLeft | Qt::AlignVCenter,
+                     QFontMetrics(item.font).elidedText(detail, Qt::ElideRight, lower.width()));
   }
 
   static void paintCell(QPainter& painter, const QStyleOptionViewItem& item,
@@ -92,17 +104,8 @@ class OrderDelegate : public QStyledItemDelegate {
     const QColor colour = selected ? painter.pen().color() : stateColour(severity, item.palette);
     const int side = QFontMetrics(item.font).ascent();
     QRect mark(0, 0, side, side);
-    if (index.data(OrderModel::SizeRole).isValid()) {
-      mark.moveCenter(item.rect.center());
-      paintState(painter, mark, severity, colour);
-      return;
-    }
     mark.moveCenter(item.rect.center());
-    mark.moveLeft(item.rect.left() + kPadding);
     paintState(painter, mark, severity, colour);
-    painter.setPen(colour);
-    painter.drawText(item.rect.adjusted(kPadding + side + 5, 0, 0, 0),
-                     Qt::AlignLeft | Qt::AlignVCenter, garmentWord(severity));
   }
 };
 
@@ -173,14 +176,14 @@ void OrderView::resizeEvent(QResizeEvent* event) {
   fitColumns();
 }
 
-// Sizes and states as wide as their content; the name gets the rest, down to a readable least.
+// Sizes as wide as their content; the name gets the rest, down to a readable least.
 void OrderView::fitColumns() {
   int rest = viewport()->width();
   for (int column = 1; column < model_.columnCount(); ++column) {
     resizeColumnToContents(column);
     rest -= columnWidth(column);
   }
-  const int least = fontMetrics().averageCharWidth() * 22;
+  const int least = fontMetrics().averageCharWidth() * kLeastNameCharacters;
   setColumnWidth(0, std::max(rest, least));
 }
 

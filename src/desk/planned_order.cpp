@@ -86,11 +86,8 @@ const PlacementPlan* PlannedOrder::find(std::size_t line, std::size_t placement,
 std::vector<const PlacementPlan*> PlannedOrder::sizes(std::size_t line,
                                                       std::size_t placement) const {
   std::vector<const PlacementPlan*> result;
-  if (!order_ || line >= order_->lines.size()) {
-    return result;
-  }
-  for (const SizeQuantity& entry : order_->lines[line].sizes) {
-    if (const PlacementPlan* planned = find(line, placement, entry.size)) {
+  for (const SizeName& size : sizesInOrder_) {
+    if (const PlacementPlan* planned = find(line, placement, size)) {
       result.push_back(planned);
     }
   }

@@ -31,7 +31,7 @@ class PlannedOrder {
   // The answer for one garment size at one place, or null.
   [[nodiscard]] const PlacementPlan* find(std::size_t line, std::size_t placement,
                                           const SizeName& size) const;
-  // All sizes of one place, in the order's order.
+  // All sizes of one place, in the order of the charts.
   [[nodiscard]] std::vector<const PlacementPlan*> sizes(std::size_t line,
                                                         std::size_t placement) const;
   // Nothing without a plan.

@@ -51,6 +51,9 @@ class Sections {
     return basis.empty() ? tr("rule %1").arg(toQString(rule.text()))
                          : tr("rule %1: %2").arg(toQString(rule.text()), toQString(basis));
   }
+  static void say(ReasonSection& section, const QString& text) {
+    section.lines.push_back({text, {}, false, {}});
+  }
   static void add(ReasonSection& section, const Reasons& reasons) {
     for (const Reason& reason : reasons) {
       section.lines.push_back({capitalised(toQString(reason.text)),
@@ -83,7 +86,7 @@ class Sections {
     }
     const Placed& placed = plan_.placed;
     const QString from = toQString(landmarkPhrase(placed.from));
-    section.answers.push_back(tr("Edge %1 %2").arg(text(placed.drop), from));
+    section.answers.push_back(tr("Design starts %1 %2").arg(text(placed.drop), from));
     section.answers.push_back(tr("Centre %1 %2").arg(text(placed.centreOffset), from));
     section.answers.push_back(capitalised(toQString(lateralPhrase(plan_, units_))));
     section.answers.push_back(tr("Turn: %1").arg(toQString(turnPhrase(plan_))));
@@ -98,12 +101,12 @@ class Sections {
     if (!plan_.frame) {
       if (plan_.hasRule) {
         section.answers.push_back(tr("No frame on hand can sew this here"));
-        if (plan_.largestScale > 0.0) {
-          section.lines.push_back({tr("The largest that a frame on hand holds here is %1 % of it")
-                                       .arg(static_cast<int>(plan_.largestScale * 100.0)),
-                                   {},
-                                   false,
-                                   {}});
+        // At full size a frame would hold it: then it is the garment that is in the way.
+        if (plan_.largestScale >= 1.0) {
+          say(section, tr("A frame on hand would hold it, but cannot sit on the garment here"));
+        } else if (plan_.largestScale > 0.0) {
+          say(section, tr("A frame on hand holds at most %1 % of its size")
+                           .arg(static_cast<int>(plan_.largestScale * 100.0)));
         }
       }
       return section;

@@ -17,7 +17,7 @@ QString span(const QColor& colour, const QString& html) {
 
 QString stateText(Severity severity, const QString& word, const QPalette& palette) {
   return span(stateColour(severity, palette),
-              QStringLiteral("<b>%1 %2</b>").arg(stateShape(severity), word.toHtmlEscaped()));
+              QStringLiteral("<b>%1&nbsp;%2</b>").arg(stateShape(severity), word.toHtmlEscaped()));
 }
 
 }  // namespace
@@ -68,7 +68,11 @@ QString ReasonsView::html() const {
     for (const QString& answer : section.answers) {
       out += QStringLiteral("<p style='margin:0'>%1</p>").arg(answer.toHtmlEscaped());
     }
-    for (const ReasonLine& line : section.lines) {
+    for (std::size_t i = 0; i < section.lines.size(); ++i) {
+      const ReasonLine& line = section.lines[i];
+      // Said once for neighbours that share it.
+      const bool sourceFollows =
+          i + 1 < section.lines.size() && section.lines[i + 1].source == line.source;
       QString body = line.text.toHtmlEscaped();
       if (line.state) {
         body = stateText(*line.state, findingWord(*line.state), palette()) +
@@ -77,7 +81,7 @@ QString ReasonsView::html() const {
       if (line.assumed) {
         body += QStringLiteral(" <b>%1</b>").arg(tr("(assumed)").toHtmlEscaped());
       }
-      if (!line.source.isEmpty()) {
+      if (!line.source.isEmpty() && !sourceFollows) {
         body += QStringLiteral("<br/>") +
                 span(muted, QStringLiteral("<small>%1</small>").arg(line.source.toHtmlEscaped()));
       }

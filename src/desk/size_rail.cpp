@@ -17,8 +17,9 @@ namespace creaseline::desk {
 namespace {
 
 constexpr int kMargin = 8;
-constexpr int kLeastCell = 78;
+constexpr int kLeastCell = 68;
 constexpr int kLeastPicture = 70;
+constexpr double kLeastShrink = 0.5;  // of the scale that the height allows
 
 int textHeight(const QFontMetrics& metrics) {
   return 2 * metrics.height() + kMargin;
@@ -193,11 +194,17 @@ void SizeRail::fitScale() {
   const int height = std::max(this->height() - horizontalScrollBar()->sizeHint().height(),
                               minimumSizeHint().height());
   const double picture = height - textHeight(fontMetrics()) - kMargin - 8;
-  pixelsPerMm_ = std::max(picture, 1.0) / tallest;
   const int count = static_cast<int>(model_.plans().size());
+  // All sizes in view at once if that leaves them large enough to be told apart.
+  const double byHeight = std::max(picture, 1.0) / tallest;
+  const double byWidth =
+      (static_cast<double>(viewport()->width()) / count - 2 * kMargin - 1) / widest;
+  pixelsPerMm_ = std::max(std::min(byHeight, byWidth), byHeight * kLeastShrink);
   const int needed = std::max(kLeastCell, static_cast<int>(widest * pixelsPerMm_) + 2 * kMargin);
   const int offered = std::min(viewport()->width() / count, needed * 3 / 2);
-  setGridSize({std::max(needed, offered), height - 2});
+  const int hung =
+      static_cast<int>(tallest * pixelsPerMm_) + textHeight(fontMetrics()) + kMargin + 8;
+  setGridSize({std::max(needed, offered), std::min(hung, height - 2)});
   scheduleDelayedItemsLayout();
 }
 

@@ -7,6 +7,7 @@
 #include <QIconEngine>
 #include <QPainterPath>
 #include <QSvgRenderer>
+#include <algorithm>
 
 namespace creaseline::desk {
 
@@ -51,6 +52,31 @@ QColor mixed(const QColor& a, const QColor& b, double shareOfB) {
     return static_cast<int>(from * (1.0 - shareOfB) + to * shareOfB);
   };
   return {channel(a.red(), b.red()), channel(a.green(), b.green()), channel(a.blue(), b.blue())};
+}
+
+Colour toColour(const QColor& colour) {
+  return {static_cast<std::uint8_t>(colour.red()), static_cast<std::uint8_t>(colour.green()),
+          static_cast<std::uint8_t>(colour.blue())};
+}
+
+// Dimension lines run over the cloth and over the table: of the colours whose text can be read on
+// the labels' plate, the one seen best on both.
+QColor dimensionColour(const DrawingPalette& palette) {
+  constexpr double kReadable = 4.5;  // W3C WCAG 2.2, success criterion 1.4.3
+  QColor best = palette.dimension;
+  double bestSeen = 0.0;
+  for (const QColor& candidate :
+       {palette.dimension, QColor(0xc2, 0x41, 0x0c), QColor(0x0f, 0x76, 0x6e),
+        QColor(0xf5, 0x9e, 0x42), QColor(0x4f, 0xc3, 0xb5)}) {
+    const Colour colour = toColour(candidate);
+    const double seen = std::min(contrastRatio(colour, toColour(palette.cloth)),
+                                 contrastRatio(colour, toColour(palette.ground)));
+    if (contrastRatio(colour, toColour(palette.plate)) >= kReadable && seen > bestSeen) {
+      best = candidate;
+      bestSeen = seen;
+    }
+  }
+  return best;
 }
 
 }  // namespace
@@ -145,8 +171,10 @@ DrawingStyle drawingStyle(const QPalette& palette, double pixelsPerMm,
     clothColour = QColor(cloth->red, cloth->green, cloth->blue);
   }
   const double unit = 1.0 / (pixelsPerMm * kMmPerPixel);
-  return isDark(palette) ? DrawingStyle::screenDark(unit, clothColour)
-                         : DrawingStyle::screenLight(unit, clothColour);
+  DrawingStyle style = isDark(palette) ? DrawingStyle::screenDark(unit, clothColour)
+                                       : DrawingStyle::screenLight(unit, clothColour);
+  style.palette.dimension = dimensionColour(style.palette);
+  return style;
 }
 
 QIcon deskIcon(const QString& name) {
