@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: MIT
+// Names for screen readers and the keyboard's way round the window.
+#include <QAbstractButton>
+#include <QAccessible>
+#include <QMenuBar>
+#include <QSet>
+
+#include "desk_fixture.h"
+
+using namespace creaseline;
+using namespace creaseline::desk;
+
+namespace {
+
+QList<QWidget*> focusable(const QWidget& window) {
+  QList<QWidget*> found;
+  for (auto* widget : window.findChildren<QWidget*>()) {
+    const bool byTab = (widget->focusPolicy() & Qt::TabFocus) != 0;
+    if (byTab && widget->isVisible() && widget->isEnabled()) {
+      found.append(widget);
+    }
+  }
+  return found;
+}
+
+QString nameOf(QWidget* widget) {
+  QAccessibleInterface* interface = QAccessible::queryAccessibleInterface(widget);
+  REQUIRE(interface != nullptr);
+  return interface->text(QAccessible::Name);
+}
+
+void checkNames(const QWidget& window) {
+  QSet<QString> names;
+  for (QWidget* widget : focusable(window)) {
+    const QString name = nameOf(widget);
+    CAPTURE(widget->metaObject()->className(), widget->objectName(), name);
+    CHECK_FALSE(name.trimmed().isEmpty());
+    CHECK_FALSE(names.contains(name));
+    names.insert(name);
+  }
+  CHECK(names.size() >= 3);
+}
+
+// Where Tab leads from the given widget until it comes round.
+QSet<QWidget*> tabbed(QWidget& window) {
+  QSet<QWidget*> reached;
+  for (int i = 0; i < 200; ++i) {
+    QWidget* at = QApplication::focusWidget();
+    if (at != nullptr && reached.contains(at)) {
+      break;
+    }
+    if (at != nullptr) {
+      reached.insert(at);
+    }
+    QTest::keyClick(at == nullptr ? &window : at, Qt::Key_Tab);
+  }
+  return reached;
+}
+
+}  // namespace
+
+TEST_CASE("Every control of the empty desk has a name of its own", "[desk][accessibility]") {
+  DeskOnDemo desk;
+  checkNames(*desk.window);
+}
+
+TEST_CASE("Every control of the desk at work has a name of its own", "[desk][accessibility]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  // With the remedies of a finding on screen as well.
+  for (int row = 0; row < desk.findings().model()->rowCount(); ++row) {
+    clickItem(desk.findings(), desk.findings().model()->index(row, 0));
+    CAPTURE(row);
+    checkNames(*desk.window);
+  }
+}
+
+TEST_CASE("Tab reaches every control", "[desk][accessibility]") {
+  DeskOnDemo desk;
+  SECTION("on the empty desk") {
+  }
+  SECTION("on the desk at work") {
+    desk.openDemo();
+    clickItem(desk.findings(), desk.findings().model()->index(0, 0));
+  }
+  desk.window->activateWindow();
+  const QSet<QWidget*> reached = tabbed(*desk.window);
+  for (QWidget* widget : focusable(*desk.window)) {
+    CAPTURE(widget->metaObject()->className(), widget->objectName(), nameOf(widget));
+    CHECK(reached.contains(widget));
+  }
+}
+
+TEST_CASE("Ctrl and a digit lead to each part of the desk", "[desk][accessibility]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  const std::vector<std::pair<Qt::Key, const char*>> parts{{Qt::Key_1, "order"},
+                                                           {Qt::Key_2, "table"},
+                                                           {Qt::Key_3, "sizes"},
+                                                           {Qt::Key_4, "reasons"},
+                                                           {Qt::Key_5, "findings"}};
+  for (const auto& [key, name] : parts) {
+    QTest::keyClick(desk.window.get(), key, Qt::ControlModifier);
+    CAPTURE(name);
+    REQUIRE(QApplication::focusWidget() != nullptr);
+    CHECK(QApplication::focusWidget()->objectName() == QString::fromLatin1(name));
+  }
+}
+
+TEST_CASE("Every menu and every entry has a mnemonic or is a bare unit", "[desk][accessibility]") {
+  DeskOnDemo desk;
+  int entries = 0;
+  for (const QAction* top : desk.window->menuBar()->actions()) {
+    CHECK(top->text().contains(QLatin1Char('&')));
+    QSet<QChar> used;
+    for (const QAction* entry : top->menu()->actions()) {
+      if (entry->isSeparator()) {
+        continue;
+      }
+      const qsizetype at = entry->text().indexOf(QLatin1Char('&'));
+      CAPTURE(entry->text());
+      REQUIRE(at >= 0);
+      const QChar letter = entry->text().at(at + 1).toLower();
+      CHECK_FALSE(used.contains(letter));
+      used.insert(letter);
+      ++entries;
+    }
+  }
+  CHECK(entries > 10);
+}
+
+TEST_CASE("No two actions share a shortcut", "[desk][accessibility]") {
+  DeskOnDemo desk;
+  QSet<QKeySequence> used;
+  for (const QAction* action : desk.window->findChildren<QAction*>()) {
+    for (const QKeySequence& sequence : action->shortcuts()) {
+      CAPTURE(action->text(), sequence.toString());
+      CHECK_FALSE(used.contains(sequence));
+      used.insert(sequence);
+    }
+  }
+  CHECK(used.size() > 10);
+}

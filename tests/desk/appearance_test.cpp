@@ -1,0 +1,183 @@
+// SPDX-License-Identifier: MIT
+// Contrast, clipped words, and pictures to look at: light and dark, at the ratio of this run.
+#include <QAbstractButton>
+#include <QFileInfo>
+#include <QImage>
+#include <QSet>
+
+#include "creaseline/base/colour.h"
+#include "desk/order_model.h"
+#include "desk/theme.h"
+#include "desk_fixture.h"
+
+using namespace creaseline;
+using namespace creaseline::desk;
+
+namespace {
+
+QPalette lightPalette() {
+  return QApplication::style()->standardPalette();
+}
+
+QPalette darkPalette() {
+  QPalette palette(QColor(0x35, 0x37, 0x3a), QColor(0x2b, 0x2d, 0x30));
+  palette.setColor(QPalette::Base, QColor(0x1f, 0x20, 0x23));
+  palette.setColor(QPalette::Text, QColor(0xea, 0xea, 0xea));
+  palette.setColor(QPalette::WindowText, QColor(0xea, 0xea, 0xea));
+  palette.setColor(QPalette::ButtonText, QColor(0xea, 0xea, 0xea));
+  palette.setColor(QPalette::Highlight, QColor(0x3d, 0x6f, 0xa8));
+  palette.setColor(QPalette::HighlightedText, Qt::white);
+  palette.setColor(QPalette::ToolTipBase, QColor(0x35, 0x37, 0x3a));
+  palette.setColor(QPalette::ToolTipText, Qt::white);
+  palette.setColor(QPalette::PlaceholderText, QColor(0xa0, 0xa0, 0xa0));
+  for (const auto role : {QPalette::Text, QPalette::WindowText, QPalette::ButtonText}) {
+    palette.setColor(QPalette::Disabled, role, QColor(0x80, 0x82, 0x86));
+  }
+  return palette;
+}
+
+class PaletteGuard {
+ public:
+  explicit PaletteGuard(const QPalette& palette) : before_(QApplication::palette()) {
+    QApplication::setPalette(palette);
+  }
+  ~PaletteGuard() { QApplication::setPalette(before_); }
+  PaletteGuard(const PaletteGuard&) = delete;
+  PaletteGuard& operator=(const PaletteGuard&) = delete;
+
+ private:
+  QPalette before_;
+};
+
+Colour toColour(const QColor& colour) {
+  return {static_cast<std::uint8_t>(colour.red()), static_cast<std::uint8_t>(colour.green()),
+          static_cast<std::uint8_t>(colour.blue())};
+}
+
+// Saves the window's picture and looks whether there is anything on it.
+void picture(QWidget& window, const QString& name) {
+  QCoreApplication::processEvents();
+  const QPixmap shot = window.grab();
+  const double ratio = shot.devicePixelRatio();
+  CHECK(shot.width() == qRound(window.width() * ratio));
+  QDir().mkpath(QStringLiteral(SCREENSHOT_FOLDER));
+  const QString file =
+      QStringLiteral("%1/%2-%3x.png").arg(QStringLiteral(SCREENSHOT_FOLDER), name).arg(ratio);
+  REQUIRE(shot.save(file));
+  const QImage image = shot.toImage();
+  QSet<QRgb> colours;
+  for (int y = 0; y < image.height(); y += 3) {
+    for (int x = 0; x < image.width(); x += 3) {
+      colours.insert(image.pixel(x, y));
+    }
+  }
+  CHECK(colours.size() > 50);
+}
+
+// Words that do not fit their control are cut without a sign.
+void checkNothingClipped(const QWidget& window) {
+  for (const auto* label : window.findChildren<QLabel*>()) {
+    if (!label->isVisible() || label->text().isEmpty()) {
+      continue;
+    }
+    CAPTURE(label->text(), label->width(), label->height());
+    if (label->wordWrap()) {
+      CHECK(label->height() >= label->heightForWidth(label->width()));
+    } else {
+      CHECK(label->width() >= label->sizeHint().width());
+    }
+  }
+  for (const auto* button : window.findChildren<QAbstractButton*>()) {
+    if (button->isVisible() && !button->text().isEmpty()) {
+      CAPTURE(button->text(), button->width());
+      CHECK(button->width() >= button->minimumSizeHint().width());
+    }
+  }
+}
+
+}  // namespace
+
+// W3C WCAG 2.2, success criterion 1.4.3: at least 4.5 to 1 for text.
+TEST_CASE("States and secondary text can be read in light and in dark", "[desk][appearance]") {
+  for (const QPalette& palette : {lightPalette(), darkPalette()}) {
+    const Colour ground = toColour(palette.color(QPalette::Base));
+    CAPTURE(isDark(palette));
+    for (const Severity severity : {Severity::Stop, Severity::Watch, Severity::Note}) {
+      CHECK(contrastRatio(toColour(stateColour(severity, palette)), ground) >= 4.5);
+      CHECK(contrastRatio(toColour(stateColour(severity, palette)),
+                          toColour(palette.color(QPalette::Window))) >= 4.5);
+    }
+    CHECK(contrastRatio(toColour(mutedText(palette)), ground) >= 4.5);
+  }
+}
+
+TEST_CASE("States differ in shape and word, not in colour alone", "[desk][appearance]") {
+  QSet<QString> shapes;
+  QSet<QString> words;
+  QSet<QByteArray> drawn;
+  for (const Severity severity : {Severity::Stop, Severity::Watch, Severity::Note}) {
+    shapes.insert(stateShape(severity));
+    words.insert(garmentWord(severity));
+    QImage image(24, 24, QImage::Format_Grayscale8);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    paintState(painter, QRectF(0, 0, 24, 24), severity, Qt::black);
+    painter.end();
+    drawn.insert(QByteArray(reinterpret_cast<const char*>(image.constBits()), image.sizeInBytes()));
+  }
+  CHECK(shapes.size() == 3);
+  CHECK(words.size() == 3);
+  CHECK(drawn.size() == 3);
+}
+
+TEST_CASE("Every icon can be drawn at every size", "[desk][appearance]") {
+  for (const char* name : {"desk", "fit", "open-order", "open-shop", "print", "redo", "reload",
+                           "save-sheets", "undo", "zoom-in", "zoom-out"}) {
+    for (const int side : {16, 20, 36, 64}) {
+      const QImage image = deskIcon(QString::fromLatin1(name)).pixmap(side).toImage();
+      CAPTURE(name, side);
+      int inked = 0;
+      for (int y = 0; y < image.height(); ++y) {
+        for (int x = 0; x < image.width(); ++x) {
+          inked += qAlpha(image.pixel(x, y)) > 128 ? 1 : 0;
+        }
+      }
+      CHECK(inked > side);
+    }
+  }
+}
+
+TEST_CASE("The desk looks right in light and in dark", "[desk][appearance][screenshots]") {
+  const bool dark = GENERATE(false, true);
+  const PaletteGuard palette(dark ? darkPalette() : lightPalette());
+  const QString tone = dark ? QStringLiteral("dark") : QStringLiteral("light");
+  constexpr qsizetype kAllLines = 100;
+  DeskOnDemo desk(kAllLines);
+  picture(*desk.window, QStringLiteral("start-") + tone);
+  checkNothingClipped(*desk.window);
+  desk.openDemo();
+  auto* model = qobject_cast<OrderModel*>(desk.order().model());
+  for (int line = 0; line < model->rowCount(); ++line) {
+    for (int place = 0; place < model->rowCount(model->index(line, 0)); ++place) {
+      clickItem(desk.order(), model->index(place, 0, model->index(line, 0)));
+      picture(*desk.window,
+              QStringLiteral("desk-line%1-place%2-%3").arg(line + 1).arg(place + 1).arg(tone));
+      checkNothingClipped(*desk.window);
+    }
+  }
+  clickItem(desk.findings(), desk.findings().model()->index(0, 0));
+  picture(*desk.window, QStringLiteral("finding-") + tone);
+  checkNothingClipped(*desk.window);
+  DemoCopy::edit(desk.demo.order(), "\"YM\": 3", "\"YM\": -3");
+  REQUIRE(waitFor([&] { return desk.find<QWidget>("messageBar").isVisible(); }));
+  picture(*desk.window, QStringLiteral("broken-") + tone);
+  checkNothingClipped(*desk.window);
+}
+
+TEST_CASE("A small window cuts no words", "[desk][appearance][screenshots]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  desk.window->resize(desk.window->minimumSizeHint().expandedTo({1024, 640}));
+  picture(*desk.window, QStringLiteral("small"));
+  checkNothingClipped(*desk.window);
+}

@@ -1,0 +1,98 @@
+#!/bin/sh
+# SPDX-License-Identifier: MIT
+# Starts the desk in a real X window under a small window manager, works it with keys and clicks,
+# and checks what it did. Arguments: the program, the source folder. Exit 77: skipped.
+set -eu
+
+program=$1
+source=$2
+
+for tool in Xvfb openbox xdotool; do
+  if ! command -v "$tool" >/dev/null 2>&1; then
+    echo "skipped: $tool is not installed, so there is no real window to try"
+    exit 77
+  fi
+done
+
+work=$(mktemp -d)
+cp -R "$source/demo" "$work/demo"
+mkdir -m 700 "$work/home"
+export HOME="$work/home" XDG_CONFIG_HOME="$work/home/config" XDG_RUNTIME_DIR="$work/home"
+export CREASELINE_RESOURCES="$source/resources" QT_QPA_PLATFORM=xcb LC_ALL=C.UTF-8
+
+server='' manager='' desk=''
+tidy() {
+  for started in $desk $manager $server; do
+    kill "$started" 2>/dev/null || true
+    wait "$started" 2>/dev/null || true
+  done
+  rm -rf "$work"
+}
+trap tidy EXIT
+
+fail() {
+  echo "failed: $1"
+  sed 's/^/desk: /' "$work/desk.log" || true
+  exit 1
+}
+
+# The server picks a free display and says which.
+Xvfb -displayfd 3 -screen 0 1500x950x24 -nolisten tcp 3>"$work/display" 2>"$work/xvfb.log" &
+server=$!
+tries=0
+while [ ! -s "$work/display" ]; do
+  tries=$((tries + 1))
+  [ "$tries" -lt 100 ] || fail "the X server did not start"
+  sleep 0.1
+done
+DISPLAY=":$(cat "$work/display")"
+export DISPLAY
+openbox >"$work/openbox.log" 2>&1 &
+manager=$!
+
+"$program" "$work/demo/regatta.order.json" "$work/demo/workshop.shop.json" \
+  >"$work/desk.log" 2>&1 &
+desk=$!
+
+window=''
+tries=0
+while [ -z "$window" ]; do
+  tries=$((tries + 1))
+  [ "$tries" -lt 900 ] || fail "no window with the order's name appeared"
+  kill -0 "$desk" 2>/dev/null || fail "the desk ended by itself"
+  sleep 0.1
+  window=$(xdotool search --onlyvisible --name '2026-118.*Creaseline' 2>/dev/null | head -n 1) || true
+done
+xdotool windowactivate --sync "$window"
+
+# Ctrl+3 and the arrow keys walk along the sizes; a click on the table gives it the focus.
+xdotool key --delay 60 ctrl+3 Right Right ctrl+1 Down Down Right
+xdotool mousemove --window "$window" 720 400 click 1
+xdotool key --delay 60 plus plus 0
+sleep 0.5
+kill -0 "$desk" 2>/dev/null || fail "the desk ended while it was used"
+
+# A changed order is read again, which the window's title shows.
+sed 's/"title": "Regatta week"/"title": "Regatta fortnight"/' "$work/demo/regatta.order.json" \
+  >"$work/changed.json"
+mv "$work/changed.json" "$work/demo/regatta.order.json"
+tries=0
+until xdotool search --onlyvisible --name 'Regatta fortnight' >/dev/null 2>&1; do
+  tries=$((tries + 1))
+  [ "$tries" -lt 600 ] || fail "the changed order was not read again"
+  sleep 0.1
+done
+
+# Ctrl+Q closes it, with success.
+xdotool windowactivate --sync "$window"
+xdotool key ctrl+q
+tries=0
+while kill -0 "$desk" 2>/dev/null; do
+  tries=$((tries + 1))
+  [ "$tries" -lt 100 ] || fail "the desk did not close"
+  sleep 0.1
+done
+wait "$desk" || fail "the desk closed with an error"
+desk=''
+grep -i 'qt.*warning\|QObject::\|QPainter::' "$work/desk.log" && fail "the desk complained"
+echo "the desk opened, was used, read a change and closed"

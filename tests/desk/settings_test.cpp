@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+#include "desk/settings.h"
+
+#include "desk_fixture.h"
+
+using namespace creaseline;
+using namespace creaseline::desk;
+
+TEST_CASE("Settings come back from their file", "[desk][settings]") {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("desk.ini"));
+  const UnitChoice units{LengthUnit::Centimetre, RulerMark::Sixteenth,
+                         WeightUnit::OuncesPerSquareYard};
+  {
+    Settings settings(file);
+    CHECK_FALSE(settings.units().has_value());
+    settings.setUnits(units);
+    settings.setPaper(Paper::Letter);
+    settings.setLastShop(QStringLiteral("a.shop.json"));
+  }
+  const Settings again(file);
+  CHECK(again.units() == units);
+  CHECK(again.paper() == Paper::Letter);
+  CHECK(again.lastShop() == QStringLiteral("a.shop.json"));
+}
+
+TEST_CASE("Recent orders are few, distinct and newest first", "[desk][settings]") {
+  const QTemporaryDir folder;
+  Settings settings(folder.filePath(QStringLiteral("desk.ini")));
+  for (int i = 0; i < 2 * Settings::kRecentFiles; ++i) {
+    settings.addRecentOrder(QString::number(i));
+  }
+  settings.addRecentOrder(QStringLiteral("10"));
+  const QStringList recent = settings.recentOrders();
+  CHECK(recent.size() == Settings::kRecentFiles);
+  CHECK(recent.first() == QStringLiteral("10"));
+  CHECK(recent.count(QStringLiteral("10")) == 1);
+  settings.clearRecentOrders();
+  CHECK(settings.recentOrders().isEmpty());
+}
+
+TEST_CASE("Nonsense in the settings file counts as never chosen", "[desk][settings]") {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("desk.ini"));
+  QFile out(file);
+  REQUIRE(out.open(QIODevice::WriteOnly));
+  out.write("[units]\nlength=77\nruler-mark=inch\nweight=-1\n[window]\ngeometry=@@@\n");
+  out.close();
+  const Settings settings(file);
+  CHECK_FALSE(settings.units().has_value());
+}
