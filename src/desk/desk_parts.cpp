@@ -57,7 +57,7 @@ void DeskWindow::Parts::connectActions() {
   QObject::connect(actions_.zoomIn, &QAction::triggered, &canvas, &TableCanvas::zoomIn);
   QObject::connect(actions_.zoomOut, &QAction::triggered, &canvas, &TableCanvas::zoomOut);
   QObject::connect(actions_.fit, &QAction::triggered, &canvas, &TableCanvas::fit);
-  const auto goTo = [this](QAction* action, QWidget* target) {
+  const auto goTo = [](QAction* action, QWidget* target) {
     QObject::connect(action, &QAction::triggered, target,
                      [target] { target->setFocus(Qt::ShortcutFocusReason); });
   };
