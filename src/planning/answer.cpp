@@ -22,8 +22,10 @@ const PreparedFrame* preparedFrame(const Workshop& workshop, const FrameChoice& 
   return nullptr;
 }
 
-void decideFrame(PlacementPlan& plan, const PanelShape& panel, const Workshop& workshop) {
-  FrameSearch search = searchFrames(workshop, panel, plan.outlineOnPanel, plan.placed.centre);
+void decideFrame(PlacementPlan& plan, const PanelShape& panel, const Workshop& workshop,
+                 Effort effort) {
+  FrameSearch search =
+      searchFrames(workshop, panel, plan.outlineOnPanel, plan.placed.centre, effort);
   plan.rejections = std::move(search.rejections);
   plan.largestScale = search.largestScale;
   plan.onlyTurned = search.onlyTurned;
@@ -51,7 +53,7 @@ std::vector<Measure> assumedMeasures(const GarmentShape& garment, const PanelSha
 
 }  // namespace
 
-PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop) {
+PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop, Effort effort) {
   PlacementPlan plan;
   plan.line = request.lineIndex;
   plan.placement = request.placementIndex;
@@ -81,11 +83,14 @@ PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop) 
   plan.cloth =
       checkCloth(*plan.garment, *panel, plan.outlineOnPanel, workshop.figures.seamClearance);
   plan.assumed = assumedMeasures(*plan.garment, *panel);
-  decideFrame(plan, *panel, workshop);
+  decideFrame(plan, *panel, workshop, effort);
   const PreparedFrame* frame = plan.frame ? preparedFrame(workshop, *plan.frame) : nullptr;
   plan.backing = chooseBacking(
       {&request.blank->fabric, &plan.design, panel->name, panel->insideSeen, plan.band, frame},
       workshop);
+  if (effort != Effort::Full) {
+    return plan;
+  }
   if (plan.frame) {
     plan.steps = stepsFor(plan, *location, workshop.shop->units);
   }

@@ -52,7 +52,9 @@ FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const Unit
         fmt::format("{} too {} for the design with the foot's clearance",
                     formatLength(rejection.missing, units), byWidth ? "narrow" : "low");
   } else {
-    rejection.missing = Length::fromMm(std::max(0.0, -frame.opening.margin(hull)));
+    // With the design in the middle, which for a frame is where it would be tried.
+    const double depth = frame.opening.depth(hull, -box.centre());
+    rejection.missing = Length::fromMm(std::max(0.0, -depth));
     rejection.what =
         fmt::format("its corners cut the design by {}", formatLength(rejection.missing, units));
   }
@@ -80,7 +82,11 @@ Seated findSeat(const PreparedFrame& frame, const Region& region, Point design,
     if (norm(next - current.translation) < 1e-6) {
       break;
     }
+    const double before = worst.depth;
     current = at(next);
+    if (!current.seat.meetings.empty() && current.seat.meetings.front().depth > before - 1e-3) {
+      break;  // hemmed in from two sides
+    }
     if (current.seat.meetings.empty() ||
         current.seat.meetings.front().depth < best.seat.meetings.front().depth) {
       best = current;
@@ -224,18 +230,70 @@ void keepBestTurn(std::vector<Candidate>& candidates) {
   candidates = std::move(best);
 }
 
+// No scale above this can fit: the bounding box must go into what is open.
+double scaleBound(const PreparedFrame& frame, const Box& box) {
+  return std::max(
+      0.0, std::min(frame.opened.width() / box.width(), frame.opened.height() / box.height()));
+}
+
+// Largest scale that any frame would hold. The search within one frame is costly, so frames are
+// asked in order of what they could hold at most, and no longer than that can win.
 void askScales(FrameSearch& search, const Workshop& workshop, const Ring& hull, PanelName panel) {
+  const Box box = ringBounds(hull);
+  std::vector<std::pair<double, const PreparedFrame*>> order;
   for (const PreparedFrame& frame : *workshop.frames) {
-    if (!meantFor(*frame.frame, panel)) {
-      continue;
+    if (meantFor(*frame.frame, panel)) {
+      order.emplace_back(scaleBound(frame, box), &frame);
     }
-    const double scale = frame.opening.largestScale(hull);
+  }
+  std::stable_sort(order.begin(), order.end(),
+                   [](const auto& a, const auto& b) { return a.first > b.first; });
+  for (const auto& [bound, frame] : order) {
+    if (bound <= search.largestScale) {
+      break;
+    }
+    const double scale = frame->opening.largestScale(hull);
     search.largestScale = std::max(search.largestScale, scale);
     for (FrameRejection& rejection : search.rejections) {
-      if (rejection.frame == frame.frame->id) {
+      if (rejection.frame == frame->frame->id) {
         rejection.largestScale = std::max(rejection.largestScale, scale);
       }
     }
+  }
+}
+
+// What became of one frame in one way of lying.
+void tryFrame(FrameSearch& search, std::vector<Candidate>& candidates, const PreparedFrame& frame,
+              const Ring& hull, const Box& box, Point centre, const PanelShape& panel,
+              const Workshop& workshop, bool explain) {
+  const UnitChoice& units = workshop.shop->units;
+  if (!meantFor(*frame.frame, panel.name)) {
+    if (explain) {
+      keepNearestMiss(search.rejections, {frame.frame->id,
+                                          frame.turn,
+                                          FrameTest::MeantForPanel,
+                                          {},
+                                          "the shop does not use it on this part of a garment",
+                                          0.0});
+    }
+    return;
+  }
+  constexpr double kTouching = 1e-6;  // the box only spares work; the opening decides
+  const bool surelyTooLarge = box.width() > frame.opened.width() + kTouching ||
+                              box.height() > frame.opened.height() + kTouching;
+  const Region region = surelyTooLarge ? Region() : frame.opening.translations(hull);
+  if (region.empty()) {
+    if (explain) {
+      keepNearestMiss(search.rejections, tooLarge(frame, hull, units));
+    }
+    return;
+  }
+  const Seated seated = findSeat(frame, region, centre, panel, workshop.crossings);
+  if (seated.seat.meetings.empty()) {
+    candidates.push_back(accept(frame, region, hull, centre, seated, workshop, candidates.size()));
+  } else if (explain) {
+    const bool hasPlay = region.bounds().width() > 1.0 || region.bounds().height() > 1.0;
+    keepNearestMiss(search.rejections, meetsGarment(frame, seated.seat, hasPlay, units));
   }
 }
 
@@ -247,34 +305,15 @@ bool coversHoopingError(const Slack& slack, const HoopingError& error) {
 }
 
 FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, const Outline& onPanel,
-                         Point centre) {
+                         Point centre, Effort effort) {
   FrameSearch search;
   const Ring hull = hullAround(onPanel, centre);
-  const UnitChoice& units = workshop.shop->units;
+  const Box box = ringBounds(hull);
   std::vector<Candidate> candidates;
-  std::size_t order = 0;
   for (const PreparedFrame& frame : *workshop.frames) {
-    ++order;
-    if (!meantFor(*frame.frame, panel.name)) {
-      keepNearestMiss(search.rejections, {frame.frame->id,
-                                          frame.turn,
-                                          FrameTest::MeantForPanel,
-                                          {},
-                                          "the shop does not use it on this part of a garment",
-                                          0.0});
-      continue;
-    }
-    const Region region = frame.opening.translations(hull);
-    if (region.empty()) {
-      keepNearestMiss(search.rejections, tooLarge(frame, hull, units));
-      continue;
-    }
-    const Seated seated = findSeat(frame, region, centre, panel, workshop.crossings);
-    if (seated.seat.meetings.empty()) {
-      candidates.push_back(accept(frame, region, hull, centre, seated, workshop, order));
-    } else {
-      const bool hasPlay = region.bounds().width() > 1.0 || region.bounds().height() > 1.0;
-      keepNearestMiss(search.rejections, meetsGarment(frame, seated.seat, hasPlay, units));
+    tryFrame(search, candidates, frame, hull, box, centre, panel, workshop, effort == Effort::Full);
+    if (effort == Effort::AnyFrame && !candidates.empty()) {
+      break;
     }
   }
   std::sort(candidates.begin(), candidates.end(), better);
@@ -285,11 +324,14 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
   for (Candidate& candidate : candidates) {
     search.accepted.push_back(std::move(candidate.choice));
   }
-  giveReasons(search.accepted, workshop);
-  dropAccepted(search);
-  if (search.accepted.empty()) {
-    askScales(search, workshop, hull, panel.name);
-  } else {
+  if (effort == Effort::Full) {
+    giveReasons(search.accepted, workshop);
+    dropAccepted(search);
+    if (search.accepted.empty()) {
+      askScales(search, workshop, hull, panel.name);
+    }
+  }
+  if (!search.accepted.empty()) {
     search.largestScale = 1.0;
   }
   return search;

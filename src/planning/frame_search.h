@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "creaseline/planning/plan.h"
-#include "planning/workshop.h"
+#include "planning/request.h"
 
 namespace creaseline {
 
@@ -18,7 +18,7 @@ struct FrameSearch {
 
 // `onPanel` is the design's outline in panel coordinates, `centre` its centre there.
 FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, const Outline& onPanel,
-                         Point centre);
+                         Point centre, Effort effort);
 
 // True if the slack covers the shop's own hooping error on every side and turned.
 bool coversHoopingError(const Slack& slack, const HoopingError& error);

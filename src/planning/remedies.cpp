@@ -42,20 +42,28 @@ bool solved(const Case& problem, const std::vector<Observation>& observations) {
   });
 }
 
+// Room and turning depend on which frame is best; for all else any frame will do.
+Effort effortFor(FindingCode code) {
+  return code == FindingCode::LittleRoom || code == FindingCode::FitsOnlyTurned ? Effort::BestFrame
+                                                                                : Effort::AnyFrame;
+}
+
+bool editWorks(const Case& problem, const Workshop& workshop, const Edit& edit) {
+  return std::all_of(
+      problem.requests.begin(), problem.requests.end(), [&](PlacementRequest request) {
+        edit(request);
+        const PlacementPlan plan = answer(request, workshop, effortFor(problem.code));
+        return solved(problem, observe(request, plan, workshop));
+      });
+}
+
 Trial tryEdit(const Case& problem, const Workshop& workshop, const Edit& edit) {
-  Trial trial;
-  for (PlacementRequest request : problem.requests) {
-    edit(request);
-    const PlacementPlan plan = answer(request, workshop);
-    if (!solved(problem, observe(request, plan, workshop))) {
-      return {};
-    }
-    if (trial.result.empty()) {
-      trial.result = resultText(plan, workshop);
-    }
+  if (!editWorks(problem, workshop, edit)) {
+    return {};
   }
-  trial.works = true;
-  return trial;
+  PlacementRequest worst = problem.requests.front();
+  edit(worst);
+  return {true, resultText(answer(worst, workshop, Effort::BestFrame), workshop)};
 }
 
 std::string widthText(const PlacementRequest& request, double factor, const UnitChoice& units) {
@@ -125,10 +133,9 @@ class Finder {
                             : Length::fromMm(1.0);
     const Length now = rule->distance + first().placement.moveDown;
     std::vector<Length> moves{rule->least - now, rule->most - now};
-    constexpr int kMostSteps = 24;
-    for (int i = 1; i <= kMostSteps; ++i) {
-      moves.push_back(step * i);
-      moves.push_back(step * -i);
+    for (const int marks : {1, 2, 3, 4, 6, 8, 12, 16}) {
+      moves.push_back(step * marks);
+      moves.push_back(step * -marks);
     }
     std::erase_if(moves, [&](Length by) {
       return by == Length() || now + by < rule->least || now + by > rule->most;
@@ -336,9 +343,8 @@ class Finder {
 int workingPercent(const Case& problem, const Workshop& workshop) {
   const auto works = [&](int percent) {
     const double factor = percent / 100.0;
-    return tryEdit(problem, workshop,
-                   [factor](PlacementRequest& request) { request.placement.scale *= factor; })
-        .works;
+    return editWorks(problem, workshop,
+                     [factor](PlacementRequest& request) { request.placement.scale *= factor; });
   };
   // Working is not quite monotone (a smaller design can rest on a smaller frame that meets a
   // pocket), so the bisection only narrows; the answer itself has been tried.

@@ -22,7 +22,16 @@ struct PlacementRequest {
   std::shared_ptr<const GarmentShape> garment;
 };
 
+// How much of the answer is wanted. A trial of a remedy needs to know whether it works, not why
+// every other frame does not.
+enum class Effort {
+  Full,       // everything that a user sees
+  BestFrame,  // no rejections, scales, steps or cautions
+  AnyFrame    // likewise, and the first frame that will do
+};
+
 // Answers one question. Never throws for what the loaders let through.
-PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop);
+PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop,
+                     Effort effort = Effort::Full);
 
 }  // namespace creaseline

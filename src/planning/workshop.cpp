@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "planning/workshop.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace creaseline {
@@ -60,6 +61,29 @@ PreparedFrame prepareFrame(const Frame& frame, Angle turn, const Shop& shop, Len
           body.height()};
 }
 
+// A half turn of rectangles and ellipses changes nothing.
+bool sameUpsideDown(const Frame& frame) {
+  const auto polygon = [](const Window& window) {
+    return std::holds_alternative<Window::Polygon>(window.form());
+  };
+  return !polygon(frame.window) && !polygon(frame.body) &&
+         !(frame.sewingField && polygon(*frame.sewingField));
+}
+
+// The turns worth asking: of two that are a half turn apart and alike, the first.
+std::vector<Angle> distinctTurns(const Frame& frame) {
+  std::vector<Angle> turns;
+  for (const Angle turn : frame.turns) {
+    const bool known =
+        sameUpsideDown(frame) &&
+        std::find(turns.begin(), turns.end(), turn + Angle::fromDegrees(180.0)) != turns.end();
+    if (!known) {
+      turns.push_back(turn);
+    }
+  }
+  return turns;
+}
+
 }  // namespace
 
 Workshop prepareWorkshop(const Shop& shop, const Rules& rules) {
@@ -74,7 +98,7 @@ Workshop prepareWorkshop(const Shop& shop, const Rules& rules) {
   std::vector<PreparedFrame> frames;
   for (const Frame& frame : shop.frames) {
     const Length clearance = frame.clearance.value_or(workshop.figures.footClearance);
-    for (const Angle turn : frame.turns) {
+    for (const Angle turn : distinctTurns(frame)) {
       frames.push_back(prepareFrame(frame, turn, shop, clearance));
     }
   }

@@ -58,7 +58,7 @@ std::vector<Frame> twelveFrames() {
 
 // A star-like outline of 50 points, different for every line.
 Design someDesign(std::size_t index, std::mt19937& random) {
-  std::uniform_real_distribution<double> radius(25.0, 95.0);
+  std::uniform_real_distribution<double> radius(20.0, 75.0);
   const double size = radius(random);
   Ring ring;
   for (int i = 0; i < 50; ++i) {
