@@ -27,14 +27,16 @@ std::string shortenedText(std::string_view text, std::size_t limit) {
     while (end > 0 && isContinuation(text[end])) {
       --end;
     }
-    result = std::string(text.substr(0, end)) + "...";
+    result.append(text.substr(0, end)).append("...");
   }
   std::replace_if(result.begin(), result.end(), isControl, ' ');
   return result;
 }
 
 std::string quotedText(std::string_view text, std::size_t limit) {
-  return "'" + shortenedText(text, limit) + "'";
+  std::string quoted = "'";
+  quoted.append(shortenedText(text, limit)).append("'");
+  return quoted;
 }
 
 }  // namespace creaseline

@@ -81,7 +81,9 @@ PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop, 
   plan.outlineOnPanel =
       plan.design.outline.transformed(plan.placed.panelTurn, 1.0, plan.placed.centre);
   plan.cloth =
-      checkCloth(*plan.garment, *panel, plan.outlineOnPanel, workshop.figures.seamClearance);
+      checkCloth(*plan.garment, *panel, plan.outlineOnPanel, workshop.figures.seamClearance,
+                 effort == Effort::Full ? Length::fromMm(Length::kLimitMm)
+                                        : workshop.figures.seamClearance * 2.0);
   plan.assumed = assumedMeasures(*plan.garment, *panel);
   decideFrame(plan, *panel, workshop, effort);
   const PreparedFrame* frame = plan.frame ? preparedFrame(workshop, *plan.frame) : nullptr;

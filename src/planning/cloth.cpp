@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <initializer_list>
-#include <limits>
 #include <map>
 
 #include "creaseline/planning/wording.h"
@@ -41,15 +40,13 @@ std::vector<Ring> pieceHulls(const Outline& outline) {
 }
 
 void addEdges(std::vector<ClothCheck>& checks, const GarmentShape& garment, const PanelShape& panel,
-              const std::vector<Ring>& hulls, Length seamClearance) {
+              const std::vector<Ring>& hulls, Length seamClearance, Length horizon) {
   std::map<std::pair<EdgeName, bool>, double> rooms;
   for (const Ring& hull : hulls) {
     const SideMeter meter(hull, panel.outline);
     for (std::size_t i = 0; i < panel.sides.size(); ++i) {
       const PanelSide& side = panel.sides[i];
-      double& least =
-          rooms.try_emplace({side.name, side.viewerRight}, std::numeric_limits<double>::max())
-              .first->second;
+      double& least = rooms.try_emplace({side.name, side.viewerRight}, horizon.mm()).first->second;
       if (meter.atLeast(i) <= std::max(least, 0.0)) {
         least = std::min(least, meter.measure(i).distance);
       }
@@ -62,13 +59,16 @@ void addEdges(std::vector<ClothCheck>& checks, const GarmentShape& garment, cons
 }
 
 void addKeepOuts(std::vector<ClothCheck>& checks, const PanelShape& panel,
-                 const std::vector<Ring>& hulls) {
+                 const std::vector<Ring>& hulls, Length horizon) {
   std::map<KeepOutName, ClothCheck> nearest;
   for (const KeepOut& keepOut : panel.keepOuts) {
     if (!keepOut.needle) {
       continue;
     }
     for (const Ring& hull : hulls) {
+      if (gapBetween(ringBounds(hull), ringBounds(keepOut.area)) > horizon.mm()) {
+        continue;
+      }
       const Length room = Length::fromMm(separation(hull, keepOut.area).distance);
       const auto [entry, added] = nearest.try_emplace(
           keepOut.name, ClothCheck{keepOutPhrase(keepOut.name), room, {}, keepOut.assumed});
@@ -125,15 +125,15 @@ std::string sideLabel(const PanelShape& panel, const PanelSide& side) {
 }
 
 std::vector<ClothCheck> checkCloth(const GarmentShape& garment, const PanelShape& panel,
-                                   const Outline& onPanel, Length seamClearance) {
+                                   const Outline& onPanel, Length seamClearance, Length horizon) {
   const std::vector<Ring> hulls = pieceHulls(onPanel);
   std::vector<ClothCheck> checks;
   double outside = 0.0;
   for (const Ring& hull : hulls) {
     outside = std::max(outside, farthestOutside(panel.outline, hull));
   }
-  addEdges(checks, garment, panel, hulls, seamClearance);
-  addKeepOuts(checks, panel, hulls);
+  addEdges(checks, garment, panel, hulls, seamClearance, horizon);
+  addKeepOuts(checks, panel, hulls, horizon);
   std::stable_sort(checks.begin(), checks.end(),
                    [](const ClothCheck& a, const ClothCheck& b) { return a.room < b.room; });
   if (outside > 0.0) {

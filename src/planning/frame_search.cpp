@@ -14,6 +14,7 @@ namespace {
 
 struct Candidate {
   FrameChoice choice;
+  const PreparedFrame* prepared = nullptr;
   std::size_t order = 0;  // of the prepared frame: the last word between equals
   bool covers = false;
   double backingArea = 0.0;
@@ -65,39 +66,30 @@ FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const Unit
 // best that can be had within the room that the design leaves.
 struct Seated {
   Point translation;  // design centre in the frame
-  Seat seat;
+  std::vector<Meeting> meetings;
 };
 Seated findSeat(const PreparedFrame& frame, const Region& region, Point design,
                 const PanelShape& panel, const EdgeCrossings& crossings) {
   const auto at = [&](Point translation) {
-    return Seated{translation, seatFrame(frame, design - translation, panel, crossings)};
+    return Seated{translation, meetingsOf(frame, design - translation, panel, crossings)};
   };
   Seated best = at(region.balancedPoint());
-  Seated current = best;
   constexpr int kSteps = 8;  // each step clears the deepest meeting; two walls need a few
-  for (int step = 0; step < kSteps && !current.seat.meetings.empty(); ++step) {
-    const Meeting& worst = current.seat.meetings.front();
-    const Point wanted = current.translation - worst.wayOut * worst.depth;
-    const Point next = region.nearest(wanted);
-    if (norm(next - current.translation) < 1e-6) {
-      break;
+  for (int step = 0; step < kSteps && !best.meetings.empty(); ++step) {
+    const Meeting& worst = best.meetings.front();
+    const Point next = region.nearest(best.translation - worst.wayOut * worst.depth);
+    Seated moved = at(next);
+    constexpr double kProgress = 1e-3;
+    if (!moved.meetings.empty() && moved.meetings.front().depth > worst.depth - kProgress) {
+      break;  // hemmed in from two sides, or at the end of the room
     }
-    const double before = worst.depth;
-    current = at(next);
-    if (!current.seat.meetings.empty() && current.seat.meetings.front().depth > before - 1e-3) {
-      break;  // hemmed in from two sides
-    }
-    if (current.seat.meetings.empty() ||
-        current.seat.meetings.front().depth < best.seat.meetings.front().depth) {
-      best = current;
-    }
+    best = std::move(moved);
   }
   return best;
 }
 
-FrameRejection meetsGarment(const PreparedFrame& frame, const Seat& seat, bool hasPlay,
+FrameRejection meetsGarment(const PreparedFrame& frame, const Meeting& worst, bool hasPlay,
                             const UnitChoice& units) {
-  const Meeting& worst = seat.meetings.front();
   FrameRejection rejection{frame.frame->id,
                            frame.turn,
                            worst.keepOut ? FrameTest::ClearOfKeepOut : FrameTest::OnThePanel,
@@ -111,18 +103,16 @@ FrameRejection meetsGarment(const PreparedFrame& frame, const Seat& seat, bool h
 }
 
 Candidate accept(const PreparedFrame& frame, const Region& region, const Ring& hull, Point design,
-                 const Seated& seated, const Workshop& workshop, std::size_t order) {
+                 Point translation, const Workshop& workshop, std::size_t order) {
   Candidate candidate;
   candidate.order = order;
+  candidate.prepared = &frame;
   FrameChoice& choice = candidate.choice;
   choice.frame = frame.frame->id;
   choice.turn = frame.turn;
-  choice.centre = design - seated.translation;
-  choice.slack = frame.opening.slack(region, hull, seated.translation);
+  choice.centre = design - translation;
+  choice.slack = frame.opening.slack(region, hull, translation);
   choice.room = moved(region, choice.centre);
-  choice.bodyRoom =
-      std::isfinite(seated.seat.room) ? Length::fromMm(std::max(0.0, seated.seat.room)) : Length();
-  choice.bodyNearest = seated.seat.nearest;
   candidate.covers = coversHoopingError(choice.slack, workshop.figures.hoopingError);
   const Length margin = workshop.figures.clampMargin * 2.0;
   candidate.backingArea = ((frame.bodyWidth + margin) * (frame.bodyHeight + margin)).squareMm();
@@ -262,6 +252,14 @@ void askScales(FrameSearch& search, const Workshop& workshop, const Ring& hull, 
   }
 }
 
+void measureBody(Candidate& candidate, const PanelShape& panel, const EdgeCrossings& crossings) {
+  const BodyRoom room = bodyRoom(*candidate.prepared, candidate.choice.centre, panel, crossings);
+  if (std::isfinite(room.distance)) {
+    candidate.choice.bodyRoom = Length::fromMm(room.distance);
+    candidate.choice.bodyNearest = room.nearest;
+  }
+}
+
 // What became of one frame in one way of lying.
 void tryFrame(FrameSearch& search, std::vector<Candidate>& candidates, const PreparedFrame& frame,
               const Ring& hull, const Box& box, Point centre, const PanelShape& panel,
@@ -289,11 +287,13 @@ void tryFrame(FrameSearch& search, std::vector<Candidate>& candidates, const Pre
     return;
   }
   const Seated seated = findSeat(frame, region, centre, panel, workshop.crossings);
-  if (seated.seat.meetings.empty()) {
-    candidates.push_back(accept(frame, region, hull, centre, seated, workshop, candidates.size()));
+  if (seated.meetings.empty()) {
+    candidates.push_back(
+        accept(frame, region, hull, centre, seated.translation, workshop, candidates.size()));
   } else if (explain) {
     const bool hasPlay = region.bounds().width() > 1.0 || region.bounds().height() > 1.0;
-    keepNearestMiss(search.rejections, meetsGarment(frame, seated.seat, hasPlay, units));
+    keepNearestMiss(search.rejections,
+                    meetsGarment(frame, seated.meetings.front(), hasPlay, units));
   }
 }
 
@@ -322,6 +322,9 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
   explainTurn(candidates);
   keepBestTurn(candidates);
   for (Candidate& candidate : candidates) {
+    if (effort == Effort::Full) {
+      measureBody(candidate, panel, workshop.crossings);
+    }
     search.accepted.push_back(std::move(candidate.choice));
   }
   if (effort == Effort::Full) {

@@ -99,7 +99,9 @@ class Finder {
       default:
         // A note is for information: the plan has found its own way round it.
         if (problem_.severity != Severity::Note) {
-          move();
+          if (dependsOnPlace()) {
+            move();
+          }
           smaller();
           turn();
           elsewhere();
@@ -121,6 +123,14 @@ class Finder {
   }
 
   [[nodiscard]] const PlacementRequest& first() const { return problem_.requests.front(); }
+
+  // Whether moving the design can change the finding at all.
+  [[nodiscard]] bool dependsOnPlace() const {
+    return problem_.code == FindingCode::FrameMeetsGarment ||
+           problem_.code == FindingCode::MeetsKeepOut ||
+           problem_.code == FindingCode::OutsidePanel || problem_.code == FindingCode::NearSeam ||
+           problem_.code == FindingCode::LittleRoom;
+  }
 
   // The smallest move within the rule's tolerance, to a ruler mark, that works.
   void move() {
@@ -196,7 +206,8 @@ class Finder {
   }
 
   void elsewhere() {
-    if (full() || problem_.code == FindingCode::NearSeam) {
+    if (full() || problem_.code == FindingCode::NearSeam ||
+        problem_.code == FindingCode::BeyondUsualSize) {
       return;
     }
     const Location* here = workshop_.rules->location(first().placement.location);

@@ -19,14 +19,17 @@ struct Meeting {
   Point wayOut;          // unit vector that moves the body clear
 };
 
-struct Seat {
-  std::vector<Meeting> meetings;  // deepest first; empty: it can sit here
-  double room = 0.0;              // least distance to anything it must not meet
-  std::string nearest;            // what that is
-};
+// The frame with its centre at `centre` on the panel: what it meets, deepest first; empty if it
+// can sit there.
+std::vector<Meeting> meetingsOf(const PreparedFrame& frame, Point centre, const PanelShape& panel,
+                                const EdgeCrossings& crossings);
 
-// The frame with its centre at `centre` on the panel.
-Seat seatFrame(const PreparedFrame& frame, Point centre, const PanelShape& panel,
-               const EdgeCrossings& crossings);
+// Room around a body that meets nothing.
+struct BodyRoom {
+  double distance = 0.0;  // least distance to anything it must not meet; infinite if nothing is
+  std::string nearest;    // what that is
+};
+BodyRoom bodyRoom(const PreparedFrame& frame, Point centre, const PanelShape& panel,
+                  const EdgeCrossings& crossings);
 
 }  // namespace creaseline

@@ -195,11 +195,12 @@ NearestSide nearestSide(const Ring& ring, Point point) {
   NearestSide best{std::numeric_limits<double>::infinity(), 0, {}};
   for (std::size_t i = 0; i < ring.size(); ++i) {
     const Point on = nearestOnSegment(ring[i], ring[(i + 1) % ring.size()], point);
-    const double distance = norm(point - on);
-    if (distance < best.distance) {
-      best = {distance, i, on};
+    const double squared = dot(point - on, point - on);
+    if (squared < best.distance) {
+      best = {squared, i, on};
     }
   }
+  best.distance = std::sqrt(best.distance);
   return best;
 }
 

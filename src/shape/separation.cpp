@@ -2,6 +2,8 @@
 // Distances and overlaps of convex bodies, and of a convex body with the sides of a panel.
 #include "creaseline/shape/separation.h"
 
+#include <cmath>
+#include <limits>
 #include <optional>
 
 #include "creaseline/shape/outline.h"
@@ -40,20 +42,19 @@ std::optional<Point> outwardNormal(Point from, Point to, double winding) {
   return Point{along.y * scale, -along.x * scale};
 }
 
-// Tries every side of `ring` as the axis along which `moved` leaves `other` soonest. `sign` is -1
-// if the ring is the moved one: it leaves against its own outward normal.
-void trySides(const Ring& ring, const Ring& moved, const Ring& other, double sign,
-              Separation& best) {
+// Tries every side of `ring` as the axis along which the moved ring leaves the other soonest.
+// `sign` is -1 if the ring is the moved one: it leaves against its own outward normal. A convex
+// ring's own reach along the normal of a side is that side.
+void trySides(const Ring& ring, const Ring& facing, double sign, Separation& best) {
   const double winding = windingSum(ring);
   for (std::size_t i = 0; i < ring.size(); ++i) {
     const auto normal = outwardNormal(ring[i], ring[(i + 1) % ring.size()], winding);
     if (!normal) {
       continue;
     }
-    const Point direction = *normal * sign;
-    const double gap = reachAlong(moved, direction).least - reachAlong(other, direction).most;
+    const double gap = reachAlong(facing, *normal).least - dot(ring[i], *normal);
     if (gap > best.distance) {
-      best = {gap, direction};
+      best = {gap, *normal * sign};
     }
   }
 }
@@ -61,15 +62,21 @@ void trySides(const Ring& ring, const Ring& moved, const Ring& other, double sig
 // Nearest pair of points of two bodies that do not overlap: in the plane one of the two is
 // always a corner. Keeps the vector from the body with the sides to the corner.
 void tryCorners(const Ring& corners, const Ring& sides, double sign, Separation& best) {
+  double least = best.distance * best.distance;
+  Point nearest;
   for (const Point& corner : corners) {
     for (std::size_t i = 0; i < sides.size(); ++i) {
       const Point on = nearestOnSegment(sides[i], sides[(i + 1) % sides.size()], corner);
-      const Point apart = (corner - on) * sign;
-      const double distance = norm(apart);
-      if (distance < best.distance && distance > 0.0) {
-        best = {distance, apart * (1.0 / distance)};
+      const Point apart = corner - on;
+      const double squared = dot(apart, apart);
+      if (squared < least && squared > 0.0) {
+        least = squared;
+        nearest = apart * sign;
       }
     }
+  }
+  if (nearest != Point{}) {
+    best = {std::sqrt(least), nearest * (1.0 / std::sqrt(least))};
   }
 }
 
@@ -79,13 +86,13 @@ struct Share {
 };
 std::optional<Share> shareInside(Point from, Point to, const Ring& ring, double winding) {
   Share share;
+  const double sign = winding < 0.0 ? -1.0 : 1.0;
   for (std::size_t i = 0; i < ring.size(); ++i) {
-    const auto normal = outwardNormal(ring[i], ring[(i + 1) % ring.size()], winding);
-    if (!normal) {
-      continue;
-    }
-    const double start = dot(from - ring[i], *normal);
-    const double change = dot(to - from, *normal);
+    // Shares do not depend on the length of the normal.
+    const Point along = ring[(i + 1) % ring.size()] - ring[i];
+    const Point normal{along.y * sign, -along.x * sign};
+    const double start = dot(from - ring[i], normal);
+    const double change = dot(to - from, normal);
     if (change == 0.0) {
       if (start > 0.0) {
         return std::nullopt;
@@ -151,21 +158,31 @@ double leastHeightAbreast(const Ring& body, Point from, Point to, Point inward) 
 
 double distanceToSegment(const Ring& body, Point from, Point to) {
   double least = std::numeric_limits<double>::infinity();
+  const auto consider = [&least](Point a, Point b) { least = std::min(least, dot(a - b, a - b)); };
   for (std::size_t i = 0; i < body.size(); ++i) {
     const Point next = body[(i + 1) % body.size()];
-    least = std::min({least, norm(body[i] - nearestOnSegment(from, to, body[i])),
-                      norm(from - nearestOnSegment(body[i], next, from)),
-                      norm(to - nearestOnSegment(body[i], next, to))});
+    consider(body[i], nearestOnSegment(from, to, body[i]));
+    consider(from, nearestOnSegment(body[i], next, from));
+    consider(to, nearestOnSegment(body[i], next, to));
   }
-  return least;
+  return std::sqrt(least);
 }
 
 }  // namespace
 
+std::optional<Separation> overlap(const Ring& convexA, const Ring& convexB) {
+  Separation best{-std::numeric_limits<double>::infinity(), {}};
+  trySides(convexA, convexB, -1.0, best);
+  if (best.distance < -kTouchDepthMm) {
+    trySides(convexB, convexA, 1.0, best);
+  }
+  return best.distance < -kTouchDepthMm ? std::optional(best) : std::nullopt;
+}
+
 Separation separation(const Ring& convexA, const Ring& convexB) {
   Separation best{-std::numeric_limits<double>::infinity(), {}};
-  trySides(convexA, convexA, convexB, -1.0, best);
-  trySides(convexB, convexA, convexB, 1.0, best);
+  trySides(convexA, convexB, -1.0, best);
+  trySides(convexB, convexA, 1.0, best);
   if (best.distance > kTouchDepthMm) {
     // The widest gap along a normal is a lower bound; corner to corner can be further apart.
     Separation apart{std::numeric_limits<double>::infinity(), {}};
@@ -185,24 +202,31 @@ SideMeter::SideMeter(const Ring& convexBody, const Ring& panel)
 }
 
 double SideMeter::atLeast(std::size_t side) const {
+  Box box;
+  box.add(panel_[side]);
+  box.add(panel_[(side + 1) % panel_.size()]);
+  return gapBetween(box, bodyBox_);
+}
+
+std::optional<SideRoom> SideMeter::crossing(std::size_t side) const {
   const Point from = panel_[side];
   const Point to = panel_[(side + 1) % panel_.size()];
-  return std::max({std::min(from.x, to.x) - bodyBox_.max.x, bodyBox_.min.x - std::max(from.x, to.x),
-                   std::min(from.y, to.y) - bodyBox_.max.y,
-                   bodyBox_.min.y - std::max(from.y, to.y)});
+  if (!crosses(from, to, body_, bodyWinding_)) {
+    return std::nullopt;
+  }
+  const auto outward = outwardNormal(from, to, panelWinding_);
+  const Point inward = outward ? -*outward : Point{};
+  return SideRoom{side, leastHeightAbreast(body_, from, to, inward), inward};
 }
 
 SideRoom SideMeter::measure(std::size_t side) const {
+  if (const auto crossed = crossing(side)) {
+    return *crossed;
+  }
   const Point from = panel_[side];
   const Point to = panel_[(side + 1) % panel_.size()];
-  SideRoom room{side, 0.0, {}};
-  if (const auto outward = outwardNormal(from, to, panelWinding_)) {
-    room.direction = -*outward;
-  }
-  room.distance = crosses(from, to, body_, bodyWinding_)
-                      ? leastHeightAbreast(body_, from, to, room.direction)
-                      : distanceToSegment(body_, from, to);
-  return room;
+  const auto outward = outwardNormal(from, to, panelWinding_);
+  return {side, distanceToSegment(body_, from, to), outward ? -*outward : Point{}};
 }
 
 std::vector<SideRoom> roomToSides(const Ring& convexBody, const Ring& panel) {

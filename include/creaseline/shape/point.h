@@ -53,6 +53,11 @@ struct Box {
   }
 };
 
+// A lower bound of the distance between what lies in two boxes; negative where they overlap.
+[[nodiscard]] inline double gapBetween(const Box& a, const Box& b) {
+  return std::max({a.min.x - b.max.x, b.min.x - a.max.x, a.min.y - b.max.y, b.min.y - a.max.y});
+}
+
 // A closed polygon without a repeated last point. Either winding unless a function says otherwise.
 using Ring = std::vector<Point>;
 // An open chain of points.

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 #include "creaseline/shape/point.h"
@@ -19,6 +20,8 @@ struct Separation {
 // Both convex, any winding, at least three points each. Exact up to rounding: distance between
 // sides when apart, separating-axis test over all side normals when not.
 [[nodiscard]] Separation separation(const Ring& convexA, const Ring& convexB);
+// The same where they overlap, and nothing where they do not: cheaper if the gap is not wanted.
+[[nodiscard]] std::optional<Separation> overlap(const Ring& convexA, const Ring& convexB);
 
 // How a convex body lies against one side of a panel that should hold it.
 struct SideRoom {
@@ -35,6 +38,8 @@ class SideMeter {
   SideMeter(const Ring& convexBody, const Ring& panel);
   // A lower bound of the distance, from bounding boxes; above 0 the body does not cross the side.
   [[nodiscard]] double atLeast(std::size_t side) const;
+  // The side's entry if the body crosses it, and nothing if it does not: cheaper than measure().
+  [[nodiscard]] std::optional<SideRoom> crossing(std::size_t side) const;
   // As roomToSides() says.
   [[nodiscard]] SideRoom measure(std::size_t side) const;
 
