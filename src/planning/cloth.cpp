@@ -43,7 +43,7 @@ void addEdges(std::vector<ClothCheck>& checks, const GarmentShape& garment, cons
               const std::vector<Ring>& hulls, Length seamClearance, Length horizon) {
   std::map<std::pair<EdgeName, bool>, double> rooms;
   for (const Ring& hull : hulls) {
-    const SideMeter meter(hull, panel.outline);
+    const SideMeter meter(hull, panel.outline, true);
     for (std::size_t i = 0; i < panel.sides.size(); ++i) {
       const PanelSide& side = panel.sides[i];
       double& least = rooms.try_emplace({side.name, side.viewerRight}, horizon.mm()).first->second;

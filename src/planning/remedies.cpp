@@ -233,7 +233,7 @@ class Finder {
                    problem_.code != FindingCode::NoFrameSuits)) {
       return;
     }
-    const PlacementPlan plan = answer(first(), workshop_);
+    const PlacementPlan plan = answer(first(), workshop_, Effort::BestFrame);
     const Length clearance = workshop_.figures.footClearance;
     const HoopingError& error = workshop_.figures.hoopingError;
     const Length width =
@@ -267,7 +267,7 @@ class Finder {
     if (!remedies_.empty()) {
       return;
     }
-    const PlacementPlan plan = answer(first(), workshop_);
+    const PlacementPlan plan = answer(first(), workshop_, Effort::BestFrame);
     if (!plan.frame || worstOf(observe(first(), plan, workshop_)) == Severity::Stop) {
       return;
     }
@@ -278,7 +278,7 @@ class Finder {
   }
 
   void stockUp() {
-    const PlacementPlan plan = answer(first(), workshop_);
+    const PlacementPlan plan = answer(first(), workshop_, Effort::BestFrame);
     Workshop stocked = workshop_;
     std::string text;
     if (problem_.code == FindingCode::BackingNotInStock) {
@@ -297,7 +297,7 @@ class Finder {
     Trial trial;
     trial.works = std::all_of(
         problem_.requests.begin(), problem_.requests.end(), [&](const PlacementRequest& request) {
-          const auto seen = observe(request, answer(request, stocked), stocked);
+          const auto seen = observe(request, answer(request, stocked, Effort::BestFrame), stocked);
           return std::none_of(seen.begin(), seen.end(), [this](const Observation& o) {
             return o.code == problem_.code && o.subject == problem_.subject;
           });
@@ -316,7 +316,7 @@ class Finder {
         value.assumed = false;
       }
       measured.garment = std::move(garment);
-      const auto seen = observe(measured, answer(measured, workshop_), workshop_);
+      const auto seen = observe(measured, answer(measured, workshop_, Effort::AnyFrame), workshop_);
       works = works && std::none_of(seen.begin(), seen.end(), [](const Observation& o) {
                 return o.code == FindingCode::MeasureAssumed;
               });
@@ -328,7 +328,7 @@ class Finder {
   }
 
   void fewerStitches() {
-    const PlacementPlan plan = answer(first(), workshop_);
+    const PlacementPlan plan = answer(first(), workshop_, Effort::BestFrame);
     if (!plan.backing.mostDensity || plan.design.stitches == 0) {
       return;
     }

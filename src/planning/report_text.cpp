@@ -277,7 +277,8 @@ class TextReport {
       chosenFrame(plan, *plan.frame);
     } else {
       out_.labelled(2, "Frame", "none on hand serves here");
-      if (plan.largestScale > 0.0) {
+      // At full size a frame would hold it: then it is the garment that is in the way.
+      if (plan.largestScale > 0.0 && plan.largestScale < 1.0) {
         out_.labelled(2, "",
                       fmt::format("the frames hold the design at up to {} of this size",
                                   percentDown(plan.largestScale)));

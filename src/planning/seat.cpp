@@ -30,8 +30,8 @@ void add(std::vector<Meeting>& meetings, Meeting meeting) {
 template <class Visit>
 void forEachClosedSide(const Ring& body, const Ring& window, const PanelShape& panel,
                        const EdgeCrossings& crossings, Visit visit) {
-  const SideMeter forBody(body, panel.outline);
-  const SideMeter forWindow(window, panel.outline);
+  const SideMeter forBody(body, panel.outline, true);
+  const SideMeter forWindow(window, panel.outline, true);
   for (std::size_t i = 0; i < panel.sides.size(); ++i) {
     const EdgeCrossing crossing = crossings[static_cast<std::size_t>(panel.sides[i].name)];
     if (crossing != EdgeCrossing::May) {

@@ -193,12 +193,12 @@ Separation separation(const Ring& convexA, const Ring& convexB) {
   return best;
 }
 
-SideMeter::SideMeter(const Ring& convexBody, const Ring& panel)
+SideMeter::SideMeter(const Ring& convexBody, const Ring& panel, bool panelIsClockwise)
     : body_(convexBody),
       panel_(panel),
       bodyBox_(ringBounds(convexBody)),
       bodyWinding_(windingSum(convexBody)),
-      panelWinding_(windingSum(panel)) {
+      panelWinding_(panelIsClockwise ? 1.0 : -1.0) {
 }
 
 double SideMeter::atLeast(std::size_t side) const {
@@ -230,7 +230,7 @@ SideRoom SideMeter::measure(std::size_t side) const {
 }
 
 std::vector<SideRoom> roomToSides(const Ring& convexBody, const Ring& panel) {
-  const SideMeter meter(convexBody, panel);
+  const SideMeter meter(convexBody, panel, windingSum(panel) >= 0.0);
   std::vector<SideRoom> rooms;
   rooms.reserve(panel.size());
   for (std::size_t side = 0; side < panel.size(); ++side) {

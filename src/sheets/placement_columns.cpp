@@ -113,7 +113,8 @@ FlowRows factRows(const PlacementFacts& facts, const PartChoice& choice, double 
   for (const FactRow& fact : facts.rows) {
     addFact(rows, fact, width);
   }
-  if (!facts.threads.empty()) {
+  // What must not be sewn needs no thread.
+  if (!facts.stop && !facts.threads.empty()) {
     rows.push_back(headingRow(QStringLiteral("Thread, in sewing order; stitches"), width));
     for (std::size_t i = 0; i < facts.threads.size(); ++i) {
       addThread(rows, facts.threads[i], i + 1, width);

@@ -32,10 +32,11 @@ struct SideRoom {
 
 // Measures a convex body against single sides of a panel, so that sides that are surely further
 // away than what has been found already need not be measured. Keeps references to both rings,
-// which must have three points at least.
+// which must have three points at least; which way the panel runs is told, not found out again for
+// every body.
 class SideMeter {
  public:
-  SideMeter(const Ring& convexBody, const Ring& panel);
+  SideMeter(const Ring& convexBody, const Ring& panel, bool panelIsClockwise);
   // A lower bound of the distance, from bounding boxes; above 0 the body does not cross the side.
   [[nodiscard]] double atLeast(std::size_t side) const;
   // The side's entry if the body crosses it, and nothing if it does not: cheaper than measure().
