@@ -10,8 +10,11 @@ using sample::planFor;
 
 namespace {
 
+constexpr Length kWidth = 100_mm;
+constexpr Length kHeight = 60_mm;
+
 Plan planOf(const std::string& kind, const std::string& location,
-            const std::vector<std::string>& sizes, Length width = 100_mm, Length height = 60_mm) {
+            const std::vector<std::string>& sizes, Length width = kWidth, Length height = kHeight) {
   static const Shop shop = sample::shop({sample::frame("A", 260_mm, 260_mm)});
   return planOrder(
       sample::order(sample::blank(kind), sample::design("d", width, height), location, sizes), shop,
