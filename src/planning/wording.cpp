@@ -183,7 +183,7 @@ std::string turnPhrase(const PlacementPlan& plan) {
 }
 
 std::string sidePhrase(const Location& location) {
-  const std::string panel = panelPhrase(location.panel);
+  std::string panel = panelPhrase(location.panel);
   if (isSleeve(location.panel)) {
     return panel;
   }
