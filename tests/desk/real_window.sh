@@ -51,7 +51,7 @@ openbox >"$work/openbox.log" 2>&1 &
 manager=$!
 # A window that is shown while the manager is taking over may be passed over by it.
 tries=0
-until xdotool search --name '^Openbox$' >/dev/null 2>&1; do
+until xdotool get_num_desktops >/dev/null 2>&1; do
   tries=$((tries + 1))
   [ "$tries" -lt 300 ] || fail "the window manager did not start"
   sleep 0.1
