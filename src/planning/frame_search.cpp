@@ -41,6 +41,12 @@ Region moved(const Region& region, Point by) {
   return region.empty() ? region : Region(shift(region.top()), shift(region.bottom()));
 }
 
+// "1 3/8 in", and for less than half a ruler mark "under 1/8 in": a failure is never "0 in".
+std::string shortfall(Length missing, const UnitChoice& units) {
+  return roundToMark(missing, units) == Length() ? roomPhrase(missing, units)
+                                                 : formatLength(missing, units);
+}
+
 FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const UnitChoice& units) {
   FrameRejection rejection{frame.frame->id, frame.turn, FrameTest::HoldsDesign, {}, {}, 0.0};
   const Box box = ringBounds(hull);
@@ -49,15 +55,14 @@ FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const Unit
   if (wide > 0.0 || high > 0.0) {
     const bool byWidth = wide >= high;
     rejection.missing = Length::fromMm(std::max(wide, high));
-    rejection.what =
-        fmt::format("{} too {} for the design with the foot's clearance",
-                    formatLength(rejection.missing, units), byWidth ? "narrow" : "low");
+    rejection.what = fmt::format("{} too {} for the design with the foot's clearance",
+                                 shortfall(rejection.missing, units), byWidth ? "narrow" : "low");
   } else {
     // With the design in the middle, which for a frame is where it would be tried.
     const double depth = frame.opening.depth(hull, -box.centre());
     rejection.missing = Length::fromMm(std::max(0.0, -depth));
     rejection.what =
-        fmt::format("its corners cut the design by {}", formatLength(rejection.missing, units));
+        fmt::format("its corners cut the design by {}", shortfall(rejection.missing, units));
   }
   return rejection;
 }
@@ -96,9 +101,9 @@ FrameRejection meetsGarment(const PreparedFrame& frame, const Meeting& worst, bo
                            Length::fromMm(worst.depth),
                            {},
                            0.0};
-  rejection.what = fmt::format("its body meets the {} by {}{}", worst.what,
-                               formatLength(rejection.missing, units),
-                               hasPlay ? ", even shifted as far as the design allows" : "");
+  rejection.what =
+      fmt::format("its body meets the {} by {}{}", worst.what, shortfall(rejection.missing, units),
+                  hasPlay ? ", even shifted as far as the design allows" : "");
   return rejection;
 }
 
