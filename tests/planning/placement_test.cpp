@@ -15,7 +15,7 @@ constexpr Length kHeight = 60_mm;
 
 Plan planOf(const std::string& kind, const std::string& location,
             const std::vector<std::string>& sizes, Length width = kWidth, Length height = kHeight) {
-  static const Shop shop = sample::shop({sample::frame("A", 260_mm, 260_mm)});
+  const Shop shop = sample::shop({sample::frame("A", 260_mm, 260_mm)});
   return planOrder(
       sample::order(sample::blank(kind), sample::design("d", width, height), location, sizes), shop,
       sample::shippedRules());
