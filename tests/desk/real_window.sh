@@ -32,7 +32,7 @@ trap tidy EXIT
 
 fail() {
   echo "failed: $1"
-  sed 's/^/desk: /' "$work/desk.log" || true
+  [ ! -f "$work/desk.log" ] || sed 's/^/desk: /' "$work/desk.log"
   exit 1
 }
 
@@ -53,7 +53,12 @@ manager=$!
 tries=0
 until xdotool get_num_desktops >/dev/null 2>&1; do
   tries=$((tries + 1))
-  [ "$tries" -lt 300 ] || fail "the window manager did not start"
+  [ "$tries" -lt 300 ] || fail "the window manager did not start: $(cat "$work/openbox.log")"
+  # It gives up where the server is not yet ready for it.
+  if ! kill -0 "$manager" 2>/dev/null; then
+    openbox >>"$work/openbox.log" 2>&1 &
+    manager=$!
+  fi
   sleep 0.1
 done
 sleep 0.5
