@@ -164,12 +164,11 @@ void giveReasons(std::vector<FrameChoice>& accepted, const Workshop& workshop) {
          workshop.figures.hoopingError.basis,
          false});
     if (!choice.bodyNearest.empty()) {
-      choice.reasons.push_back(
-          {fmt::format("its body stays {} clear of the {}", formatLength(choice.bodyRoom, units),
-                       choice.bodyNearest),
-           {},
-           "measured on the drawn panel",
-           false});
+      choice.reasons.push_back({fmt::format("room between its body and the {}: {}",
+                                            choice.bodyNearest, roomPhrase(choice.bodyRoom, units)),
+                                {},
+                                "measured on the drawn panel",
+                                false});
     }
     if (covers && &choice == &accepted.front() && accepted.size() > 1) {
       choice.reasons.push_back(
