@@ -51,15 +51,6 @@ std::vector<Entry> readReferred(const JsonCursor& at, FileKind kind, std::string
   return entries;
 }
 
-template <class Entry>
-std::vector<std::string> idsOf(const std::vector<Entry>& entries) {
-  std::vector<std::string> ids;
-  for (const Entry& entry : entries) {
-    ids.push_back(entry.id.text());
-  }
-  return ids;
-}
-
 std::string readColour(const std::optional<JsonCursor>& at, const Blank& blank) {
   if (!at) {
     return {};

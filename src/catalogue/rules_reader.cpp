@@ -13,15 +13,6 @@ namespace {
 constexpr std::size_t kMostRules = 5'000;
 constexpr double kMostStitchesPerSquareMm = 100.0;
 
-template <class Entry>
-std::vector<std::string> idsOf(const std::vector<Entry>& entries) {
-  std::vector<std::string> ids;
-  for (const Entry& entry : entries) {
-    ids.push_back(entry.id.text());
-  }
-  return ids;
-}
-
 std::vector<KindId> readKinds(const JsonCursor& at, const Rules& rules) {
   const std::vector<KindId> kinds = at.identifiers<KindId>();
   for (const JsonCursor& item : at.items(1, kMostRules, "kinds")) {

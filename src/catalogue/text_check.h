@@ -28,5 +28,14 @@ namespace creaseline {
 [[nodiscard]] std::string nearestName(std::string_view text, const std::vector<std::string>& names);
 // "one of a, b, c; did you mean "b"?": what a message offers instead of an unknown name.
 [[nodiscard]] std::string offer(std::string_view text, const std::vector<std::string>& names);
+// The names to offer for catalogue entries.
+template <class Entry>
+[[nodiscard]] std::vector<std::string> idsOf(const std::vector<Entry>& entries) {
+  std::vector<std::string> ids;
+  for (const Entry& entry : entries) {
+    ids.push_back(entry.id.text());
+  }
+  return ids;
+}
 
 }  // namespace creaseline

@@ -16,7 +16,11 @@ namespace {
 class Observer {
  public:
   Observer(const PlacementRequest& request, const PlacementPlan& plan, const Workshop& workshop)
-      : request_(request), plan_(plan), workshop_(workshop), units_(workshop.shop->units) {}
+      : request_(request),
+        plan_(plan),
+        workshop_(workshop),
+        units_(workshop.shop->units),
+        rule_(findPlacementRule(request, workshop)) {}
 
   std::vector<Observation> all() {
     if (!plan_.hasRule) {
@@ -61,20 +65,20 @@ class Observer {
   }
 
   void drop() {
-    const PlacementRule* rule = findPlacementRule(request_, workshop_);
     const Length distance =
-        rule->anchor == Anchor::NearEdge ? plan_.placed.drop : plan_.placed.centreOffset;
-    const std::string what = rule->anchor == Anchor::NearEdge ? "design" : "design's centre";
-    if (distance < rule->least) {
+        rule_->anchor == Anchor::NearEdge ? plan_.placed.drop : plan_.placed.centreOffset;
+    const std::string what = rule_->anchor == Anchor::NearEdge ? "design" : "design's centre";
+    if (distance < rule_->least) {
       say(Severity::Stop, FindingCode::BelowLeastDrop, {},
           fmt::format("the {} is {} {}, {} less than the least {}", what, text(distance),
-                      landmarkPhrase(rule->from), text(rule->least - distance), text(rule->least)),
-          "too near by", rule->least - distance);
-    } else if (distance > rule->most) {
+                      landmarkPhrase(rule_->from), text(rule_->least - distance),
+                      text(rule_->least)),
+          "too near by", rule_->least - distance);
+    } else if (distance > rule_->most) {
       say(Severity::Watch, FindingCode::BeyondMostDrop, {},
           fmt::format("the {} is {} {}, {} more than the usual most of {}", what, text(distance),
-                      landmarkPhrase(rule->from), text(distance - rule->most), text(rule->most)),
-          "too far by", distance - rule->most);
+                      landmarkPhrase(rule_->from), text(distance - rule_->most), text(rule_->most)),
+          "too far by", distance - rule_->most);
     }
   }
 
@@ -117,7 +121,6 @@ class Observer {
   }
 
   void usualSize() {
-    const PlacementRule* rule = findPlacementRule(request_, workshop_);
     const Length width = Length::fromMm(plan_.placed.bounds.width());
     const Length height = Length::fromMm(plan_.placed.bounds.height());
     const auto over = [this](Length value, const std::optional<Length>& limit,
@@ -129,13 +132,13 @@ class Observer {
             "over the usual by", value - *limit);
       }
     };
-    over(width, rule->mostWidth, "wide");
-    over(height, rule->mostHeight, "high");
-    if (rule->leastWidth && width < *rule->leastWidth) {
+    over(width, rule_->mostWidth, "wide");
+    over(height, rule_->mostHeight, "high");
+    if (rule_->leastWidth && width < *rule_->leastWidth) {
       say(Severity::Note, FindingCode::BeyondUsualSize, "narrow",
           fmt::format("the design is {} wide, {} less than usual here", text(width),
-                      text(*rule->leastWidth - width)),
-          "under the usual by", *rule->leastWidth - width);
+                      text(*rule_->leastWidth - width)),
+          "under the usual by", *rule_->leastWidth - width);
     }
   }
 
@@ -283,6 +286,7 @@ class Observer {
   const PlacementPlan& plan_;
   const Workshop& workshop_;
   const UnitChoice& units_;
+  const PlacementRule* rule_;  // null only where the plan has none
   std::vector<Observation> found_;
 };
 
