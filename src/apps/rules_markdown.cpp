@@ -257,7 +257,9 @@ class RulesPage {
     const Defaults& d = rules_.defaults;
     for (const DefaultValue* value :
          {&d.footClearance, &d.hoopingSideways, &d.hoopingAlong, &d.hoopingTurn, &d.clampMargin,
-          &d.seamClearance, &d.adultXlBodyWidth, &d.youthBodyWidth, &d.heavyGarment}) {
+          &d.seamClearance, &d.adultXlBodyWidth, &d.youthBodyWidth, &d.heavyGarment,
+          &d.placementTolerance, &d.hoopingTime, &d.colourChange, &d.rethreading, &d.threadTrim,
+          &d.fabricLaying, &d.fabricTrimming}) {
       row({"`" + value->id + "`", value->text, value->basis});
     }
   }

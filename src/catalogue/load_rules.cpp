@@ -7,6 +7,7 @@
 
 #include "catalogue/file_kind.h"
 #include "catalogue/rules_reader.h"
+#include "creaseline/base/duration.h"
 #include "creaseline/base/units.h"
 #include "creaseline/catalogue/load.h"
 
@@ -111,6 +112,11 @@ void checkAngle(const JsonCursor& at) {
 void checkWeight(const JsonCursor& at) {
   static_cast<void>(at.weight());
 }
+void checkDuration(const JsonCursor& at) {
+  if (const Result<Duration> value = parseDuration(at.label()); !value) {
+    at.failShown("a time such as \"8 s\" or \"2 min\": " + value.message());
+  }
+}
 constexpr DefaultSlot kDefaultSlots[] = {
     {"foot-clearance", &Defaults::footClearance, checkLength},
     {"hooping-sideways", &Defaults::hoopingSideways, checkLength},
@@ -120,7 +126,14 @@ constexpr DefaultSlot kDefaultSlots[] = {
     {"seam-clearance", &Defaults::seamClearance, checkLength},
     {"adult-xl-body-width", &Defaults::adultXlBodyWidth, checkLength},
     {"youth-body-width", &Defaults::youthBodyWidth, checkLength},
-    {"heavy-garment", &Defaults::heavyGarment, checkWeight}};
+    {"heavy-garment", &Defaults::heavyGarment, checkWeight},
+    {"placement-tolerance", &Defaults::placementTolerance, checkLength},
+    {"hooping-time", &Defaults::hoopingTime, checkDuration},
+    {"colour-change", &Defaults::colourChange, checkDuration},
+    {"rethreading", &Defaults::rethreading, checkDuration},
+    {"thread-trim", &Defaults::threadTrim, checkDuration},
+    {"fabric-laying", &Defaults::fabricLaying, checkDuration},
+    {"fabric-trimming", &Defaults::fabricTrimming, checkDuration}};
 
 Defaults readDefaults(const JsonCursor& at) {
   Defaults defaults;

@@ -19,6 +19,10 @@ Length lengthOf(const DefaultValue& value) {
   return require(parseLength(value.text), value);
 }
 
+Duration durationOf(const DefaultValue& value) {
+  return require(parseDuration(value.text), value);
+}
+
 }  // namespace
 
 Figures readFigures(const Defaults& defaults, const Shop& shop) {
@@ -38,6 +42,16 @@ Figures readFigures(const Defaults& defaults, const Shop& shop) {
                             defaults.hoopingSideways.basis};
   }
   return figures;
+}
+
+TimeFigures readTimeFigures(const Defaults& defaults) {
+  return {durationOf(defaults.hoopingTime),  durationOf(defaults.colourChange),
+          durationOf(defaults.rethreading),  durationOf(defaults.threadTrim),
+          durationOf(defaults.fabricLaying), durationOf(defaults.fabricTrimming)};
+}
+
+Length readPlacementTolerance(const Defaults& defaults) {
+  return lengthOf(defaults.placementTolerance);
 }
 
 SizeBand resolvedBand(const ChartSize& size, const Figures& figures) {

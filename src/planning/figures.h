@@ -4,6 +4,7 @@
 
 #include "creaseline/base/angle.h"
 #include "creaseline/base/areal_weight.h"
+#include "creaseline/base/duration.h"
 #include "creaseline/base/length.h"
 #include "creaseline/catalogue/rules.h"
 #include "creaseline/catalogue/shop.h"
@@ -20,8 +21,20 @@ struct Figures {
   HoopingError hoopingError;  // the shop's own, or the shipped default
 };
 
+// Times of a run besides the machine's own speed.
+struct TimeFigures {
+  Duration hooping;
+  Duration colourChange;
+  Duration rethreading;
+  Duration threadTrim;
+  Duration fabricLaying;
+  Duration fabricTrimming;
+};
+
 // Throws InputError if a default does not read as the quantity it stands for.
 Figures readFigures(const Defaults& defaults, const Shop& shop);
+TimeFigures readTimeFigures(const Defaults& defaults);
+Length readPlacementTolerance(const Defaults& defaults);
 
 // The band of a size: as its chart says, else as its name tells, else by its body width.
 SizeBand resolvedBand(const ChartSize& size, const Figures& figures);

@@ -6,6 +6,7 @@
 #include <set>
 
 #include "catalogue/garment_sizes.h"
+#include "creaseline/base/duration.h"
 #include "creaseline/base/units.h"
 
 using namespace creaseline;
@@ -106,7 +107,10 @@ TEST_CASE("every rule has a basis and an id of its own", "[rules]") {
   for (const DefaultValue* value :
        {&defaults.footClearance, &defaults.hoopingSideways, &defaults.hoopingAlong,
         &defaults.hoopingTurn, &defaults.clampMargin, &defaults.seamClearance,
-        &defaults.adultXlBodyWidth, &defaults.youthBodyWidth, &defaults.heavyGarment}) {
+        &defaults.adultXlBodyWidth, &defaults.youthBodyWidth, &defaults.heavyGarment,
+        &defaults.placementTolerance, &defaults.hoopingTime, &defaults.colourChange,
+        &defaults.rethreading, &defaults.threadTrim, &defaults.fabricLaying,
+        &defaults.fabricTrimming}) {
     CAPTURE(value->id);
     CHECK_FALSE(value->text.empty());
     CHECK(value->basis.size() >= 11);
@@ -358,6 +362,29 @@ TEST_CASE("published distances for people with implants are stated", "[rules][ou
     return caution.when == CautionOccasion::MagneticFrame &&
            caution.text.find("15 cm (6 in)") != std::string::npos;
   }));
+}
+
+TEST_CASE("the default times lie within what the trade says", "[rules]") {
+  const Defaults& defaults = shippedRules().defaults;
+  struct Row {
+    const DefaultValue& value;
+    double least, most;  // seconds; common practice, no source
+  };
+  const Row rows[] = {{defaults.hoopingTime, 60.0, 180.0},
+                      {defaults.colourChange, 5.0, 10.0},
+                      {defaults.rethreading, 60.0, 120.0},
+                      {defaults.threadTrim, 5.0, 7.0}};
+  for (const Row& row : rows) {
+    CAPTURE(row.value.id);
+    CHECK(row.value.basis.starts_with("common practice, no source"));
+    CHECK(parseDuration(row.value.text).value().seconds() >= row.least);
+    CHECK(parseDuration(row.value.text).value().seconds() <= row.most);
+  }
+  for (const DefaultValue* estimate : {&defaults.fabricLaying, &defaults.fabricTrimming}) {
+    CAPTURE(estimate->id);
+    CHECK(estimate->basis.find("from memory") != std::string::npos);
+    CHECK(parseDuration(estimate->text).value() > Duration());
+  }
 }
 
 TEST_CASE("the default figures read as lengths, angle and weight", "[rules]") {

@@ -164,11 +164,19 @@ struct Defaults {
   DefaultValue hoopingSideways;  // hooping error
   DefaultValue hoopingAlong;
   DefaultValue hoopingTurn;
-  DefaultValue clampMargin;       // backing beyond the frame body on each side
-  DefaultValue seamClearance;     // design to side seam, armhole, fold: watch below this
-  DefaultValue adultXlBodyWidth;  // body width up to which an unnamed size counts as up to XL
-  DefaultValue youthBodyWidth;    // body width below which an unnamed size counts as youth
-  DefaultValue heavyGarment;      // areal weight from which the garment's weight is supported
+  DefaultValue clampMargin;         // backing beyond the frame body on each side
+  DefaultValue seamClearance;       // design to side seam, armhole, fold: watch below this
+  DefaultValue adultXlBodyWidth;    // body width up to which an unnamed size counts as up to XL
+  DefaultValue youthBodyWidth;      // body width below which an unnamed size counts as youth
+  DefaultValue heavyGarment;        // areal weight from which the garment's weight is supported
+  DefaultValue placementTolerance;  // of drop and sideways offset, as sewn
+  // Times of a run, besides the machine's own speed.
+  DefaultValue hoopingTime;     // one garment into the frame and out of it
+  DefaultValue colourChange;    // the machine goes to another needle
+  DefaultValue rethreading;     // the hands put another thread on a needle
+  DefaultValue threadTrim;      // by the machine, at the end of a block
+  DefaultValue fabricLaying;    // a piece of appliqué fabric over its placement line
+  DefaultValue fabricTrimming;  // round a tacked piece, in the frame
   bool operator==(const Defaults&) const = default;
 };
 
