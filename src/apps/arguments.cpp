@@ -7,6 +7,7 @@
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <array>
+#include <charconv>
 #include <string_view>
 
 namespace creaseline {
@@ -27,6 +28,8 @@ struct Raw {
   Arguments arguments;
   std::string unit, mark;
   std::string paper = "a4";
+  std::vector<std::string> kinds, variants;
+  std::string pages;
 };
 
 void addOrderAndShop(CLI::App& verb, Raw& raw) {
@@ -76,24 +79,117 @@ void addPlan(CLI::App& app, Raw& raw) {
       kExitCodes);
 }
 
+std::string kindsHelp() {
+  std::string text = "Kinds of sheets (a * marks those drawn without --only):\n";
+  for (const SheetKind& kind : sheetKinds()) {
+    text +=
+        fmt::format("  {:<17} {} {}\n", kind.id, kind.usual ? '*' : ' ', kind.what.toStdString());
+  }
+  return text;
+}
+
+std::vector<std::string> kindIds() {
+  std::vector<std::string> ids;
+  for (const SheetKind& kind : sheetKinds()) {
+    ids.push_back(kind.id);
+  }
+  return ids;
+}
+
+std::vector<std::string> paperNames() {
+  std::vector<std::string> names;
+  for (const auto& [paper, name] : EnumNames<Paper>::names) {
+    names.emplace_back(name);
+  }
+  return names;
+}
+
+void addSheetChoice(CLI::App& verb, Raw& raw) {
+  verb.add_option("--only", raw.kinds, "Draw these kinds of sheets alone, by comma (see below)")
+      ->delimiter(',')
+      ->check(CLI::IsMember(kindIds()))
+      ->type_name("KINDS");
+  verb.add_option("--paper", raw.paper,
+                  fmt::format("Paper: {} (else a4)", fmt::join(paperNames(), ", ")))
+      ->check(CLI::IsMember(paperNames()))
+      ->type_name("NAME");
+  verb.add_option("--pages", raw.pages, "Write these pages alone: 3, 3-7 or 3-")
+      ->type_name("RANGE");
+  verb.add_option("--template-variants", raw.variants,
+                  "Draw each template mirrored or turned as well")
+      ->delimiter(',')
+      ->check(CLI::IsMember({"mirrored", "turned"}))
+      ->type_name("WAYS");
+  verb.add_flag("--svg", raw.arguments.pictures,
+                "Write an SVG picture of each page into the folder that --output names");
+}
+
 void addSheets(CLI::App& app, Raw& raw) {
-  CLI::App* verb =
-      app.add_subcommand("sheets", "Plan an order and draw its placement sheets (PDF)");
+  CLI::App* verb = app.add_subcommand("sheets", "Plan an order and draw its sheets (PDF or SVG)");
   addOrderAndShop(*verb, raw);
   addOutput(*verb, raw, "Write the PDF to FILE (with -, to standard output)", true);
-  verb->add_option("--paper", raw.paper, "Paper: a4 or letter (else a4)")
-      ->check(CLI::IsMember({"a4", "letter"}))
-      ->type_name("NAME");
+  addSheetChoice(*verb, raw);
   addUnits(*verb, raw);
   addRunning(*verb, raw);
-  verb->footer(std::string("Examples:\n"
-                           "  creaseline sheets team.order.json --shop our.shop.json -o team.pdf\n"
-                           "  creaseline sheets team.order.json --shop our.shop.json -o team.pdf "
-                           "--paper letter\n"
-                           "\n"
-                           "Print at 100 %: each page carries a bar to measure.\n"
-                           "\n") +
-               kExitCodes);
+  verb->footer(
+      kindsHelp() +
+      "\nExamples:\n"
+      "  creaseline sheets team.order.json --shop our.shop.json -o team.pdf\n"
+      "  creaseline sheets team.order.json --shop our.shop.json -o team.pdf --paper letter\n"
+      "  creaseline sheets team.order.json --shop our.shop.json -o gauges.pdf --only gauges\n"
+      "  creaseline sheets team.order.json --shop our.shop.json -o pictures --svg\n"
+      "\n"
+      "Print at 100 %: each page carries a bar to measure.\n"
+      "\n" +
+      kExitCodes);
+}
+
+// "3", "3-7", "3-"; both ends from 1.
+void readPages(const std::string& text, SheetOptions& options) {
+  const auto number = [&](std::string_view part) {
+    int value = 0;
+    const auto [end, error] = std::from_chars(part.data(), part.data() + part.size(), value);
+    if (error != std::errc() || end != part.data() + part.size() || value < 1) {
+      throw UsageError(
+          fmt::format("--pages: found '{}'; expected a page, or two with - between "
+                      "them, such as 3-7 (see creaseline sheets --help)",
+                      text));
+    }
+    return value;
+  };
+  const std::size_t dash = text.find('-');
+  options.firstPage = number(std::string_view(text).substr(0, dash));
+  if (dash == std::string::npos) {
+    options.lastPage = options.firstPage;
+  } else if (dash + 1 < text.size()) {
+    options.lastPage = number(std::string_view(text).substr(dash + 1));
+    if (options.lastPage < options.firstPage) {
+      throw UsageError(
+          fmt::format("--pages: found '{}'; the last page stands before the first "
+                      "(see creaseline sheets --help)",
+                      text));
+    }
+  }
+}
+
+void takeSheetChoice(const Raw& raw, Arguments& arguments) {
+  arguments.sheets.kinds = raw.kinds;
+  for (const auto& [paper, name] : EnumNames<Paper>::names) {
+    if (name == raw.paper) {
+      arguments.sheets.paper = paper;
+    }
+  }
+  for (const std::string& variant : raw.variants) {
+    (variant == "mirrored" ? arguments.sheets.variants.mirrored
+                           : arguments.sheets.variants.turned) = true;
+  }
+  if (!raw.pages.empty()) {
+    readPages(raw.pages, arguments.pages);
+  }
+  if (arguments.pictures && arguments.output == "-") {
+    throw UsageError(
+        "--svg writes many files, so --output must name a folder (see creaseline sheets --help)");
+  }
 }
 
 void addCheck(CLI::App& app, Raw& raw) {
@@ -126,7 +222,7 @@ std::string topHelp() {
       "\n"
       "Verbs:\n"
       "  plan ORDER --shop SHOP                 plan an order, as text or as JSON\n"
-      "  sheets ORDER --shop SHOP --output PDF  draw its placement sheets\n"
+      "  sheets ORDER --shop SHOP --output PDF  draw its sheets, templates and gauges\n"
       "  check FILES...                         check files without planning\n"
       "  rules                                  show every rule with its basis\n"
       "\n"
@@ -211,7 +307,7 @@ Arguments parseArguments(int count, const char* const* words) {
 
   Arguments& arguments = raw.arguments;
   arguments.verb = verbOf(app);
-  arguments.letterPaper = raw.paper == "letter";
+  takeSheetChoice(raw, arguments);
   if (!raw.unit.empty()) {
     arguments.unit = raw.unit == "in"   ? LengthUnit::Inch
                      : raw.unit == "cm" ? LengthUnit::Centimetre

@@ -9,6 +9,8 @@
 #include <vector>
 
 #include "creaseline/base/units.h"
+#include "creaseline/sheets/sheet_kind.h"
+#include "creaseline/sheets/sheet_set.h"
 
 namespace creaseline {
 
@@ -27,7 +29,9 @@ struct Arguments {
   std::vector<std::filesystem::path> files;  // check
   std::string output = "-";                  // "-": standard output
   bool json = false;
-  bool letterPaper = false;
+  SheetChoice sheets;
+  SheetOptions pages;     // the range alone
+  bool pictures = false;  // SVG pictures in a folder instead of one PDF
   bool force = false;
   bool quiet = false;
   unsigned threads = 0;  // 0: as many as the machine has

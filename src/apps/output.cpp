@@ -42,6 +42,14 @@ void refuseInputs(const fs::path& path, const std::vector<fs::path>& inputs) {
   }
 }
 
+void requireFolderAbove(const fs::path& path) {
+  std::error_code error;
+  const fs::path folder = path.has_parent_path() ? path.parent_path() : fs::path(".");
+  if (!fs::is_directory(folder, error)) {
+    throw OutputError(path.string(), "the folder " + folder.string() + " does not exist");
+  }
+}
+
 void refuseUnwritable(const fs::path& path, bool force) {
   std::error_code error;
   const fs::file_status status = fs::status(path, error);
@@ -58,10 +66,7 @@ void refuseUnwritable(const fs::path& path, bool force) {
     }
     return;
   }
-  const fs::path folder = path.has_parent_path() ? path.parent_path() : fs::path(".");
-  if (!fs::is_directory(folder, error)) {
-    throw OutputError(path.string(), "the folder " + folder.string() + " does not exist");
-  }
+  requireFolderAbove(path);
 }
 
 }  // namespace
@@ -77,6 +82,24 @@ Output::Output(const std::string& target, bool force, const std::vector<fs::path
   path_ = target;
   refuseInputs(path_, inputs);
   refuseUnwritable(path_, force);
+}
+
+fs::path outputFolder(const std::string& target, bool force) {
+  if (target.empty()) {
+    throw InputError({"--output", "", "an empty name", "the name of a folder"});
+  }
+  const fs::path path = target;
+  std::error_code error;
+  const fs::file_status status = fs::status(path, error);
+  if (!fs::exists(status)) {
+    requireFolderAbove(path);
+  } else if (!fs::is_directory(status)) {
+    throw InputError({target, "", "a file of that name", "the name of a folder"});
+  } else if (!force && !fs::is_empty(path, error)) {
+    throw InputError({target, "", "a folder that is not empty",
+                      "a new name, or --force to replace the page pictures in it"});
+  }
+  return path;
 }
 
 void Output::write(std::string_view content) const {

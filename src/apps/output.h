@@ -27,6 +27,10 @@ class Output {
   std::filesystem::path path_;  // empty: standard output
 };
 
+// The folder that many files go to: one that is not there yet, whose parent is, or an empty one;
+// with `force` any folder. Throws InputError or OutputError.
+[[nodiscard]] std::filesystem::path outputFolder(const std::string& target, bool force);
+
 // Throws OutputError if not everything could be written.
 void writeStandardOutput(std::string_view content);
 // One message, always one line: control characters become spaces. Errors are not reported.

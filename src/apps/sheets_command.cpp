@@ -4,11 +4,13 @@
 #include <stdlib.h>
 
 #include <QGuiApplication>
+#include <optional>
 
 #include "commands.h"
 #include "creaseline/base/error.h"
 #include "creaseline/base/file.h"
-#include "creaseline/sheets/placement_sheet.h"
+#include "creaseline/sheets/sheet_kind.h"
+#include "creaseline/sheets/sheet_set.h"
 #include "interruption.h"
 #include "output.h"
 #include "planning_job.h"
@@ -60,30 +62,47 @@ void chooseSurroundings() {
   qputenv("LC_ALL", "C.UTF-8");
 }
 
-WrittenSheets draw(const PlanningJob& job, const Plan& plan, const Arguments& arguments,
-                   const fs::path& path) {
-  ProgressLine line("drawing", !arguments.quiet);
-  SheetOptions options;
-  options.cancel = &interruptionFlag();
-  options.progress = [&line](double share) { line.show(share); };
-  return writePlacementSheets(plan, job.order, job.shop, job.rules, job.units,
-                              arguments.letterPaper ? Paper::Letter : Paper::A4, path, options);
+SheetDocument documentOf(const PlanningJob& job, const Plan& plan, const Arguments& arguments) {
+  return sheetSet({plan, job.order, job.shop, job.rules, job.units}, arguments.sheets);
 }
 
-WrittenSheets drawToStandardOutput(const PlanningJob& job, const Plan& plan,
-                                   const Arguments& arguments) {
+SheetOptions optionsOf(const Arguments& arguments, ProgressLine& line) {
+  SheetOptions options = arguments.pages;
+  options.cancel = &interruptionFlag();
+  options.progress = [&line](double share) { line.show(share); };
+  return options;
+}
+
+WrittenSheets writeTo(const fs::path& path, const SheetDocument& document,
+                      const Arguments& arguments) {
+  ProgressLine line("drawing", !arguments.quiet);
+  const SheetOptions options = optionsOf(arguments, line);
+  return arguments.pictures ? writeSheetPictures(document, path, options)
+                            : writeSheets(document, path, options);
+}
+
+WrittenSheets writeToStandardOutput(const SheetDocument& document, const Arguments& arguments) {
   const PassingFolder folder;
   const fs::path path = folder.path() / "sheets.pdf";
-  WrittenSheets written = draw(job, plan, arguments, path);
+  WrittenSheets written = writeTo(path, document, arguments);
   writeStandardOutput(readFile(path, kLargestSheets));
   return written;
+}
+
+// Where the result goes, refused before any work is done.
+std::optional<fs::path> checkedTarget(const Arguments& arguments, const PlanningJob& job) {
+  if (arguments.pictures) {
+    return outputFolder(arguments.output, arguments.force);
+  }
+  const Output output(arguments.output, arguments.force, job.inputs);
+  return output.isStandardOutput() ? std::nullopt : std::optional(output.path());
 }
 
 }  // namespace
 
 int runSheets(const Arguments& arguments, const fs::path& program) {
   const PlanningJob job = readJob(arguments, program);
-  const Output output(arguments.output, arguments.force, job.inputs);
+  const std::optional<fs::path> target = checkedTarget(arguments, job);
   const Plan plan = planJob(job, arguments);
 
   chooseSurroundings();
@@ -91,14 +110,14 @@ int runSheets(const Arguments& arguments, const fs::path& program) {
   char name[] = "creaseline";
   char* words[] = {name, nullptr};
   const QGuiApplication application(count, words);
-  const WrittenSheets written = output.isStandardOutput()
-                                    ? drawToStandardOutput(job, plan, arguments)
-                                    : draw(job, plan, arguments, output.path());
+  const SheetDocument document = documentOf(job, plan, arguments);
+  const WrittenSheets written =
+      target ? writeTo(*target, document, arguments) : writeToStandardOutput(document, arguments);
   if (!arguments.quiet) {
     for (const std::string& note : written.notes) {
       writeMessage("note: " + note);
     }
-    if (!output.isStandardOutput()) {
+    if (target) {
       writeMessage(fmt::format("wrote {}: {} {}; {}", arguments.output, written.pages,
                                written.pages == 1 ? "page" : "pages", summaryOf(plan)));
     }

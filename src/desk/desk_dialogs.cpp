@@ -114,20 +114,24 @@ void DeskWindow::Parts::askToSaveSheets() {
 }
 
 void DeskWindow::Parts::saveSheets(const QString& file) {
-  saver_.save(document_.planned(), actions_.chosenPaper(), file);
+  SheetChoice choice;
+  choice.paper = actions_.chosenPaper();
+  saver_.save(document_.planned(), choice, file);
   showBusy();
 }
 
 void DeskWindow::Parts::askToPrint() {
   const Paper paper = actions_.chosenPaper();
   const auto planned = document_.planned();
-  const SheetDocument sheets = sheetsOf(*planned, paper);
+  SheetChoice choice;
+  choice.paper = paper;
+  SheetPager sheets(sheetsOf(*planned, choice));
   QPrinter printer(QPrinter::HighResolution);
   prepare(printer, paper);
   QPrintDialog dialog(&printer, &window_);
   dialog.setWindowTitle(tr("Print the placement sheets"));
   dialog.setOption(QAbstractPrintDialog::PrintPageRange);
-  dialog.setMinMax(1, static_cast<int>(sheets.pages.size()));
+  dialog.setMinMax(1, sheets.count());
   if (dialog.exec() != QDialog::Accepted) {
     return;
   }

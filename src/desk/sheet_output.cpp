@@ -9,7 +9,7 @@
 #include <exception>
 
 #include "creaseline/planning/planner.h"
-#include "creaseline/sheets/placement_sheet.h"
+#include "creaseline/sheets/sheet_kind.h"
 #include "creaseline/sheets/sheet_set.h"
 #include "desk/text.h"
 
@@ -22,14 +22,15 @@ constexpr double kMmPerInch = 25.4;
 constexpr double kPaperToleranceMm = 0.6;
 
 QPageSize pageSize(Paper paper) {
-  return QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter);
+  return QPageSize(paperSize(paper), QPageSize::Millimeter);
 }
 
 }  // namespace
 
-SheetDocument sheetsOf(const PlannedOrder& planned, Paper paper) {
-  return placementSheets(*planned.plan(), *planned.order(), *planned.shop(), planned.rules(),
-                         planned.units(), paper);
+SheetDocument sheetsOf(const PlannedOrder& planned, const SheetChoice& choice) {
+  return sheetSet(
+      {*planned.plan(), *planned.order(), *planned.shop(), planned.rules(), planned.units()},
+      choice);
 }
 
 SheetSaver::SheetSaver(QObject* parent) : QObject(parent) {
@@ -41,14 +42,14 @@ SheetSaver::~SheetSaver() {
   pool_.waitForDone();
 }
 
-bool SheetSaver::save(std::shared_ptr<const PlannedOrder> planned, Paper paper,
+bool SheetSaver::save(std::shared_ptr<const PlannedOrder> planned, const SheetChoice& choice,
                       const QString& file) {
   if (busy_) {
     return false;
   }
   busy_ = true;
   cancel_ = false;
-  pool_.start([this, planned = std::move(planned), paper, file] {
+  pool_.start([this, planned = std::move(planned), choice, file] {
     const auto tell = [this](auto what) {
       QMetaObject::invokeMethod(this, std::move(what), Qt::QueuedConnection);
     };
@@ -56,7 +57,7 @@ bool SheetSaver::save(std::shared_ptr<const PlannedOrder> planned, Paper paper,
     options.cancel = &cancel_;
     options.progress = [&](double share) { tell([this, share] { Q_EMIT progressed(share); }); };
     try {
-      const WrittenSheets written = writeSheets(sheetsOf(*planned, paper), toPath(file), options);
+      const WrittenSheets written = writeSheets(sheetsOf(*planned, choice), toPath(file), options);
       QStringList notes;
       for (const std::string& note : written.notes) {
         notes.append(toQString(note));
@@ -109,11 +110,11 @@ QStringList printWarnings(const QPrinter& printer, Paper paper) {
   return warnings;
 }
 
-int printSheets(QPrinter& printer, const SheetDocument& sheets) {
-  const int count = static_cast<int>(sheets.pages.size());
+int printSheets(QPrinter& printer, SheetPager& sheets) {
+  const int count = sheets.count();
   const int first = printer.fromPage() > 0 ? printer.fromPage() : 1;
   const int last = printer.toPage() > 0 ? std::min(printer.toPage(), count) : count;
-  printer.setDocName(sheets.title);
+  printer.setDocName(sheets.head().title);
   QPainter painter;
   if (first > last || !painter.begin(&printer)) {
     return 0;
@@ -126,7 +127,7 @@ int printSheets(QPrinter& printer, const SheetDocument& sheets) {
     // The resolution, not logical or physical sizes of the device, which drivers round.
     const double unitsPerMm = printer.resolution() / kMmPerInch;
     painter.scale(unitsPerMm, unitsPerMm);
-    paintSheetPage(painter, sheets, static_cast<std::size_t>(page) - 1);
+    sheets.paint(painter, page);
     painter.restore();
   }
   return last - first + 1;

@@ -9,14 +9,15 @@
 #include <atomic>
 #include <memory>
 
-#include "creaseline/sheets/sheet.h"
+#include "creaseline/sheets/sheet_kind.h"
+#include "creaseline/sheets/sheet_pager.h"
 #include "desk/planned_order.h"
 
 namespace creaseline::desk {
 
-// The placement sheets of what is shown. `planned` has order, shop and plan and must outlive the
+// The chosen sheets of what is shown. `planned` has order, shop and plan and must outlive the
 // result.
-[[nodiscard]] SheetDocument sheetsOf(const PlannedOrder& planned, Paper paper);
+[[nodiscard]] SheetDocument sheetsOf(const PlannedOrder& planned, const SheetChoice& choice);
 
 class SheetSaver : public QObject {
   Q_OBJECT
@@ -26,7 +27,8 @@ class SheetSaver : public QObject {
   ~SheetSaver() override;  // cancels and waits; no half file stays
 
   // One at a time: false if one is under way.
-  bool save(std::shared_ptr<const PlannedOrder> planned, Paper paper, const QString& file);
+  bool save(std::shared_ptr<const PlannedOrder> planned, const SheetChoice& choice,
+            const QString& file);
   [[nodiscard]] bool busy() const { return busy_; }
   void cancel() { cancel_ = true; }
 
@@ -48,6 +50,6 @@ void prepare(QPrinter& printer, Paper paper);
 // be against it. Asked after the print dialog, which may have changed the paper.
 [[nodiscard]] QStringList printWarnings(const QPrinter& printer, Paper paper);
 // Prints the pages of the printer's range, or all. Returns how many; 0 if the printer refused.
-int printSheets(QPrinter& printer, const SheetDocument& sheets);
+int printSheets(QPrinter& printer, SheetPager& sheets);
 
 }  // namespace creaseline::desk

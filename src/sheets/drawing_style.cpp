@@ -2,6 +2,8 @@
 // The palettes: paper in greys that survive a black-and-white printer, and two for the screen.
 #include "creaseline/sheets/drawing_style.h"
 
+#include "sheets/typography.h"
+
 namespace creaseline {
 namespace {
 
@@ -91,6 +93,8 @@ DrawingStyle DrawingStyle::paper(double scale) {
   DrawingStyle style;
   style.palette = paperPalette();
   style.unit = scale;
+  style.textSize = typography::kText.size;
+  style.valueSize = typography::kHeading.size;
   return style;
 }
 

@@ -4,15 +4,15 @@
 #include <algorithm>
 
 #include "sheets/placement_parts.h"
+#include "sheets/typography.h"
 
 namespace creaseline {
 
-using lettering::TextStyle;
+using typography::kStrong;
+using typography::kText;
 
 namespace {
 
-constexpr TextStyle kText{lettering::points(8.5), false};
-constexpr TextStyle kStrong{lettering::points(8.5), true};
 constexpr double kLabelWidth = 25.0;
 constexpr double kAfter = 0.7;
 constexpr double kTick = 3.0;

@@ -5,11 +5,13 @@
 #include "creaseline/sheets/garment_drawing.h"
 #include "sheets/placement_parts.h"
 #include "sheets/text.h"
+#include "sheets/typography.h"
 
 namespace creaseline {
 
-using lettering::TextStyle;
 using sheets::toQString;
+using typography::kStrong;
+using typography::kText;
 
 namespace {
 
@@ -19,8 +21,6 @@ constexpr double kSidePadding = 3.0;  // around the garment, millimetres of pape
 constexpr double kTopPadding = 9.0;   // side labels
 constexpr double kBottomPadding = 3.0;
 constexpr double kScaleLineHeight = 10.0;  // caption, then scale and bar
-constexpr TextStyle kScaleText{lettering::points(9.0), true};
-constexpr TextStyle kCaptionText{lettering::points(9.0), false};
 
 // The largest drawing at a round scale; the height may be unlimited.
 double chooseScale(const QRectF& extent, double width, double height) {
@@ -45,29 +45,29 @@ ScaleBar scaleBar(const UnitChoice& units) {
   return {100.0, QStringLiteral("10 cm")};
 }
 
-void paintScaleLine(QPainter& painter, const PlacementContext& context, const PlacementPlan& plan,
+void paintScaleLine(QPainter& painter, const SheetContext& context, const PlacementPlan& plan,
                     double scale, QPointF at) {
   const ScaleBar bar = scaleBar(context.units);
   const double length = bar.lengthMm / scale;
-  const double middle = at.y() + lettering::lineHeight(kScaleText) / 2.0;
+  const double middle = at.y() + lettering::lineHeight(kStrong) / 2.0;
   // Filled, so that its length is exact.
   painter.fillRect(QRectF(at.x(), middle - 0.6, length, 1.2), Qt::black);
   const QString text = QStringLiteral("= %1 of garment   scale 1 : %2   drawn: size %3")
                            .arg(bar.text, QString::number(scale), toQString(plan.size.text()));
-  lettering::draw(painter, {at.x() + length + 2.0, middle - lettering::lineHeight(kScaleText) / 2},
-                  text, kScaleText, Qt::black);
+  lettering::draw(painter, {at.x() + length + 2.0, middle - lettering::lineHeight(kStrong) / 2},
+                  text, kStrong, Qt::black);
 }
 
 }  // namespace
 
-double drawingHeight(const PlacementContext& context, const PlacementFacts& facts, double width) {
+double drawingHeight(const SheetContext& context, const PlacementFacts& facts, double width) {
   const PlacementPlan& plan = context.plan.placements[facts.drawn];
   const QRectF extent = GarmentDrawing(plan, context.shop, context.units).extent();
   const double scale = chooseScale(extent, width, 1.0e6);
   return extent.height() / scale + kTopPadding + kBottomPadding + kScaleLineHeight;
 }
 
-void paintDrawing(QPainter& painter, const PlacementContext& context, const PlacementFacts& facts,
+void paintDrawing(QPainter& painter, const SheetContext& context, const PlacementFacts& facts,
                   const QRectF& area) {
   const PlacementPlan& plan = context.plan.placements[facts.drawn];
   const GarmentDrawing drawing(plan, context.shop, context.units);
@@ -87,9 +87,9 @@ void paintDrawing(QPainter& painter, const PlacementContext& context, const Plac
   drawing.paint(painter, style, QRectF(corner, paper.size() * scale));
   painter.restore();
   const double below = area.bottom() - kScaleLineHeight + 1.0;
-  lettering::draw(painter, {area.left(), below}, drawing.caption(), kCaptionText, Qt::black);
+  lettering::draw(painter, {area.left(), below}, drawing.caption(), kText, Qt::black);
   paintScaleLine(painter, context, plan, scale,
-                 {area.left(), below + lettering::lineHeight(kCaptionText)});
+                 {area.left(), below + lettering::lineHeight(kText)});
 }
 
 }  // namespace creaseline

@@ -29,7 +29,7 @@ Point asDrawn(Point direction, PanelName panel) {
 }
 
 // The tightest of the group's sizes counts.
-Slack leastSlack(const PlacementContext& context, const SizeGroup& group) {
+Slack leastSlack(const SheetContext& context, const SizeGroup& group) {
   Slack least = context.plan.placements[group.front()].frame->slack;
   for (const std::size_t index : group) {
     const Slack& slack = context.plan.placements[index].frame->slack;
@@ -106,14 +106,14 @@ QString designInFrameText(const PlacementPlan& plan) {
          (turn < Angle() ? QStringLiteral(" anticlockwise") : QStringLiteral(" clockwise"));
 }
 
-void addNumbers(PlacementFacts& facts, const PlacementContext& context, const SizeGroup& group,
+void addNumbers(PlacementFacts& facts, const SheetContext& context, const SizeGroup& group,
                 const PlacementPlan& plan) {
   const Placed& placed = plan.placed;
   const UnitChoice& units = context.units;
   facts.numbers.push_back({QStringLiteral("Drop"), toQString(formatLength(placed.drop, units)),
                            toQString(landmarkPhrase(placed.from)) + QStringLiteral(" to the ") +
                                toQString(nearSidePhrase(plan)),
-                           true});
+                           NumberSize::ArmsLength});
   QString centreNote = toQString(landmarkPhrase(placed.from)) + QStringLiteral(" to the centre");
   const bool hasCollar = plan.panel == PanelName::Front || plan.panel == PanelName::Back;
   if (hasCollar && placed.from != Landmark::CollarSeam) {
@@ -121,23 +121,24 @@ void addNumbers(PlacementFacts& facts, const PlacementContext& context, const Si
                       .arg(toQString(formatLength(placed.centreBelowDatum, units)));
   }
   facts.numbers.push_back({QStringLiteral("Centre"),
-                           toQString(formatLength(placed.centreOffset, units)), centreNote, true});
+                           toQString(formatLength(placed.centreOffset, units)), centreNote,
+                           NumberSize::ArmsLength});
   facts.numbers.push_back({QStringLiteral("Sideways"),
-                           capitalised(toQString(lateralPhrase(plan, units))), QString(), false});
-  facts.numbers.push_back(
-      {QStringLiteral("Turn"), capitalised(toQString(turnPhrase(plan))), QString(), false});
+                           capitalised(toQString(lateralPhrase(plan, units))), QString(),
+                           NumberSize::Step});
+  facts.numbers.push_back({QStringLiteral("Turn"), capitalised(toQString(turnPhrase(plan))),
+                           QString(), NumberSize::Close});
   if (plan.frame) {
     facts.numbers.push_back({QStringLiteral("Room in the frame"),
                              capitalised(toQString(slackPhrase(
                                  asDrawn(leastSlack(context, group), plan.panel), units))),
                              group.size() > 1 ? QStringLiteral("as drawn; least of these sizes")
                                               : QStringLiteral("as drawn"),
-                             false});
+                             NumberSize::Close});
   }
 }
 
-void addFrameRows(PlacementFacts& facts, const PlacementContext& context,
-                  const PlacementPlan& plan) {
+void addFrameRows(PlacementFacts& facts, const SheetContext& context, const PlacementPlan& plan) {
   if (!plan.frame) {
     return;
   }
@@ -171,8 +172,7 @@ void addFrameRows(PlacementFacts& facts, const PlacementContext& context,
   }
 }
 
-void addBackingRows(PlacementFacts& facts, const PlacementContext& context,
-                    const PlacementPlan& plan) {
+void addBackingRows(PlacementFacts& facts, const SheetContext& context, const PlacementPlan& plan) {
   const BackingChoice& backing = plan.backing;
   const UnitChoice& units = context.units;
   QString text = toQString(backingPhrase(backing, units));
@@ -222,7 +222,7 @@ QString grouped(int number) {
   return text;
 }
 
-void addDesign(PlacementFacts& facts, const PlacementContext& context, const PlacementPlan& plan) {
+void addDesign(PlacementFacts& facts, const SheetContext& context, const PlacementPlan& plan) {
   const Design& design = plan.design;
   const QString size = toQString(sizePhrase(design.width, design.height, context.units));
   facts.rows.push_back({QStringLiteral("Design"), toQString(design.name) + QStringLiteral("; ") +
@@ -247,7 +247,7 @@ void addDesign(PlacementFacts& facts, const PlacementContext& context, const Pla
   }
 }
 
-bool concerns(const Finding& finding, const PlacementContext& context, const SizeGroup& group) {
+bool concerns(const Finding& finding, const SheetContext& context, const SizeGroup& group) {
   const PlacementPlan& first = context.plan.placements[group.front()];
   if (finding.line != first.line || finding.placement != first.placement) {
     return false;
@@ -258,7 +258,7 @@ bool concerns(const Finding& finding, const PlacementContext& context, const Siz
          });
 }
 
-void addFindings(PlacementFacts& facts, const PlacementContext& context, const SizeGroup& group) {
+void addFindings(PlacementFacts& facts, const SheetContext& context, const SizeGroup& group) {
   for (const Finding& finding : context.plan.findings) {
     if (!concerns(finding, context, group)) {
       continue;
@@ -280,7 +280,7 @@ void addFindings(PlacementFacts& facts, const PlacementContext& context, const S
   }
 }
 
-void addAssumed(PlacementFacts& facts, const PlacementContext& context, const SizeGroup& group) {
+void addAssumed(PlacementFacts& facts, const SheetContext& context, const SizeGroup& group) {
   for (const std::size_t index : group) {
     const PlacementPlan& plan = context.plan.placements[index];
     for (const Measure measure : plan.assumed) {
@@ -302,7 +302,17 @@ void addAssumed(PlacementFacts& facts, const PlacementContext& context, const Si
   }
 }
 
-void addHeadings(PlacementFacts& facts, const PlacementContext& context, const SizeGroup& group,
+std::string groupSizesPhrase(const SheetContext& context, const SizeGroup& group) {
+  std::vector<SizeName> sizes;
+  for (const std::size_t index : group) {
+    sizes.push_back(context.plan.placements[index].size);
+  }
+  const Blank* blank =
+      context.order.blank(context.order.lines[context.plan.placements[group.front()].line].blank);
+  return sizesPhrase(sizes, blank != nullptr ? blank->chart : SizeChart{});
+}
+
+void addHeadings(PlacementFacts& facts, const SheetContext& context, const SizeGroup& group,
                  const PlacementPlan& plan) {
   const OrderLine& line = context.order.lines[plan.line];
   const Blank* blank = context.order.blank(line.blank);
@@ -319,6 +329,9 @@ void addHeadings(PlacementFacts& facts, const PlacementContext& context, const S
     facts.detail = side + QStringLiteral(" · ") + facts.detail;
   }
   facts.detail = capitalised(facts.detail);
+  facts.about = QStringLiteral("line %1 %2 %3")
+                    .arg(toQString(line.id), toQString(plan.location.text()),
+                         toQString(groupSizesPhrase(context, group)));
   QStringList stopping;
   for (const std::size_t index : group) {
     const PlacementPlan& member = context.plan.placements[index];
@@ -342,7 +355,17 @@ void addHeadings(PlacementFacts& facts, const PlacementContext& context, const S
 
 }  // namespace
 
-PlacementFacts placementFacts(const PlacementContext& context, const SizeGroup& group) {
+QString placementTitle(const SheetContext& context, const SizeGroup& group) {
+  const PlacementPlan& plan = context.plan.placements[group.front()];
+  const Location* location = context.rules.location(plan.location);
+  return QStringLiteral("Line %1, %2: %3")
+      .arg(toQString(context.order.lines[plan.line].id),
+           location != nullptr ? toQString(location->name).toLower()
+                               : toQString(plan.location.text()),
+           toQString(groupSizesPhrase(context, group)));
+}
+
+PlacementFacts placementFacts(const SheetContext& context, const SizeGroup& group) {
   PlacementFacts facts;
   facts.drawn = group[group.size() / 2];
   const PlacementPlan& plan = context.plan.placements[facts.drawn];

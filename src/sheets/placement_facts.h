@@ -7,32 +7,22 @@
 #include <QStringList>
 #include <vector>
 
-#include "creaseline/catalogue/order.h"
-#include "creaseline/catalogue/rules.h"
-#include "creaseline/catalogue/shop.h"
 #include "creaseline/planning/groups.h"
-#include "creaseline/planning/plan.h"
+#include "creaseline/sheets/sheet_kind.h"
 
 namespace creaseline {
-
-struct PlacementContext {
-  const Plan& plan;
-  const Order& order;
-  const Shop& shop;
-  const Rules& rules;
-  UnitChoice units;
-};
 
 struct SizeCell {
   QString size;
   int quantity = 0;
 };
-// One of the numbers to be read at arm's length.
+// How far from the eye a number is read.
+enum class NumberSize { ArmsLength, Step, Close };
 struct BigNumber {
   QString label;  // "Drop"
   QString value;  // "3 in"
   QString note;   // "below the collar seam, to the top of the design"
-  bool large = false;
+  NumberSize size = NumberSize::Close;
 };
 struct FactRow {
   QString label, value;
@@ -55,6 +45,7 @@ struct StepText {
 struct PlacementFacts {
   std::size_t drawn = 0;  // index into Plan::placements of the size that the drawing shows
   QString title, detail;
+  QString about;  // for the page's code: "line 1 centre-chest S M L"
   std::vector<SizeCell> sizes;
   int pieces = 0;
   bool stop = false;  // nothing of this group, or not all of it, may be sewn
@@ -68,7 +59,8 @@ struct PlacementFacts {
   QStringList cautions;
 };
 
-[[nodiscard]] PlacementFacts placementFacts(const PlacementContext& context,
-                                            const SizeGroup& group);
+// "Line 1, centre chest: S M L", for a bookmark.
+[[nodiscard]] QString placementTitle(const SheetContext& context, const SizeGroup& group);
+[[nodiscard]] PlacementFacts placementFacts(const SheetContext& context, const SizeGroup& group);
 
 }  // namespace creaseline

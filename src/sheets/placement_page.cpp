@@ -28,7 +28,7 @@ constexpr int kColumns = 2;
 
 // Everything that the pages of one group share.
 struct Layout {
-  PlacementContext context;
+  SheetContext context;
   PlacementFacts facts;
   PartChoice choice;
   FlowRows rows;
@@ -115,12 +115,13 @@ void paintFurther(QPainter& painter, const Layout& layout, const PageRows& rows,
 
 }  // namespace
 
-std::vector<SheetPage> placementPages(const PlacementContext& context, const PlacementFacts& facts,
-                                      const SheetDocument& document) {
+std::vector<SheetPage> placementPages(const SheetContext& context, const PlacementFacts& facts,
+                                      const SheetHead& head) {
   SheetPage first;
   first.title = facts.title;
   first.detail = facts.detail;
-  const QRectF body = sheetBody(document, first);
+  first.about = facts.about;
+  const QRectF body = sheetBody(head, first);
   const auto layout = std::make_shared<Layout>(Layout{context, facts, {}, {}});
   measure(*layout, body);
 
@@ -135,8 +136,9 @@ std::vector<SheetPage> placementPages(const PlacementContext& context, const Pla
     SheetPage page;
     page.title = facts.title + QStringLiteral(", continued");
     page.detail = facts.detail;
+    page.about = facts.about;
     rows = {rows.last,
-            fillColumns(layout->rows, rows.last, kColumns, sheetBody(document, page).height())};
+            fillColumns(layout->rows, rows.last, kColumns, sheetBody(head, page).height())};
     page.body = [layout, rows](QPainter& painter, const QRectF& area) {
       paintFurther(painter, *layout, rows, area);
     };

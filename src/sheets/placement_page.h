@@ -9,10 +9,9 @@
 
 namespace creaseline {
 
-// `document` gives paper and header texts; its pages are not looked at. The context's references
-// must outlive the pages.
-[[nodiscard]] std::vector<SheetPage> placementPages(const PlacementContext& context,
+// `head` gives paper and header texts. The context's references must outlive the pages.
+[[nodiscard]] std::vector<SheetPage> placementPages(const SheetContext& context,
                                                     const PlacementFacts& facts,
-                                                    const SheetDocument& document);
+                                                    const SheetHead& head);
 
 }  // namespace creaseline

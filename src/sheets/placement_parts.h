@@ -34,9 +34,9 @@ void paintNumbers(QPainter& painter, const PlacementFacts& facts, QPointF at, do
 
 // The garment at a round scale, which is stated under it beside a scale bar.
 // drawingHeight() is the height beyond which the drawing cannot gain at that width.
-[[nodiscard]] double drawingHeight(const PlacementContext& context, const PlacementFacts& facts,
+[[nodiscard]] double drawingHeight(const SheetContext& context, const PlacementFacts& facts,
                                    double width);
-void paintDrawing(QPainter& painter, const PlacementContext& context, const PlacementFacts& facts,
+void paintDrawing(QPainter& painter, const SheetContext& context, const PlacementFacts& facts,
                   const QRectF& area);
 
 [[nodiscard]] double cautionsHeight(const PlacementFacts& facts, double width);

@@ -2,25 +2,32 @@
 // Header and foot of every page, and the room that they leave.
 #include "creaseline/sheets/sheet.h"
 
-#include "sheets/lettering.h"
+#include "sheets/page_code.h"
+#include "sheets/typography.h"
 
 namespace creaseline {
 
 using lettering::TextStyle;
+using typography::kHeading;
+using typography::kStrong;
+using typography::kText;
 
 namespace {
 
-constexpr TextStyle kTitle{lettering::points(17.0), true};
-constexpr TextStyle kDetail{lettering::points(10.5), false};
-constexpr TextStyle kOrder{lettering::points(9.0), false};
-constexpr TextStyle kPageNumber{lettering::points(10.0), true};
-constexpr TextStyle kFoot{lettering::points(7.5), false};
 constexpr double kPageNumberWidth = 32.0;
 constexpr double kGap = 2.0;
-constexpr double kFootHeight = 14.0;
+constexpr double kFootHeight = 15.0;
+constexpr double kTrueScaleFootHeight = 19.0;
 constexpr double kBarHeight = 2.0;
+constexpr double kBarRow = 7.0;  // a bar and its words
+constexpr double kUprightBarRoom = 8.0;
 
-QString checkText() {
+QString checkText(bool trueScale) {
+  if (trueScale) {
+    return QStringLiteral(
+        "Measure the three bars before use. If one is wrong, this page is worthless: print it "
+        "again at 100 %, “actual size”, never “fit to page”.");
+  }
   return QStringLiteral(
       "100 mm long when printed at 100 %. If it measures otherwise, print again at “actual "
       "size”. The written numbers hold either way.");
@@ -32,46 +39,75 @@ QRectF contentArea(Paper paper) {
                 size.height() - 2.0 * kSheetMargin);
 }
 
-double headerHeight(const SheetDocument& document, const SheetPage& page, double width) {
-  double height = lettering::wrappedHeight(page.title, kTitle, width - kPageNumberWidth);
-  if (!page.detail.isEmpty()) {
-    height += lettering::wrappedHeight(page.detail, kDetail, width);
-  }
-  return height + lettering::wrappedHeight(document.order, kOrder, width) + kGap;
+double footHeight(const SheetPage& page) {
+  return page.trueScale ? kTrueScaleFootHeight : kFootHeight;
 }
 
-void paintHeader(QPainter& painter, const SheetDocument& document, std::size_t index,
-                 const QRectF& content) {
-  const SheetPage& page = document.pages[index];
-  const QString number = QStringLiteral("page %1 of %2").arg(index + 1).arg(document.pages.size());
-  const double numberWidth = lettering::textWidth(number, kPageNumber);
-  lettering::draw(painter, {content.right() - numberWidth, content.top() + 1.0}, number,
-                  kPageNumber, Qt::black);
+// The header's lines keep clear of the code, and the title of the page number too.
+double headerTextWidth(const QRectF& content) {
+  return content.width() - kPageCodeSize;
+}
+
+double headerHeight(const SheetHead& head, const SheetPage& page, const QRectF& content) {
+  const double width = headerTextWidth(content);
+  double height = lettering::wrappedHeight(page.title, kHeading, width - kPageNumberWidth);
+  if (!page.detail.isEmpty()) {
+    height += lettering::wrappedHeight(page.detail, kText, width);
+  }
+  height += lettering::wrappedHeight(head.order, kText, width);
+  return std::max(height, kPageCodeSize) + kGap;
+}
+
+void paintHeader(QPainter& painter, const SheetHead& head, const SheetPage& page, int number,
+                 int count, const QRectF& content) {
+  const double width = headerTextWidth(content);
+  const QString place = QStringLiteral("page %1 of %2").arg(number).arg(count);
+  lettering::draw(painter,
+                  {content.left() + width - lettering::textWidth(place, kStrong) - kGap,
+                   content.top() + lettering::baseline(kHeading) - lettering::baseline(kStrong)},
+                  place, kStrong, Qt::black);
   double y = content.top();
-  y += lettering::drawWrapped(painter, {content.left(), y}, content.width() - kPageNumberWidth,
-                              page.title, kTitle, Qt::black);
+  y += lettering::drawWrapped(painter, {content.left(), y}, width - kPageNumberWidth, page.title,
+                              kHeading, Qt::black);
   if (!page.detail.isEmpty()) {
-    y += lettering::drawWrapped(painter, {content.left(), y}, content.width(), page.detail, kDetail,
-                                Qt::black);
+    y += lettering::drawWrapped(painter, {content.left(), y}, width, page.detail, kText, Qt::black);
   }
-  y += lettering::drawWrapped(painter, {content.left(), y}, content.width(), document.order, kOrder,
-                              Qt::black);
+  lettering::drawWrapped(painter, {content.left(), y}, width, head.order, kText, Qt::black);
+  // Its quiet zone reaches into the margin, so that the code itself ends where the text does.
+  paintPageCode(painter, {content.right() - kPageCodeSize + kGap, content.top() - kGap},
+                pageCodeText(head.orderId, number, count, page.about));
+  const double bottom = content.top() + headerHeight(head, page, content) - kGap / 2.0;
   painter.setPen(QPen(Qt::black, 0.4));
-  painter.drawLine(QPointF(content.left(), y + kGap / 2.0),
-                   QPointF(content.right(), y + kGap / 2.0));
+  painter.drawLine(QPointF(content.left(), bottom), QPointF(content.right(), bottom));
 }
 
-void paintFoot(QPainter& painter, const QRectF& content) {
-  const double top = content.bottom() - kFootHeight;
+// Filled, not stroked, so that its length is exact.
+void paintBar(QPainter& painter, QPointF at, double length, const QString& words) {
+  painter.fillRect(QRectF(at, QSizeF(length, kBarHeight)), Qt::black);
+  lettering::draw(painter, at + QPointF(0.0, kBarHeight + 0.4), words, kText, Qt::black);
+}
+
+void paintUprightBar(QPainter& painter, const QRectF& body, const QRectF& content) {
+  painter.save();
+  painter.translate(content.right(), body.top());
+  painter.rotate(90.0);
+  paintBar(painter, {0.0, 0.0}, kCheckBarLength, QStringLiteral("check bar, 100 mm"));
+  painter.restore();
+}
+
+void paintFoot(QPainter& painter, const SheetPage& page, const QRectF& content) {
+  const double top = content.bottom() - footHeight(page);
   painter.setPen(QPen(Qt::black, 0.2));
   painter.drawLine(QPointF(content.left(), top + 1.0), QPointF(content.right(), top + 1.0));
-  // Filled, not stroked, so that its length is exact.
-  painter.fillRect(QRectF(content.left(), top + 3.5, kCheckBarLength, kBarHeight), Qt::black);
-  lettering::draw(painter, {content.left(), top + 3.5 + kBarHeight + 0.6},
-                  QStringLiteral("check bar, 100 mm"), kFoot, Qt::black);
-  const double textLeft = content.left() + kCheckBarLength + 5.0;
-  lettering::drawWrapped(painter, {textLeft, top + 2.2}, content.right() - textLeft, checkText(),
-                         kFoot, Qt::black);
+  const QPointF first(content.left(), top + 3.5);
+  paintBar(painter, first, kCheckBarLength, QStringLiteral("check bar, 100 mm"));
+  if (page.trueScale) {
+    paintBar(painter, first + QPointF(0.0, kBarRow), kInchBarLength,
+             QStringLiteral("check bar, 4 in"));
+  }
+  const double textLeft = content.left() + kInchBarLength + 4.0;
+  lettering::drawWrapped(painter, {textLeft, top + 2.2}, content.right() - textLeft,
+                         checkText(page.trueScale), kText, Qt::black);
 }
 
 }  // namespace
@@ -82,26 +118,41 @@ QSizeF paperSize(Paper paper) {
       return {210.0, 297.0};
     case Paper::Letter:
       return {215.9, 279.4};
+    case Paper::A3:
+      return {297.0, 420.0};
+    case Paper::Tabloid:
+      return {279.4, 431.8};
+    case Paper::A2:
+      return {420.0, 594.0};
+    case Paper::AnsiC:
+      return {431.8, 558.8};
   }
   return {};
 }
 
-QRectF sheetBody(const SheetDocument& document, const SheetPage& page) {
-  QRectF content = contentArea(document.paper);
-  content.setTop(content.top() + headerHeight(document, page, content.width()) + kGap);
-  content.setBottom(content.bottom() - kFootHeight - kGap);
+QRectF sheetBody(const SheetHead& head, const SheetPage& page) {
+  QRectF content = contentArea(head.paper);
+  content.setTop(content.top() + headerHeight(head, page, content) + kGap);
+  content.setBottom(content.bottom() - footHeight(page) - kGap);
+  if (page.trueScale) {
+    content.setRight(content.right() - kUprightBarRoom);
+  }
   return content;
 }
 
-void paintSheetPage(QPainter& painter, const SheetDocument& document, std::size_t index) {
-  const QRectF content = contentArea(document.paper);
+void paintSheetPage(QPainter& painter, const SheetHead& head, const SheetPage& page, int number,
+                    int count) {
+  const QRectF content = contentArea(head.paper);
+  const QRectF body = sheetBody(head, page);
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
-  paintHeader(painter, document, index, content);
-  paintFoot(painter, content);
-  const SheetPage& page = document.pages[index];
+  paintHeader(painter, head, page, number, count, content);
+  paintFoot(painter, page, content);
+  if (page.trueScale) {
+    paintUprightBar(painter, body, content);
+  }
   if (page.body) {
-    page.body(painter, sheetBody(document, page));
+    page.body(painter, body);
   }
   painter.restore();
 }

@@ -4,13 +4,15 @@
 
 #include <limits>
 
+#include "sheets/typography.h"
+
 namespace creaseline {
 
 using lettering::TextStyle;
+using typography::kStrong;
 
 namespace {
 
-constexpr TextStyle kHeading{lettering::points(9.5), true};
 constexpr double kAboveHeading = 1.8;
 constexpr double kRounding = 1e-6;
 
@@ -72,12 +74,12 @@ void paintColumns(QPainter& painter, const FlowRows& rows, std::size_t first, st
 
 FlowRow headingRow(const QString& text, double width) {
   FlowRow row;
-  row.height = kAboveHeading + lettering::lineHeight(kHeading) + 0.4;
+  row.height = kAboveHeading + lettering::lineHeight(kStrong) + 0.4;
   row.keepWithNext = true;
   row.paint = [text, width](QPainter& painter, QPointF at) {
     painter.setPen(QPen(Qt::black, 0.25));
     painter.drawLine(at + QPointF(0.0, 0.8), at + QPointF(width, 0.8));
-    lettering::draw(painter, at + QPointF(0.0, kAboveHeading), text, kHeading, Qt::black);
+    lettering::draw(painter, at + QPointF(0.0, kAboveHeading), text, kStrong, Qt::black);
   };
   return row;
 }

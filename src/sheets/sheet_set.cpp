@@ -8,10 +8,11 @@
 #include <QPageSize>
 #include <QPdfWriter>
 #include <QSaveFile>
+#include <QTemporaryFile>
 
 #include "creaseline/base/error.h"
-#include "creaseline/planning/planner.h"
-#include "sheets/lettering.h"
+#include "sheets/pdf_finish.h"
+#include "sheets/sheet_writing.h"
 
 namespace creaseline {
 namespace {
@@ -20,40 +21,51 @@ constexpr int kDotsPerInch = 1270;
 constexpr double kUnitsPerMm = kDotsPerInch / 25.4;
 
 QPageLayout pageLayout(Paper paper) {
-  QPageLayout layout(QPageSize(paper == Paper::A4 ? QPageSize::A4 : QPageSize::Letter),
-                     QPageLayout::Portrait, QMarginsF(), QPageLayout::Millimeter);
+  // Exact: otherwise a size near to a standard one is taken for it.
+  QPageLayout layout(
+      QPageSize(paperSize(paper), QPageSize::Millimeter, QString(), QPageSize::ExactMatch),
+      QPageLayout::Portrait, QMarginsF(), QPageLayout::Millimeter);
   layout.setMode(QPageLayout::FullPageMode);
   return layout;
 }
 
-void stopIfCancelled(const SheetOptions& options) {
-  if (options.cancel != nullptr && options.cancel->load()) {
-    throw Cancelled{};
-  }
-}
-
-void paintPages(QPdfWriter& writer, const SheetDocument& document, const std::string& name,
-                const SheetOptions& options) {
+void paintPages(QPdfWriter& writer, SheetPager& pager, const PageRange& range,
+                const std::string& name, const SheetOptions& options) {
   QPainter painter;
   if (!painter.begin(&writer)) {
     throw OutputError(name, "the PDF could not be begun");
   }
-  for (std::size_t index = 0; index < document.pages.size(); ++index) {
-    stopIfCancelled(options);
-    if (index > 0 && !writer.newPage()) {
+  forEachPage(range, options, [&](int number) {
+    if (number > range.first && !writer.newPage()) {
       throw OutputError(name, "a page could not be added");
     }
     painter.save();
     painter.scale(kUnitsPerMm, kUnitsPerMm);
-    paintSheetPage(painter, document, index);
+    pager.paint(painter, number);
     painter.restore();
-    if (options.progress) {
-      options.progress(static_cast<double>(index + 1) / static_cast<double>(document.pages.size()));
-    }
-  }
+  });
   if (!painter.end()) {
     throw OutputError(name, "the PDF could not be ended");
   }
+}
+
+// A bookmark for each section that has pages in the range, under one for each kind.
+std::vector<PdfBookmark> bookmarks(const SheetPager& pager, const PageRange& range) {
+  std::vector<PdfBookmark> marks;
+  const std::vector<SheetSection>& sections = pager.document().sections;
+  for (std::size_t i = 0; i < sections.size(); ++i) {
+    const int first = std::max(pager.firstPage(i), range.first);
+    const int last = std::min(pager.firstPage(i + 1) - 1, range.last);
+    if (first > last) {
+      continue;
+    }
+    const int index = first - range.first;
+    if (marks.empty() || marks.back().title != sections[i].group) {
+      marks.push_back({sections[i].group, index, {}});
+    }
+    marks.back().children.push_back({sections[i].title, index, {}});
+  }
+  return marks;
 }
 
 }  // namespace
@@ -61,33 +73,36 @@ void paintPages(QPdfWriter& writer, const SheetDocument& document, const std::st
 WrittenSheets writeSheets(const SheetDocument& document, const std::filesystem::path& path,
                           const SheetOptions& options) {
   const std::string name = path.string();
-  if (document.pages.empty()) {
-    throw OutputError(name, "there is no page to write");
-  }
   stopIfCancelled(options);
+  SheetPager pager(document);
+  const PageRange range = pageRange(pager, options, name);
   // Left uncommitted, the temporary file is removed and the old one stays.
   QSaveFile file(QString::fromStdU16String(path.u16string()));
   if (!file.open(QIODevice::WriteOnly)) {
     throw OutputError(name, file.errorString().toStdString());
   }
+  QTemporaryFile raw;
+  if (!raw.open()) {
+    throw OutputError(name, raw.errorString().toStdString());
+  }
   {
-    QPdfWriter writer(&file);
+    QPdfWriter writer(&raw);
     writer.setResolution(kDotsPerInch);
-    writer.setPageLayout(pageLayout(document.paper));
-    writer.setTitle(document.title);
+    writer.setPageLayout(pageLayout(document.head.paper));
+    writer.setTitle(document.head.title);
     writer.setCreator(QStringLiteral("Creaseline"));
-    paintPages(writer, document, name, options);
+    paintPages(writer, pager, range, name, options);
+  }
+  raw.close();
+  try {
+    finishPdf(raw.fileName(), file, bookmarks(pager, range));
+  } catch (const std::exception& error) {
+    throw OutputError(name, error.what());
   }
   if (!file.commit()) {
     throw OutputError(name, file.errorString().toStdString());
   }
-  WrittenSheets written;
-  written.pages = static_cast<int>(document.pages.size());
-  const std::string note = lettering::missingFontNote();
-  if (!note.empty()) {
-    written.notes.push_back(note);
-  }
-  return written;
+  return writtenPages(range);
 }
 
 }  // namespace creaseline

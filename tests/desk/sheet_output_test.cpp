@@ -31,8 +31,8 @@ TEST_CASE("Saved sheets have as many pages as an independent reader counts", "[d
   const QString file = folder.filePath(QStringLiteral("sheets.pdf"));
   SheetSaver saver;
   const QSignalSpy saved(&saver, &SheetSaver::saved);
-  REQUIRE(saver.save(plannedDemo(), Paper::A4, file));
-  CHECK_FALSE(saver.save(plannedDemo(), Paper::A4, file));
+  REQUIRE(saver.save(plannedDemo(), SheetChoice{}, file));
+  CHECK_FALSE(saver.save(plannedDemo(), SheetChoice{}, file));
   REQUIRE(waitFor([&] { return !saver.busy(); }));
   REQUIRE(saved.size() == 1);
   CHECK(pagesOf(file) == saved.first().at(1).toInt());
@@ -43,7 +43,7 @@ TEST_CASE("Sheets that cannot be written are said to have failed", "[desk][sheet
   const QTemporaryDir folder;
   SheetSaver saver;
   const QSignalSpy failed(&saver, &SheetSaver::failed);
-  saver.save(plannedDemo(), Paper::A4, folder.filePath(QStringLiteral("no/such/folder.pdf")));
+  saver.save(plannedDemo(), SheetChoice{}, folder.filePath(QStringLiteral("no/such/folder.pdf")));
   REQUIRE(waitFor([&] { return !saver.busy(); }));
   CHECK(failed.size() == 1);
 }
@@ -53,7 +53,7 @@ TEST_CASE("Saving that is stopped leaves no file", "[desk][sheets]") {
   const QString file = folder.filePath(QStringLiteral("sheets.pdf"));
   {
     SheetSaver saver;
-    REQUIRE(saver.save(plannedDemo(), Paper::A4, file));
+    REQUIRE(saver.save(plannedDemo(), SheetChoice{}, file));
   }
   // Either stopped in time or wholly written; never half.
   CHECK(QDir(folder.path()).entryList(QDir::Files).size() <= 1);
@@ -65,8 +65,9 @@ TEST_CASE("Saving that is stopped leaves no file", "[desk][sheets]") {
 TEST_CASE("A page range is printed and no more", "[desk][sheets][print]") {
   const QTemporaryDir folder;
   const QString file = folder.filePath(QStringLiteral("printed.pdf"));
-  const SheetDocument sheets = sheetsOf(*plannedDemo(), Paper::Letter);
-  REQUIRE(sheets.pages.size() > 3);
+  const auto planned = plannedDemo();
+  SheetPager sheets(sheetsOf(*planned, {{"placement"}, Paper::Letter, {}}));
+  REQUIRE(sheets.count() > 3);
   QPrinter printer(QPrinter::HighResolution);
   printer.setOutputFormat(QPrinter::PdfFormat);
   printer.setOutputFileName(file);

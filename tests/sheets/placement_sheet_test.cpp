@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Placement sheets as a reader and a ruler see them: poppler's tools are the witnesses.
-#include "creaseline/sheets/placement_sheet.h"
+#include "creaseline/sheets/sheet_kind.h"
 
 #include <QRegularExpression>
 #include <catch2/catch.hpp>

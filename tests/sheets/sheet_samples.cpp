@@ -13,14 +13,17 @@ const std::string kUnbroken(60, 'W');
 
 }  // namespace
 
-std::unique_ptr<Sheets> written(Order order, Shop shop, Paper paper) {
+std::unique_ptr<Sheets> written(Order order, Shop shop, Paper paper, const std::string& kind) {
   auto sheets = std::make_unique<Sheets>();
   sheets->order = std::move(order);
   sheets->shop = std::move(shop);
   sheets->plan = planOrder(sheets->order, sheets->shop, shippedRules());
   sheets->pdf = sheets->folder.filePath(QStringLiteral("sheets.pdf"));
-  sheets->written = writePlacementSheets(sheets->plan, sheets->order, sheets->shop, shippedRules(),
-                                         kInches, paper, sheets->pdf.toStdString());
+  SheetChoice choice;
+  choice.kinds = {kind};
+  choice.paper = paper;
+  const SheetContext context{sheets->plan, sheets->order, sheets->shop, shippedRules(), kInches};
+  sheets->written = writeSheets(sheetSet(context, choice), sheets->pdf.toStdString());
   return sheets;
 }
 

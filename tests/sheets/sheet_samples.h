@@ -9,7 +9,8 @@
 #include <vector>
 
 #include "creaseline/planning/planner.h"
-#include "creaseline/sheets/placement_sheet.h"
+#include "creaseline/sheets/sheet_kind.h"
+#include "creaseline/sheets/sheet_set.h"
 #include "support/sample.h"
 
 namespace creaseline::sample {
@@ -26,7 +27,8 @@ struct Sheets {
   QString pdf;
   WrittenSheets written;
 };
-std::unique_ptr<Sheets> written(Order order, Shop shop, Paper paper = Paper::A4);
+std::unique_ptr<Sheets> written(Order order, Shop shop, Paper paper = Paper::A4,
+                                const std::string& kind = "placement");
 
 // Hoodies with a crest on the centre chest that a frame holds.
 Order chestOrder();

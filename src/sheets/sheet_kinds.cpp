@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+#include <algorithm>
+#include <stdexcept>
+
+#include "creaseline/sheets/sheet_kind.h"
+#include "sheets/sheet_kind_list.h"
+#include "sheets/text.h"
+
+namespace creaseline {
+
+using sheets::toQString;
+
+namespace {
+
+// A page that lies alone on the floor says whose it is.
+QString ownerText(const Order& order, const Shop& shop) {
+  QStringList parts;
+  parts << QStringLiteral("Order ") + toQString(order.id);
+  for (const std::string& part : {order.title, order.customer}) {
+    if (!part.empty()) {
+      parts << toQString(part);
+    }
+  }
+  if (!order.due.empty()) {
+    parts << QStringLiteral("due ") + toQString(order.due);
+  }
+  if (!shop.name.empty()) {
+    parts << toQString(shop.name);
+  }
+  return parts.join(QStringLiteral(" · "));
+}
+
+bool chosen(const SheetKind& kind, const SheetChoice& choice) {
+  if (choice.kinds.empty()) {
+    return kind.usual;
+  }
+  return std::find(choice.kinds.begin(), choice.kinds.end(), kind.id) != choice.kinds.end();
+}
+
+void refuseUnknown(const SheetChoice& choice) {
+  for (const std::string& id : choice.kinds) {
+    const auto& kinds = sheetKinds();
+    if (std::none_of(kinds.begin(), kinds.end(),
+                     [&](const SheetKind& kind) { return kind.id == id; })) {
+      throw std::invalid_argument("no kind of sheet is named '" + id + "'");
+    }
+  }
+}
+
+}  // namespace
+
+const std::vector<SheetKind>& sheetKinds() {
+  static const std::vector<SheetKind> kKinds = [] {
+    std::vector<SheetKind> kinds = listSheetKinds();
+    std::sort(kinds.begin(), kinds.end(),
+              [](const SheetKind& a, const SheetKind& b) { return a.position < b.position; });
+    return kinds;
+  }();
+  return kKinds;
+}
+
+SheetDocument sheetSet(const SheetContext& context, const SheetChoice& choice) {
+  refuseUnknown(choice);
+  SheetDocument document;
+  document.head.title = QStringLiteral("Sheets, order ") + toQString(context.order.id);
+  document.head.order = ownerText(context.order, context.shop);
+  document.head.orderId = toQString(context.order.id);
+  document.head.paper = choice.paper;
+  for (const SheetKind& kind : sheetKinds()) {
+    if (!chosen(kind, choice)) {
+      continue;
+    }
+    for (SheetSection& section : kind.sections(context, document.head, choice.variants)) {
+      section.group = kind.name;
+      document.sections.push_back(std::move(section));
+    }
+  }
+  return document;
+}
+
+}  // namespace creaseline
