@@ -80,7 +80,7 @@ void addPlan(CLI::App& app, Raw& raw) {
 }
 
 std::string kindsHelp() {
-  std::string text = "Kinds of sheets (a * marks those drawn without --only):\n";
+  std::string text = "Kinds of sheets (a * marks the usual set):\n";
   for (const SheetKind& kind : sheetKinds()) {
     text +=
         fmt::format("  {:<17} {} {}\n", kind.id, kind.usual ? '*' : ' ', kind.what.toStdString());
@@ -107,6 +107,7 @@ std::vector<std::string> paperNames() {
 void addSheetChoice(CLI::App& verb, Raw& raw) {
   verb.add_option("--only", raw.kinds, "Draw these kinds of sheets alone, by comma (see below)")
       ->delimiter(',')
+      ->allow_extra_args(false)
       ->check(CLI::IsMember(kindIds()))
       ->type_name("KINDS");
   verb.add_option("--paper", raw.paper,
@@ -118,6 +119,7 @@ void addSheetChoice(CLI::App& verb, Raw& raw) {
   verb.add_option("--template-variants", raw.variants,
                   "Draw each template mirrored or turned as well")
       ->delimiter(',')
+      ->allow_extra_args(false)
       ->check(CLI::IsMember({"mirrored", "turned"}))
       ->type_name("WAYS");
   verb.add_flag("--svg", raw.arguments.pictures,

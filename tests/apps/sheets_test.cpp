@@ -58,3 +58,46 @@ TEST_CASE("sheets are not written over a file without --force", "[apps][sheets]"
   CHECK(isOneError(result.err));
   CHECK(contentOf(team / "kit.pdf") == "kept");
 }
+
+TEST_CASE("only the kinds asked for are drawn, and only the pages asked for", "[apps][sheets]") {
+  const TeamCopy team;
+  CHECK(team.runOrder("sheets", {"-o", "all.pdf", "--only", "placement", "--quiet"}).exitCode == 1);
+  const ProgramResult result =
+      team.runOrder("sheets", {"-o", "one.pdf", "--only", "placement", "--pages", "2-2"});
+  CHECK(result.exitCode == 1);
+  CHECK_THAT(result.err, Contains("one.pdf: 1 page;"));
+  const auto textOf = [&](const std::string& file, const std::vector<std::string>& pages) {
+    std::vector<std::string> arguments = pages;
+    arguments.insert(arguments.end(), {(team / file).string(), "-"});
+    return poppler("pdftotext", arguments);
+  };
+  CHECK(textOf("one.pdf", {}) == textOf("all.pdf", {"-f", "2", "-l", "2"}));
+}
+
+TEST_CASE("pages that are not there are an error that tells how many there are", "[apps][sheets]") {
+  const TeamCopy team;
+  const ProgramResult result = team.runOrder(
+      "sheets", {"-o", "one.pdf", "--only", "placement", "--pages", "900-", "--quiet"});
+  CHECK(result.exitCode == 2);
+  CHECK(isOneError(result.err));
+  CHECK_THAT(result.err, Contains("the sheets have"));
+  CHECK_FALSE(std::filesystem::exists(team / "one.pdf"));
+}
+
+TEST_CASE("pictures go to a folder that is new or empty, else only with --force",
+          "[apps][sheets]") {
+  const TeamCopy team;
+  const std::vector<std::string> pictures = {"-o",        "kit",     "--svg", "--only",
+                                             "placement", "--pages", "1-2",   "--quiet"};
+  CHECK(team.runOrder("sheets", pictures).exitCode == 1);
+  CHECK_THAT(contentOf(team / "kit/page-001.svg"), Contains("width=\"210mm\""));
+  CHECK(std::filesystem::exists(team / "kit/page-002.svg"));
+  writeContent(team / "kit/notes.txt", "kept");
+  const ProgramResult again = team.runOrder("sheets", pictures);
+  CHECK(again.exitCode == 2);
+  CHECK(isOneError(again.err));
+  std::vector<std::string> forced = pictures;
+  forced.push_back("--force");
+  CHECK(team.runOrder("sheets", forced).exitCode == 1);
+  CHECK(contentOf(team / "kit/notes.txt") == "kept");
+}
