@@ -4,19 +4,14 @@
 
 #include <algorithm>
 
+#include "planning/same_backing.h"
+
 namespace creaseline {
 
 namespace {
 
 bool agree(Length a, Length b, const UnitChoice& units) {
   return roundToMark(a, units) == roundToMark(b, units);
-}
-
-bool sameBacking(const BackingChoice& a, const BackingChoice& b) {
-  return a.kind == b.kind && a.leastWeight == b.leastWeight && a.layers == b.layers &&
-         a.hold == b.hold && a.topping == b.topping && a.skinCover == b.skinCover &&
-         a.needleSize == b.needleSize && a.needlePoint == b.needlePoint &&
-         a.cutWidth == b.cutWidth && a.cutHeight == b.cutHeight && a.stock == b.stock;
 }
 
 // Where the frame's centre lies from the design's: what the hooping station sets up.
@@ -50,6 +45,13 @@ bool sameNumbers(const PlacementPlan& a, const PlacementPlan& b, const UnitChoic
 }
 
 }  // namespace
+
+bool sameBacking(const BackingChoice& a, const BackingChoice& b) {
+  return a.kind == b.kind && a.leastWeight == b.leastWeight && a.layers == b.layers &&
+         a.hold == b.hold && a.topping == b.topping && a.skinCover == b.skinCover &&
+         a.needleSize == b.needleSize && a.needlePoint == b.needlePoint &&
+         a.cutWidth == b.cutWidth && a.cutHeight == b.cutHeight && a.stock == b.stock;
+}
 
 std::vector<SizeGroup> groupSizes(const Plan& plan, const UnitChoice& units) {
   std::vector<SizeGroup> groups;

@@ -37,22 +37,13 @@ std::string backingStep(const BackingChoice& backing, const UnitChoice& units) {
 
 // How one thread block is done: the machine's part, and the hands' part that follows it.
 void addBlock(std::vector<Step>& steps, const ThreadBlock& block, const Design& design) {
-  const auto piece = std::find_if(
-      design.pieces.begin(), design.pieces.end(),
-      [&block](const AppliquePiece& candidate) { return candidate.name == block.piece; });
-  const std::string fabric = piece == design.pieces.end() ? "the fabric" : piece->fabric;
   switch (block.kind) {
     case BlockKind::PlacementLine:
       steps.push_back(
           {fmt::format("Piece {}: sew the placement line ({})", block.piece, block.thread), false});
-      steps.push_back({fmt::format("Piece {}: lay {} over the line", block.piece, fabric), true});
       break;
     case BlockKind::TackDown:
       steps.push_back({fmt::format("Piece {}: tack down ({})", block.piece, block.thread), false});
-      steps.push_back({fmt::format("Piece {}: trim in the frame with curved scissors; the frame "
-                                   "stays closed",
-                                   block.piece),
-                       true});
       break;
     case BlockKind::Cover:
       steps.push_back(
@@ -61,6 +52,9 @@ void addBlock(std::vector<Step>& steps, const ThreadBlock& block, const Design& 
     case BlockKind::Sew:
       steps.push_back({fmt::format("Sew {}", block.thread), false});
       break;
+  }
+  if (const std::string byHand = handStepAfter(block, design); !byHand.empty()) {
+    steps.push_back({byHand, true});
   }
 }
 
@@ -128,6 +122,24 @@ std::vector<Step> stepsFor(const PlacementPlan& plan, const Location& location,
         {"Press again from the back with a cloth between, to set the fusible web", true});
   }
   return steps;
+}
+
+std::string handStepAfter(const ThreadBlock& block, const Design& design) {
+  const auto piece = std::find_if(
+      design.pieces.begin(), design.pieces.end(),
+      [&block](const AppliquePiece& candidate) { return candidate.name == block.piece; });
+  switch (block.kind) {
+    case BlockKind::PlacementLine:
+      return fmt::format("Piece {}: lay {} over the line", block.piece,
+                         piece == design.pieces.end() ? "the fabric" : piece->fabric);
+    case BlockKind::TackDown:
+      return fmt::format("Piece {}: trim in the frame with curved scissors; the frame stays closed",
+                         block.piece);
+    case BlockKind::Cover:
+    case BlockKind::Sew:
+      return {};
+  }
+  return {};
 }
 
 std::vector<const Caution*> cautionsFor(const PlacementPlan& plan, const Blank& blank,

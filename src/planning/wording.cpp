@@ -177,9 +177,18 @@ std::string turnPhrase(const PlacementPlan& plan) {
     text = formatAngle(turn < 0 ? -plan.placed.turn : plan.placed.turn) +
            (turn > 0 ? " clockwise" : " anticlockwise");
   }
-  const Quarter top = nearestQuarter(plan.placed.panelTurn);
-  return fmt::format("{}, top of the design {}towards {}", text, top.exact ? "" : "mostly ",
-                     towardsPhrase(plan.panel, top.count));
+  return fmt::format("{}, top of the design {}", text,
+                     facingPhrase(plan.panel, plan.placed.panelTurn));
+}
+
+std::string facingPhrase(PanelName panel, Angle direction) {
+  const Quarter quarter = nearestQuarter(direction);
+  return fmt::format("{}towards {}", quarter.exact ? "" : "mostly ",
+                     towardsPhrase(panel, quarter.count));
+}
+
+std::string datumPhrase(PanelName panel) {
+  return towardsPhrase(panel, 0);
 }
 
 std::string sidePhrase(const Location& location) {

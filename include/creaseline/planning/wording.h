@@ -27,6 +27,11 @@ namespace creaseline {
 // "none, top of the design towards the collar seam", "180° against upright as worn, top of the
 // design towards the face edge"
 [[nodiscard]] std::string turnPhrase(const PlacementPlan& plan);
+// What a direction on a panel points at; 0 is towards the datum, clockwise to the viewer: "towards
+// the collar seam", "mostly towards the hem" if it is no quarter turn.
+[[nodiscard]] std::string facingPhrase(PanelName panel, Angle direction);
+// "the collar seam", "the face edge", "the cuff": where the panel's coordinates begin.
+[[nodiscard]] std::string datumPhrase(PanelName panel);
 // "front, wearer's left (viewer's right)"
 [[nodiscard]] std::string sidePhrase(const Location& location);
 // "left 6 mm, right 6 mm, up 8 mm, down 3 mm, turned 2.1°", each rounded down

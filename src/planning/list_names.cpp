@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: MIT
+#include "planning/list_names.h"
+
+namespace creaseline {
+
+std::string blankName(const ReportContext& context, const OrderLine& line) {
+  const Blank* blank = context.order.blank(line.blank);
+  return blank != nullptr ? blank->name : line.blank.text();
+}
+
+SizeChart chartOf(const ReportContext& context, const OrderLine& line) {
+  const Blank* blank = context.order.blank(line.blank);
+  return blank != nullptr ? blank->chart : SizeChart{};
+}
+
+std::string locationName(const ReportContext& context, const LocationId& id) {
+  const Location* location = context.rules.location(id);
+  return location != nullptr ? location->name : id.text();
+}
+
+std::string firstRemedy(const Finding& finding) {
+  if (finding.remedies.empty()) {
+    return {};
+  }
+  const Remedy& remedy = finding.remedies.front();
+  return remedy.result.empty() ? remedy.text : remedy.text + ": " + remedy.result;
+}
+
+}  // namespace creaseline

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+// Names by which lists call what the order and the rules know by its id.
+#pragma once
+
+#include <string>
+
+#include "creaseline/planning/report.h"
+
+namespace creaseline {
+
+// The blank's name, or its id if the order does not hold it.
+std::string blankName(const ReportContext& context, const OrderLine& line);
+SizeChart chartOf(const ReportContext& context, const OrderLine& line);
+std::string locationName(const ReportContext& context, const LocationId& id);
+// "sew it at 92 %: frame B holds it"; empty if there is none.
+std::string firstRemedy(const Finding& finding);
+
+}  // namespace creaseline
