@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+// How much of a stock entry a number of pieces takes at most.
+#pragma once
+
+#include <vector>
+
+#include "creaseline/planning/pick_list.h"
+
+namespace creaseline {
+
+struct BackingPieces {
+  Length width, height;
+  int pieces = 0;
+};
+
+// Each cut size is cut for itself in straight rows, whichever way of the piece takes less; better
+// cutting needs less. A piece that goes on no way takes more than there is.
+BackingTotal backingTotal(const BackingStock& stock, const std::vector<BackingPieces>& pieces,
+                          const UnitChoice& units);
+
+}  // namespace creaseline
