@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: MIT
+#include "creaseline/planning/quality_check.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "creaseline/planning/run_card.h"
+#include "creaseline/planning/wording.h"
+#include "planning/figures.h"
+#include "planning/list_names.h"
+
+namespace creaseline {
+namespace {
+
+Length markOf(const UnitChoice& units) {
+  return units.length == LengthUnit::Inch
+             ? Length::fromInches(1.0 / static_cast<double>(static_cast<int>(units.mark)))
+             : Length::fromMm(1.0);
+}
+
+Length markBelow(Length length, const UnitChoice& units) {
+  const Length nearest = roundToMark(length, units);
+  return nearest > length ? nearest - markOf(units) : nearest;
+}
+
+Length markAbove(Length length, const UnitChoice& units) {
+  return -markBelow(-length, units);
+}
+
+const PlacementRule* ruleOf(const RuleId& id, const ReportContext& context) {
+  for (const std::vector<PlacementRule>* rules :
+       {&context.shop.houseRules, &context.rules.placement}) {
+    const auto found = std::find_if(rules->begin(), rules->end(),
+                                    [&](const PlacementRule& rule) { return rule.id == id; });
+    if (found != rules->end()) {
+      return &*found;
+    }
+  }
+  return nullptr;
+}
+
+// "2 3/4 to 3 1/4 in": the unit once. "3 in" if there is no choice.
+std::string rangeText(Length least, Length most, const UnitChoice& units) {
+  const std::string from = formatLength(least, units);
+  if (least == most) {
+    return from;
+  }
+  return fmt::format("{} to {}", from.substr(0, from.rfind(' ')), formatLength(most, units));
+}
+
+void setDrop(QualityRow& row, const PlacementPlan& plan, const PlacementRule* rule,
+             Length tolerance, const UnitChoice& units) {
+  const Placed& placed = plan.placed;
+  row.drop = roundToMark(placed.drop, units);
+  row.dropLeast = row.drop - tolerance;
+  row.dropMost = row.drop + tolerance;
+  if (rule != nullptr) {
+    // The rule may bound the distance to the design's centre; the ruler is laid to its edge.
+    const Length toEdge =
+        rule->anchor == Anchor::Centre ? placed.centreOffset - placed.drop : Length();
+    row.dropLeast =
+        std::max(row.dropLeast, std::min(row.drop, markAbove(rule->least - toEdge, units)));
+    row.dropMost =
+        std::min(row.dropMost, std::max(row.drop, markBelow(rule->most - toEdge, units)));
+  }
+  row.dropFrom = fmt::format("{}, to the {}", landmarkPhrase(placed.from), nearSidePhrase(plan));
+  row.dropAllowed = rangeText(row.dropLeast, row.dropMost, units);
+}
+
+void setSideways(QualityRow& row, const PlacementPlan& plan, Length tolerance,
+                 const UnitChoice& units) {
+  row.sideways = abs(roundToMark(plan.placed.lateral, units));
+  std::string phrase = lateralPhrase(plan, units);
+  if (row.sideways == Length()) {
+    row.sidewaysAllowed = fmt::format("up to {} either way", formatLength(tolerance, units));
+  } else {
+    phrase.erase(0, formatLength(row.sideways, units).size() + 1);
+    row.sidewaysAllowed =
+        rangeText(std::max(Length(), row.sideways - tolerance), row.sideways + tolerance, units);
+  }
+  row.sidewaysFrom = phrase;
+}
+
+}  // namespace
+
+QualityCheck qualityCheck(const Plan& plan, const ReportContext& context, const UnitChoice& units) {
+  QualityCheck check;
+  check.tolerance = markBelow(readPlacementTolerance(context.rules.defaults), units);
+  check.toleranceBasis = context.rules.defaults.placementTolerance.basis;
+  const PlacementPlan* previous = nullptr;
+  for (const PlacementPlan& placement : plan.placements) {
+    if (!maySew(placement)) {
+      continue;
+    }
+    if (previous == nullptr || previous->line != placement.line ||
+        previous->placement != placement.placement) {
+      const OrderLine& line = context.order.lines[placement.line];
+      check.parts.push_back({line.id,
+                             blankName(context, line),
+                             line.colour,
+                             locationName(context, placement.location),
+                             {}});
+    }
+    previous = &placement;
+    QualityRow row;
+    row.size = placement.size;
+    row.garments = placement.quantity;
+    setDrop(row, placement, ruleOf(placement.placed.rule, context), check.tolerance, units);
+    setSideways(row, placement, check.tolerance, units);
+    check.parts.back().rows.push_back(row);
+  }
+  return check;
+}
+
+}  // namespace creaseline
