@@ -57,6 +57,9 @@ inline constexpr double kTextGap = 1.0;
 inline constexpr double kCrossArm = 5.0;
 inline constexpr double kCrossRing = 1.75;
 
+// A cross's text, beside the end of its arm.
+[[nodiscard]] FigureText crossText(const FigureCross& cross);
+
 // +y is down the paper, origin anywhere. Texts are about 3.2 mm high and must have room.
 struct Figure {
   std::vector<Stroke> strokes;
