@@ -6,6 +6,7 @@
 #include <QFont>
 #include <QFontDatabase>
 #include <QFontMetricsF>
+#include <QHash>
 
 namespace creaseline::lettering {
 namespace {
@@ -28,6 +29,24 @@ const QFont& font(bool bold) {
   return bold ? heavy : regular;
 }
 
+// Shaping a text is most of the work of laying out a page, and pages repeat their texts: when they
+// are counted and when they are painted, and from page to page. So widths are kept for a while.
+double referenceWidth(const QString& text, bool bold) {
+  constexpr qsizetype kMostKept = 20'000;
+  thread_local QHash<QString, double> regular;
+  thread_local QHash<QString, double> heavy;
+  QHash<QString, double>& kept = bold ? heavy : regular;
+  if (const auto known = kept.constFind(text); known != kept.constEnd()) {
+    return *known;
+  }
+  if (kept.size() >= kMostKept) {
+    kept.clear();
+  }
+  const double width = QFontMetricsF(font(bold)).horizontalAdvance(text);
+  kept.insert(text, width);
+  return width;
+}
+
 // Leading part of a word that fits, at least one character; surrogate pairs stay whole.
 qsizetype fittingPart(const QString& word, TextStyle style, double width) {
   qsizetype count = 1;
@@ -43,7 +62,7 @@ qsizetype fittingPart(const QString& word, TextStyle style, double width) {
 }  // namespace
 
 double textWidth(const QString& text, TextStyle style) {
-  return QFontMetricsF(font(style.bold)).horizontalAdvance(text) * style.size / kReferencePixels;
+  return referenceWidth(text, style.bold) * style.size / kReferencePixels;
 }
 
 QStringList wrapped(const QString& text, TextStyle style, double width) {
