@@ -10,7 +10,7 @@
 #include <map>
 #include <utility>
 
-#include "planning/phrases.h"
+#include "creaseline/planning/counting.h"
 
 namespace creaseline {
 namespace {

@@ -8,10 +8,10 @@
 #include <set>
 #include <tuple>
 
+#include "creaseline/planning/counting.h"
 #include "creaseline/planning/wording.h"
 #include "planning/backing_need.h"
 #include "planning/list_names.h"
-#include "planning/phrases.h"
 
 namespace creaseline {
 namespace {

@@ -6,9 +6,9 @@
 
 #include <algorithm>
 
+#include "creaseline/planning/counting.h"
 #include "creaseline/planning/wording.h"
 #include "planning/list_names.h"
-#include "planning/phrases.h"
 #include "planning/run_sewing.h"
 #include "planning/run_words.h"
 #include "planning/same_backing.h"

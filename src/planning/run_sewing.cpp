@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-#include "planning/phrases.h"
+#include "creaseline/planning/counting.h"
 #include "planning/steps.h"
 
 namespace creaseline {
@@ -150,6 +150,12 @@ void addSewing(RunCard& card, const PlacementPlan& plan, const ThreadNames& name
   const std::vector<std::string> threads = blockThreads(plan.design, names);
   addThreads(card, plan.design, threads, use);
   for (const NeedleLoad& load : use.before) {
+    for (RunThread& thread : card.threads) {
+      if (thread.name == load.thread) {
+        thread.putOn = true;
+        thread.replaced = load.replaced;
+      }
+    }
     std::string text = putOn(load.thread, load.needle, load.replaced);
     text.front() = 'P';
     card.setUp.push_back(text);

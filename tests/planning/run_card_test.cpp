@@ -292,6 +292,11 @@ TEST_CASE("a thread keeps its needle from run to run", "[run]") {
   CHECK(runs.cards[1].threads[0].needle == 2);
   CHECK(runs.cards[1].threads[1].needle == 3);
   CHECK(runs.cards[1].setUp == std::vector<std::string>{"Put gold on needle 3"});
+  CHECK(runs.cards[0].threads[1].putOn);
+  CHECK_FALSE(runs.cards[1].threads[0].putOn);
+  CHECK(runs.cards[1].threads[1].putOn);
+  made.shop.machines[0].needles = 2;
+  CHECK(made.runs().cards[1].threads[1].replaced == "white");
 }
 
 TEST_CASE("notes of lines and places are on the card, each once", "[run]") {

@@ -30,9 +30,11 @@ struct RunGarment {
 struct RunThread {
   std::string name;  // unmistakable within the order: with its colour where two share a name
   Colour colour;
-  int needle = 0;       // counted from 1
-  int stitches = 0;     // of one garment
-  bool shared = false;  // the needle carries other threads of this run too, changed by hand
+  int needle = 0;        // counted from 1
+  int stitches = 0;      // of one garment
+  bool putOn = false;    // by hand, before the run
+  std::string replaced;  // what it is put on in place of; empty if the needle was free
+  bool shared = false;   // the needle carries other threads of this run too, changed by hand
 };
 
 // What the machine or the hands do next. `block` counts from 1; 0 where the hands work.

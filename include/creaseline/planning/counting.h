@@ -1,16 +1,17 @@
 // SPDX-License-Identifier: MIT
-// Small words that several lists use.
+// Counts as people read them, used alike by lists and sheets.
 #pragma once
 
 #include <fmt/format.h>
 
+#include <cstdint>
 #include <string>
 #include <string_view>
 
 namespace creaseline {
 
 // "24,800"
-inline std::string grouped(int number) {
+[[nodiscard]] inline std::string grouped(std::int64_t number) {
   std::string text = std::to_string(number);
   for (std::size_t at = text.size(); at > 3;) {
     at -= 3;
@@ -20,7 +21,7 @@ inline std::string grouped(int number) {
 }
 
 // "1 garment", "2,400 garments"
-inline std::string counted(int count, std::string_view one, std::string_view many) {
+[[nodiscard]] inline std::string counted(int count, std::string_view one, std::string_view many) {
   return fmt::format("{} {}", grouped(count), count == 1 ? one : many);
 }
 
