@@ -42,4 +42,8 @@ OutputError::OutputError(const std::string& file, const std::string& reason)
     : std::runtime_error(file + ": cannot be written: " + reason) {
 }
 
+ChangedOutside::ChangedOutside(const std::string& file)
+    : OutputError(file, "it was changed by somebody else since it was read"), file_(file) {
+}
+
 }  // namespace creaseline

@@ -10,6 +10,7 @@
 #include <cerrno>
 #include <system_error>
 
+#include "creaseline/base/digest.h"
 #include "creaseline/base/error.h"
 
 namespace creaseline {
@@ -117,6 +118,22 @@ class TemporaryFile {
     path_.clear();
   }
 
+  // False if something is there already. Folders that know no hard links get a renaming instead.
+  [[nodiscard]] bool moveIntoFreePlace() {
+    if (::link(path_.c_str(), target_.c_str()) == 0) {
+      return true;
+    }
+    if (errno == EEXIST) {
+      return false;
+    }
+    std::error_code error;
+    if (std::filesystem::exists(target_, error)) {
+      return false;
+    }
+    moveIntoPlace();
+    return true;
+  }
+
  private:
   void check(bool ok) const {
     if (!ok) {
@@ -189,6 +206,42 @@ void writeFileAtomically(const std::filesystem::path& path, std::string_view con
   TemporaryFile temporary(target);
   temporary.fill(content);
   temporary.moveIntoPlace();
+  flushFolder(target);
+}
+
+FileStamp stampOf(const std::filesystem::path& path, std::size_t limit) {
+  std::error_code error;
+  if (!std::filesystem::exists(path, error) && !error) {
+    return {};
+  }
+  return {contentDigest(readFile(path, limit))};
+}
+
+void writeFileIfUnchanged(const std::filesystem::path& path, std::string_view content,
+                          const FileStamp& expected) {
+  const auto isUnchanged = [&] {
+    try {
+      return stampOf(path) == expected;
+    } catch (const InputError&) {
+      return false;  // too large or no file by now: not what was read
+    }
+  };
+  if (!isUnchanged()) {
+    throw ChangedOutside(path.string());
+  }
+  const std::filesystem::path target = linkTarget(path);
+  TemporaryFile temporary(target);
+  temporary.fill(content);
+  if (expected.digest.empty()) {
+    if (!temporary.moveIntoFreePlace()) {
+      throw ChangedOutside(path.string());
+    }
+  } else {
+    if (!isUnchanged()) {
+      throw ChangedOutside(path.string());
+    }
+    temporary.moveIntoPlace();
+  }
   flushFolder(target);
 }
 

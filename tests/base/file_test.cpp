@@ -7,6 +7,7 @@
 #include <unistd.h>
 
 #include <catch2/catch.hpp>
+#include <chrono>
 #include <csignal>
 #include <cstdlib>
 #include <fstream>
@@ -193,6 +194,76 @@ TEST_CASE("writing through a link changes the file behind it", "[base][file]") {
   CHECK(readFile(folder / "real.json") == "new");
   fs::create_symlink("nowhere.json", folder / "dangling.json");
   CHECK_THROWS_AS(writeFileAtomically(folder / "dangling.json", "new"), OutputError);
+}
+
+TEST_CASE("a file is replaced only while it says what it said", "[base][file]") {
+  const TemporaryFolder folder;
+  const fs::path file = folder / "order.json";
+  writeFileAtomically(file, "first");
+  const FileStamp read = stampOf(file);
+
+  writeFileIfUnchanged(file, "second", read);
+  CHECK(readFile(file) == "second");
+
+  CHECK_THROWS_AS(writeFileIfUnchanged(file, "third", read), ChangedOutside);
+  CHECK(readFile(file) == "second");
+  CHECK(folder.entries() == 1);
+}
+
+TEST_CASE("the content of a file counts, not its time", "[base][file]") {
+  const TemporaryFolder folder;
+  const fs::path file = folder / "order.json";
+  writeFileAtomically(file, "same");
+  const FileStamp read = stampOf(file);
+
+  writeFileAtomically(file, "same");
+  fs::last_write_time(file, fs::last_write_time(file) + std::chrono::hours(2));
+  writeFileIfUnchanged(file, "new", read);
+  CHECK(readFile(file) == "new");
+
+  // As long, and with the old time: still another content.
+  const auto time = fs::last_write_time(file);
+  const FileStamp again = stampOf(file);
+  writeFileAtomically(file, "NEW");
+  fs::last_write_time(file, time);
+  CHECK_THROWS_AS(writeFileIfUnchanged(file, "mine", again), ChangedOutside);
+}
+
+TEST_CASE("a new file never replaces one that somebody put there", "[base][file]") {
+  const TemporaryFolder folder;
+  const fs::path file = folder / "order.json";
+  CHECK(stampOf(file) == FileStamp{});
+  writeFileIfUnchanged(file, "mine", FileStamp{});
+  CHECK(readFile(file) == "mine");
+  CHECK_THROWS_AS(writeFileIfUnchanged(file, "again", FileStamp{}), ChangedOutside);
+  CHECK(readFile(file) == "mine");
+  CHECK(folder.entries() == 1);
+}
+
+TEST_CASE("a file that was taken away, or became a folder, counts as changed", "[base][file]") {
+  const TemporaryFolder folder;
+  const fs::path file = folder / "order.json";
+  writeFileAtomically(file, "first");
+  const FileStamp read = stampOf(file);
+  fs::remove(file);
+  CHECK_THROWS_AS(writeFileIfUnchanged(file, "mine", read), ChangedOutside);
+  CHECK_FALSE(fs::exists(file));
+  fs::create_directory(file);
+  CHECK_THROWS_AS(writeFileIfUnchanged(file, "mine", read), ChangedOutside);
+  CHECK(fs::is_directory(file));
+}
+
+TEST_CASE("the error of a changed file names it", "[base][file]") {
+  const TemporaryFolder folder;
+  const fs::path file = folder / "order.json";
+  writeFileAtomically(file, "theirs");
+  try {
+    writeFileIfUnchanged(file, "mine", FileStamp{"another"});
+    FAIL("no error");
+  } catch (const ChangedOutside& error) {
+    CHECK(error.file() == file.string());
+    CHECK(std::string(error.what()).find("changed by somebody else") != std::string::npos);
+  }
 }
 
 }  // namespace creaseline

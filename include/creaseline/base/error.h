@@ -31,4 +31,15 @@ class OutputError : public std::runtime_error {
   OutputError(const std::string& file, const std::string& reason);
 };
 
+// Nothing was written, since the file on disk is not the one that was read: somebody else saved it
+// meanwhile, or put one there, or took it away.
+class ChangedOutside : public OutputError {
+ public:
+  explicit ChangedOutside(const std::string& file);
+  [[nodiscard]] const std::string& file() const { return file_; }
+
+ private:
+  std::string file_;
+};
+
 }  // namespace creaseline

@@ -21,4 +21,22 @@ std::string readFile(const std::filesystem::path& path, std::size_t limit = kLar
 // temporary file removed, and OutputError thrown.
 void writeFileAtomically(const std::filesystem::path& path, std::string_view content);
 
+// What a file said when it was looked at, by its content; times of files lie on network folders.
+struct FileStamp {
+  std::string digest;  // contentDigest(); empty: there was no file
+  bool operator==(const FileStamp&) const = default;
+};
+
+// Of the file as it is now. Throws InputError if there is something that cannot be read.
+[[nodiscard]] FileStamp stampOf(const std::filesystem::path& path,
+                                std::size_t limit = kLargestTextFile);
+
+// Like writeFileAtomically(), but throws ChangedOutside, and leaves all as it is, if the file does
+// not say any more what `expected` stands for. A file that must not be there yet is created in one
+// step that never replaces another's. Otherwise the last look is taken after the new content is
+// written and flushed, right before the renaming: another's save that falls between these two
+// system calls is not seen. POSIX has no renaming that compares.
+void writeFileIfUnchanged(const std::filesystem::path& path, std::string_view content,
+                          const FileStamp& expected);
+
 }  // namespace creaseline
