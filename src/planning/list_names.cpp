@@ -8,6 +8,17 @@ std::string blankName(const ReportContext& context, const OrderLine& line) {
   return blank != nullptr ? blank->name : line.blank.text();
 }
 
+std::optional<Colour> clothColour(const ReportContext& context, const OrderLine& line) {
+  if (const Blank* blank = context.order.blank(line.blank)) {
+    for (const ClothColour& colour : blank->colours) {
+      if (colour.name == line.colour) {
+        return colour.colour;
+      }
+    }
+  }
+  return std::nullopt;
+}
+
 SizeChart chartOf(const ReportContext& context, const OrderLine& line) {
   const Blank* blank = context.order.blank(line.blank);
   return blank != nullptr ? blank->chart : SizeChart{};

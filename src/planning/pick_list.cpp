@@ -54,7 +54,7 @@ class Picking {
       BlankPick fresh;
       fresh.blank = blankName(context_, line);
       fresh.colour = line.colour;
-      fresh.cloth = clothColour(line);
+      fresh.cloth = clothColour(context_, line);
       BlankPick& pick = entryOf(list_.blanks, fresh, [&](const BlankPick& known) {
         return known.blank == fresh.blank && known.colour == fresh.colour;
       });
@@ -69,17 +69,6 @@ class Picking {
       list_.garments += line.garments();
       sortByChart(pick.sizes, chartOf(context_, line));
     }
-  }
-
-  [[nodiscard]] std::optional<Colour> clothColour(const OrderLine& line) const {
-    if (const Blank* blank = context_.order.blank(line.blank)) {
-      for (const ClothColour& colour : blank->colours) {
-        if (colour.name == line.colour) {
-          return colour.colour;
-        }
-      }
-    }
-    return std::nullopt;
   }
 
   [[nodiscard]] bool waits(std::size_t line, const SizeName& size) const {

@@ -54,3 +54,34 @@ TEST_CASE("the summary says what is ordered, how much work it is and what is in 
   CHECK(summary.findings[1].severity == Severity::Watch);
   CHECK(summary.findings[1].remedy.empty());
 }
+
+TEST_CASE("the middle size whose place is decided stands for a line, with its threads",
+          "[summary]") {
+  const Rules rules = samples::rules();
+  Order order = samples::order();
+  order.blanks[0].colours = {{"grey", {9, 9, 9}}, {"navy", {20, 30, 70}}};
+  const Shop shop = samples::shop();
+  Plan plan = samples::plan(rules);
+  for (PlacementPlan& placement : plan.placements) {
+    placement.garment = std::make_shared<GarmentShape>();
+    placement.design.blocks = {{"white", {255, 255, 255}, 10, BlockKind::Sew, {}},
+                               {"navy", {1, 2, 3}, 10, BlockKind::Sew, {}},
+                               {"white", {255, 255, 255}, 10, BlockKind::Sew, {}}};
+  }
+  plan.placements[1].design.name = "Second crest";
+  const ReportContext context{order, shop, sample::shippedRules()};
+  SummaryLine line = orderSummary(plan, {}, context).lines[0];
+  CHECK(line.cloth == Colour{20, 30, 70});
+  REQUIRE(line.threads.size() == 2);
+  CHECK(line.threads[0].name == "white");
+  CHECK(line.threads[0].designs == std::vector<std::string>{"Club crest", "Second crest"});
+  CHECK(line.threads[1].colour == Colour{1, 2, 3});
+  CHECK(line.places[0].shown == 1U);
+
+  plan.placements[1].hasRule = false;
+  CHECK(orderSummary(plan, {}, context).lines[0].places[0].shown == 2U);
+  for (PlacementPlan& placement : plan.placements) {
+    placement.garment.reset();
+  }
+  CHECK_FALSE(orderSummary(plan, {}, context).lines[0].places[0].shown.has_value());
+}

@@ -2,6 +2,7 @@
 // The order on one sheet: what is asked for, how much work it is, and what stands in its way.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -15,12 +16,22 @@ struct SummaryPlace {
   int stitches = 0;
   int garments = 0;
   int held = 0;  // of these, must not be sewn as ordered
+  // Index into Plan::placements of the size that stands for all: the middle one of those whose
+  // place is decided; nothing if none is.
+  std::optional<std::size_t> shown;
+};
+struct SummaryThread {
+  std::string name;  // unmistakable within the order
+  Colour colour;
+  std::vector<std::string> designs;  // names
 };
 struct SummaryLine {
   std::string id, blank, colour, note;
+  std::optional<Colour> cloth;  // of that name, if the blank knows it
   std::vector<SizeQuantity> sizes;
   int garments = 0;
   std::vector<SummaryPlace> places;
+  std::vector<SummaryThread> threads;  // in order of first use
 };
 struct SummaryRun {
   int number = 1;
