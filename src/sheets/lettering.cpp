@@ -59,6 +59,36 @@ qsizetype fittingPart(const QString& word, TextStyle style, double width) {
   return count;
 }
 
+bool isFraction(QStringView word) {
+  const qsizetype bar = word.indexOf(u'/');
+  return bar > 0 && bar + 1 < word.size() && word.front().isDigit() && word.at(bar + 1).isDigit();
+}
+
+bool isUnit(QStringView word) {
+  static const QStringList kUnits = {
+      QStringLiteral("in"),   QStringLiteral("mm"),     QStringLiteral("cm"), QStringLiteral("m"),
+      QStringLiteral("yd"),   QStringLiteral("s"),      QStringLiteral("h"),  QStringLiteral("min"),
+      QStringLiteral("g/m²"), QStringLiteral("oz/yd²"), QStringLiteral("%")};
+  while (!word.isEmpty() && QStringView(u".,;:)”").contains(word.back())) {
+    word.chop(1);
+  }
+  return kUnits.contains(word);
+}
+
+// Words between which a line may break: a number stays with its fraction and its unit.
+QStringList breakableWords(const QString& paragraph) {
+  QStringList words;
+  for (const QString& word : paragraph.split(u' ', Qt::SkipEmptyParts)) {
+    const bool afterNumber = !words.isEmpty() && words.back().back().isDigit();
+    if (afterNumber && (isFraction(word) || isUnit(word))) {
+      words.back() += u' ' + word;
+    } else {
+      words << word;
+    }
+  }
+  return words;
+}
+
 }  // namespace
 
 double textWidth(const QString& text, TextStyle style) {
@@ -69,7 +99,7 @@ QStringList wrapped(const QString& text, TextStyle style, double width) {
   QStringList lines;
   for (const QString& paragraph : text.split(u'\n')) {
     QString line;
-    for (QString word : paragraph.split(u' ', Qt::SkipEmptyParts)) {
+    for (QString word : breakableWords(paragraph)) {
       const QString longer = line.isEmpty() ? word : line + u' ' + word;
       if (textWidth(longer, style) <= width) {
         line = longer;

@@ -34,8 +34,9 @@ inline constexpr double kMmPerPoint = 25.4 / 72.0;
 }
 
 [[nodiscard]] double textWidth(const QString& text, TextStyle style);
-// Breaks at blanks, and within a word only where it alone is wider than the line. At least one
-// line; no line is wider than `width` unless a single character is.
+// Breaks at blanks, but not between a number and its fraction or unit, and within a word only where
+// it alone is wider than the line. At least one line; no line is wider than `width` unless a single
+// character is.
 [[nodiscard]] QStringList wrapped(const QString& text, TextStyle style, double width);
 // Cut with an ellipsis to fit.
 [[nodiscard]] QString elided(const QString& text, TextStyle style, double width);
