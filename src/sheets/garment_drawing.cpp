@@ -305,6 +305,9 @@ void GarmentDrawing::paintDesign(QPainter& painter, const DrawingStyle& style) c
     painter.setPen(pen(style.palette.designLine, style.lineWidth * unit * 0.8));
     painter.drawPath(path);
   }
+  if (!style.showCentre) {
+    return;
+  }
   const QPointF centre = toScene(plan_.placed.centre);
   const double arm = 2.2 * unit;
   // A light ring under the cross keeps it visible on dark threads.

@@ -35,6 +35,7 @@ struct DrawingStyle {
   double lineWidth = 0.3;     // panel outline, in units; others follow from it
   bool threadColours = true;  // fill the design in its main thread's colour, softened on paper
   bool softened = true;       // mix thread colours with the cloth, to save ink
+  bool showCentre = true;     // cross on the design's centre
   bool showFrame = true;
   bool showKeepOuts = true;
   bool showDimensions = true;
