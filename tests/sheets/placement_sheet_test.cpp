@@ -7,37 +7,15 @@
 #include <cmath>
 
 #include "creaseline/planning/groups.h"
+#include "sheets/clear_text.h"
 #include "sheets/pdf_probe.h"
 #include "sheets/sheet_samples.h"
 
 using namespace creaseline;
 using namespace creaseline::literals;
+using creaseline::probe::requireClearText;
 
 namespace {
-
-// Nearer to the edge many printers do not reach (common practice, no source).
-constexpr double kUnprintable = 10.0;
-constexpr double kTouching = 0.15;  // millimetres of two boxes that may be shared
-
-void requireClearText(const QString& pdf) {
-  const std::vector<probe::PageWords> pages = probe::words(pdf);
-  REQUIRE_FALSE(pages.empty());
-  for (std::size_t p = 0; p < pages.size(); ++p) {
-    const QRectF inside = QRectF(QPointF(), pages[p].size)
-                              .adjusted(kUnprintable, kUnprintable, -kUnprintable, -kUnprintable);
-    const std::vector<probe::Word>& words = pages[p].words;
-    REQUIRE(words.size() > 20);
-    for (std::size_t i = 0; i < words.size(); ++i) {
-      INFO("page " << p + 1 << ": " << words[i].text.toStdString());
-      CHECK(inside.contains(words[i].box));
-      for (std::size_t j = i + 1; j < words.size(); ++j) {
-        const QRectF common = words[i].box.intersected(words[j].box);
-        INFO("and " << words[j].text.toStdString());
-        CHECK_FALSE((common.width() > kTouching && common.height() > kTouching));
-      }
-    }
-  }
-}
 
 double millimetres(double pixels, int dotsPerInch) {
   return pixels * 25.4 / dotsPerInch;
