@@ -3,6 +3,9 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <string_view>
+
 #include "creaseline/planning/wording.h"
 #include "planning/text_layout.h"
 
@@ -10,17 +13,27 @@ namespace creaseline::figure {
 
 namespace {
 
-constexpr double kCharacter = 1.95;
-constexpr double kStrongCharacter = 2.2;
-constexpr double kLargeCharacter = 3.2;
+// Room of one character at 9 points, on the wide side of a wide sans serif face.
+constexpr double kNarrow = 1.35;
+constexpr double kUsual = 2.1;
+constexpr double kCapital = 2.55;
+constexpr double kWide = 3.2;
+constexpr double kStrongFactor = 1.14;
+constexpr double kLargeFactor = 13.0 / 9.0 * kStrongFactor;
 constexpr double kTextHeight = 3.8;
 constexpr double kLargeTextHeight = 5.6;
 
-double characterWidth(bool strong, bool large) {
-  if (large) {
-    return kLargeCharacter;
+double characterRoom(char first) {
+  constexpr std::string_view kNarrowOnes = " !'(),./:;I[]fijlrt|";
+  constexpr std::string_view kWideOnes = "%+<=>@MW^mw~";
+  if (kNarrowOnes.find(first) != std::string_view::npos) {
+    return kNarrow;
   }
-  return strong ? kStrongCharacter : kCharacter;
+  if (kWideOnes.find(first) != std::string_view::npos) {
+    return kWide;
+  }
+  const bool lowerOrDigit = (first >= 'a' && first <= 'z') || (first >= '0' && first <= '9');
+  return lowerOrDigit ? kUsual : kCapital;
 }
 
 // Index after the character that starts at `at`.
@@ -51,7 +64,14 @@ std::string brokenWords(const std::string& text, std::size_t columns) {
 }  // namespace
 
 double roomFor(const std::string& text, bool strong, bool large) {
-  return static_cast<double>(columnsOf(text)) * characterWidth(strong, large);
+  double room = 0.0;
+  for (std::size_t at = 0; at < text.size(); at = afterCharacter(text, at)) {
+    room += characterRoom(text[at]);
+  }
+  if (large) {
+    return room * kLargeFactor;
+  }
+  return strong ? room * kStrongFactor : room;
 }
 
 Box textBox(const FigureText& text) {
@@ -77,18 +97,36 @@ Box textBox(const FigureText& text) {
   return {corner, corner + Point{width, height}};
 }
 
-void addParagraph(TextBlock& block, const std::string& text, double width, bool strong,
-                  bool large) {
-  const auto columns =
-      static_cast<std::size_t>(std::max(width / characterWidth(strong, large), 4.0));
+namespace {
+
+std::vector<std::string> linesOf(const std::string& text, std::size_t columns) {
   TextLayout layout(columns);
   layout.paragraph(0, "", brokenWords(text, columns));
-  std::size_t from = 0;
-  const std::string& lines = layout.text();
-  while (from < lines.size()) {
-    const std::size_t end = std::min(lines.find('\n', from), lines.size());
-    block.push_back({lines.substr(from, end - from), strong, large});
+  std::vector<std::string> lines;
+  const std::string& all = layout.text();
+  for (std::size_t from = 0; from < all.size();) {
+    const std::size_t end = std::min(all.find('\n', from), all.size());
+    lines.push_back(all.substr(from, end - from));
     from = end + 1;
+  }
+  return lines;
+}
+
+}  // namespace
+
+void addParagraph(TextBlock& block, const std::string& text, double width, bool strong,
+                  bool large) {
+  // As many columns as the widest line bears.
+  auto columns = static_cast<std::size_t>(std::max(width / kNarrow, 1.0));
+  std::vector<std::string> lines = linesOf(text, columns);
+  const auto tooWide = [&](const std::string& line) {
+    return roomFor(line, strong, large) > width;
+  };
+  while (columns > 1 && std::any_of(lines.begin(), lines.end(), tooWide)) {
+    lines = linesOf(text, --columns);
+  }
+  for (std::string& line : lines) {
+    block.push_back({std::move(line), strong, large});
   }
 }
 

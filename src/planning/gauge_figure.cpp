@@ -36,6 +36,7 @@ constexpr double kLevelsApart = 4.6;  // a line of text
 constexpr double kEndsApart = 1.5;
 constexpr double kBelowCross = 15.0;  // card below the deepest cross, so that it can be held
 constexpr double kBesideCross = 12.0;
+constexpr double kBesideSeat = 10.0;
 constexpr double kRulerRoom = 17.0;  // marks and numbers, left of the centre line
 constexpr double kMargin = 2.5;
 constexpr double kLeastTab = 30.0;  // beside the seat, to hold it by and for words
@@ -163,7 +164,7 @@ class GaugeLayout {
   // Each with its words beside it: towards the centre line where there is room, else above, below
   // or outwards.
   void addCrosses() {
-    const Point arms{kCrossArm, kCrossesApart / 2.0 - 0.1};
+    const Point arms{kCrossArm, kCrossArm};
     for (const SharedCross& cross : content_.crosses) {
       const Point at = onPaper(cross.at);
       figure_.crosses.push_back({at, cross.turn, crossLabel(cross), TextSide::Right});
@@ -195,22 +196,30 @@ class GaugeLayout {
     return right ? TextSide::Right : TextSide::Left;
   }
 
+  // How far the strip reaches, and on which side of it there is room for words: where a cross makes
+  // it wide anyway, else on a tab at the left.
   void findSides() {
-    double tab = kLeastTab;
-    for (const SharedCurve& curve : content_.curves) {
-      const bool labelled = content_.curves.size() > 1;
-      tab =
-          std::max(tab, labelled ? figure::roomFor(curveLabel(curve), true) + 2.0 * kMargin : 0.0);
-    }
-    left_ = -seat_ - tab;
-    right_ = seat_ + kBesideCross;
+    left_ = -seat_ - kBesideSeat;
+    right_ = seat_ + kBesideSeat;
+    bool middleFree = true;
     for (const SharedCross& cross : content_.crosses) {
       left_ = std::min(left_, cross.at.x - kBesideCross);
       right_ = std::max(right_, cross.at.x + kBesideCross);
+      middleFree = middleFree && std::abs(cross.at.x) >= kCrossArm;
     }
     for (const Box& box : taken_) {
       left_ = std::min(left_, box.min.x - kMargin);
       right_ = std::max(right_, box.max.x + kMargin);
+    }
+    double tab = kLeastTab;
+    if (content_.curves.size() > 1) {
+      for (const SharedCurve& curve : content_.curves) {
+        tab = std::max(tab, figure::roomFor(curveLabel(curve), true) + 2.0 * kMargin);
+      }
+    }
+    tabAtRight_ = middleFree && right_ >= seat_ + tab && right_ > -left_;
+    if (!tabAtRight_) {
+      left_ = std::min(left_, -seat_ - tab);
     }
   }
 
@@ -240,15 +249,20 @@ class GaugeLayout {
     return block;
   }
 
-  // Left of the ruler, below whatever lies there.
+  // Beside the ruler, below the curves and whatever lies there.
   void addOwner() {
-    const double width = -left_ - kRulerRoom - 2.0 * kMargin;
-    const TextBlock block = ownerBlock(width);
+    const double from = tabAtRight_ ? kMargin : left_ + kMargin;
+    const double to = tabAtRight_ ? right_ - kMargin : -kRulerRoom;
+    const TextBlock block = ownerBlock(to - from);
     const double height = figure::heightOf(block);
-    double top = levels_.back() + kLevelsApart + kMargin;
+    double top = levels_.back() + kLevelsApart;
+    for (const SharedCurve& curve : content_.curves) {
+      top = std::max(top, gauges::heightAt(curve.line, tabAtRight_ ? from : to));
+    }
+    top += kMargin;
     const auto boxFrom = [&](double y) {
-      const Point a = onPaper({left_, y});
-      const Point b = onPaper({-kRulerRoom, y + height});
+      const Point a = onPaper({from, y});
+      const Point b = onPaper({to, y + height});
       return Box{{a.x, std::min(a.y, b.y)}, {b.x, std::max(a.y, b.y)}};
     };
     for (const Box& box : taken_) {
@@ -256,7 +270,7 @@ class GaugeLayout {
         top = std::max(top, std::max(onPaper(box.min).y, onPaper(box.max).y) + kMargin);
       }
     }
-    figure::addBlock(figure_, {left_ + kMargin, boxFrom(top).min.y}, block);
+    figure::addBlock(figure_, boxFrom(top).min, block);
     depth_ = std::max(deepest_ + kBelowCross, top + height + kMargin);
   }
 
@@ -274,9 +288,10 @@ class GaugeLayout {
       if (content_.curves.size() == 1) {
         break;
       }
-      figure_.texts.push_back(
-          {onPaper({left_ + kMargin - kTextGap, levels_[i] + kLevelsApart / 2.0}), TextSide::Right,
-           curveLabel(content_.curves[i]), true, false});
+      const double x = tabAtRight_ ? right_ - kMargin + kTextGap : left_ + kMargin - kTextGap;
+      figure_.texts.push_back({onPaper({x, levels_[i] + kLevelsApart / 2.0}),
+                               tabAtRight_ ? TextSide::Left : TextSide::Right,
+                               curveLabel(content_.curves[i]), true, false});
     }
     stroke(
         StrokeKind::Cut,
@@ -308,6 +323,7 @@ class GaugeLayout {
   double seat_ = kSeat;
   double deepest_ = 0.0;
   double left_ = 0.0, right_ = 0.0, depth_ = 0.0;
+  bool tabAtRight_ = false;
   std::vector<Box> taken_;  // crosses and their words, on paper
   Figure figure_;
 };

@@ -216,16 +216,16 @@ class TemplateLayout {
     return block;
   }
 
-  // Line by line away from the drop line, ending before the middle.
+  // Beside the drop line, away from the design, ending before the middle.
   void addDropLabel(double drop, double outward) {
-    TextBlock block = dropLabel();
-    if (outward < 0.0) {
-      std::reverse(block.begin(), block.end());
-    }
+    const TextBlock block = dropLabel();
     double y = drop + outward * kBesideLine;
+    if (outward < 0.0) {
+      y -= static_cast<double>(block.size() - 1) * figure::kLineHeight;
+    }
     for (const figure::TextLine& line : block) {
       figure_.texts.push_back({{-1.5, y}, TextSide::Left, line.text, true, false});
-      y += outward * figure::kLineHeight;
+      y += figure::kLineHeight;
     }
   }
 
