@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: MIT
+// Gauges: strips with the garment's own edge and a cross at each design's centre.
+#include "creaseline/planning/gauge_figure.h"
+#include "creaseline/sheets/sheet_kind.h"
+#include "sheets/text.h"
+#include "sheets/true_scale.h"
+
+namespace creaseline {
+
+using sheets::toQString;
+
+namespace {
+
+FigureContext figureContext(const SheetContext& context) {
+  return {context.plan, context.order, context.shop, context.rules, context.units};
+}
+
+// The strips of one order line.
+SheetSection section(const SheetContext& context, const SheetHead& head,
+                     const std::vector<GaugeStrip>& strips) {
+  const OrderLine& line = context.order.lines[strips.front().line];
+  const Blank* blank = context.order.blank(line.blank);
+  SheetPage page;
+  page.title = QStringLiteral("Gauges, line %1").arg(toQString(line.id));
+  page.detail = QStringLiteral("Print on card. ") +
+                (blank != nullptr ? toQString(blank->name) : toQString(line.blank.text()));
+  if (!line.colour.empty()) {
+    page.detail += QStringLiteral(", ") + toQString(line.colour);
+  }
+  page.about = QStringLiteral("line %1 gauges").arg(toQString(line.id));
+  SheetSection made;
+  made.title = page.title;
+  made.pages = [context, head, strips, page] {
+    std::vector<Figure> figures;
+    for (const GaugeStrip& strip : strips) {
+      figures.push_back(gaugeFigure(figureContext(context), strip));
+    }
+    return trueScalePages(head, page, figures);
+  };
+  return made;
+}
+
+std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
+                                   const TemplateVariants& /*variants*/) {
+  std::vector<SheetSection> made;
+  std::vector<GaugeStrip> ofLine;
+  for (const GaugeStrip& strip : gaugeStrips(figureContext(context))) {
+    if (!ofLine.empty() && ofLine.front().line != strip.line) {
+      made.push_back(section(context, head, ofLine));
+      ofLine.clear();
+    }
+    ofLine.push_back(strip);
+  }
+  if (!ofLine.empty()) {
+    made.push_back(section(context, head, ofLine));
+  }
+  return made;
+}
+
+}  // namespace
+
+SheetKind gaugesKind() {
+  return {50,
+          "gauges",
+          QStringLiteral("Gauges"),
+          QStringLiteral("Strips of card with the collar's, hood's or cuff's own edge and a cross "
+                         "at each design's centre."),
+          true,
+          sections};
+}
+
+}  // namespace creaseline

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+// Templates: designs in true scale with frame window, centre and crease, to be laid on cloth.
+#include "creaseline/planning/template_figure.h"
+#include "creaseline/sheets/sheet_kind.h"
+#include "sheets/text.h"
+#include "sheets/true_scale.h"
+
+namespace creaseline {
+
+using sheets::capitalised;
+using sheets::toQString;
+
+namespace {
+
+FigureContext figureContext(const SheetContext& context) {
+  return {context.plan, context.order, context.shop, context.rules, context.units};
+}
+
+QString nameOf(const SheetContext& context, const SizeGroup& group, TemplateView view) {
+  const PlacementPlan& plan = context.plan.placements[group.front()];
+  const Location* location = context.rules.location(plan.location);
+  QString name = location != nullptr ? toQString(location->name) : toQString(plan.location.text());
+  name += QStringLiteral(", template");
+  if (view != TemplateView::Usual) {
+    name += QStringLiteral(", ") + toQString(templateViewPhrase(view));
+  }
+  return name;
+}
+
+SheetSection section(const SheetContext& context, const SheetHead& head, const SizeGroup& group,
+                     TemplateView view) {
+  SheetPage page;
+  page.title = nameOf(context, group, view);
+  QStringList serves;
+  for (const std::string& text : templateServes(figureContext(context), group)) {
+    serves << capitalised(toQString(text));
+  }
+  page.detail = serves.join(QStringLiteral("; "));
+  const PlacementPlan& first = context.plan.placements[group.front()];
+  page.about =
+      QStringLiteral("line %1 %2 template")
+          .arg(toQString(context.order.lines[first.line].id), toQString(first.location.text()));
+  SheetSection made;
+  made.title = page.title + QStringLiteral(": ") + page.detail;
+  made.pages = [context, head, group, view, page] {
+    return trueScalePages(head, page, templateFigure(figureContext(context), group, view));
+  };
+  return made;
+}
+
+std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
+                                   const TemplateVariants& variants) {
+  std::vector<TemplateView> views = {TemplateView::Usual};
+  if (variants.mirrored) {
+    views.push_back(TemplateView::Mirrored);
+  }
+  if (variants.turned) {
+    views.push_back(TemplateView::Turned);
+  }
+  std::vector<SheetSection> made;
+  for (const SizeGroup& group : templateGroups(figureContext(context))) {
+    for (const TemplateView view : views) {
+      made.push_back(section(context, head, group, view));
+    }
+  }
+  return made;
+}
+
+}  // namespace
+
+SheetKind templatesKind() {
+  return {40,
+          "templates",
+          QStringLiteral("Templates"),
+          QStringLiteral("Each design at 1:1 with centre, crease and frame window, to be laid on "
+                         "cloth; on several pages where it is larger than one."),
+          true,
+          sections};
+}
+
+}  // namespace creaseline
