@@ -35,7 +35,7 @@ void DeskActions::makeActions() {
                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O));
   openDemo = add(name("openDemo"), tr("Open the &demo"), {}, {});
   reload = add(name("reload"), tr("&Reload the files"), name("reload"), QKeySequence::Refresh);
-  saveSheets = add(name("saveSheets"), tr("Save sheets as &PDF…"), name("save-sheets"),
+  saveSheets = add(name("saveSheets"), tr("Sa&ve sheets…"), name("save-sheets"),
                    QKeySequence(Qt::CTRL | Qt::Key_E));
   printSheets = add(name("printSheets"), tr("Pr&int sheets…"), name("print"), QKeySequence::Print);
   quit = add(name("quit"), tr("&Quit"), {}, QKeySequence::Quit);
@@ -81,9 +81,6 @@ void DeskActions::makeChoices() {
   choice(*rulerMarks, QStringLiteral("markSixteenth"), tr("1/16"),
          static_cast<int>(RulerMark::Sixteenth))
       ->setToolTip(tr("Inches to a sixteenth"));
-  papers = new QActionGroup(&window_);
-  choice(*papers, QStringLiteral("paperA4"), tr("&A4"), static_cast<int>(Paper::A4));
-  choice(*papers, QStringLiteral("paperLetter"), tr("&Letter"), static_cast<int>(Paper::Letter));
 }
 
 void DeskActions::makeMenus(QUndoStack& undoStack) {
@@ -94,7 +91,6 @@ void DeskActions::makeMenus(QUndoStack& undoStack) {
   file->addAction(reload);
   file->addSeparator();
   file->addActions({saveSheets, printSheets});
-  file->addMenu(tr("Pap&er of the sheets"))->addActions(papers->actions());
   file->addSeparator();
   file->addAction(quit);
 
@@ -171,17 +167,6 @@ void DeskActions::showUnits(const UnitChoice& units) {
     action->setChecked(action->data().toInt() == static_cast<int>(units.mark));
   }
   rulerMarks->setEnabled(units.length == LengthUnit::Inch);
-}
-
-Paper DeskActions::chosenPaper() const {
-  const QAction* paper = papers->checkedAction();
-  return paper == nullptr ? Paper::A4 : static_cast<Paper>(paper->data().toInt());
-}
-
-void DeskActions::showPaper(Paper paper) {
-  for (QAction* action : papers->actions()) {
-    action->setChecked(action->data().toInt() == static_cast<int>(paper));
-  }
 }
 
 }  // namespace creaseline::desk

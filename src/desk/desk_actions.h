@@ -11,7 +11,6 @@
 #include <QUndoStack>
 
 #include "creaseline/base/units.h"
-#include "creaseline/sheets/sheet.h"
 
 namespace creaseline::desk {
 
@@ -41,12 +40,9 @@ class DeskActions {
   QAction* about = nullptr;
   QActionGroup* lengthUnits = nullptr;  // data: LengthUnit as int
   QActionGroup* rulerMarks = nullptr;   // data: RulerMark as int
-  QActionGroup* papers = nullptr;       // data: Paper as int
 
   [[nodiscard]] UnitChoice chosenUnits(UnitChoice base) const;
   void showUnits(const UnitChoice& units);
-  [[nodiscard]] Paper chosenPaper() const;
-  void showPaper(Paper paper);
 
  private:
   QAction* add(const QString& name, const QString& text, const QString& icon,

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: MIT
-// What the window asks: files to open, where to save, the printer, whether changes may go.
+// What the window asks: files to open, whether changes may go.
 #include <QDir>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
-#include <QPrintDialog>
-#include <QStatusBar>
 
 #include "desk/desk_parts.h"
 #include "desk/text.h"
@@ -100,60 +98,6 @@ void DeskWindow::Parts::openDemo() {
     document_.openShop(files->second);
     document_.openOrder(files->first);
   }
-}
-
-void DeskWindow::Parts::askToSaveSheets() {
-  const QFileInfo order(document_.orderFile());
-  const QString proposal = order.absoluteDir().filePath(
-      order.fileName().section(QLatin1Char('.'), 0, 0) + QStringLiteral("-sheets.pdf"));
-  const QString file = QFileDialog::getSaveFileName(&window_, tr("Save the placement sheets"),
-                                                    proposal, tr("PDF files (*.pdf)"));
-  if (!file.isEmpty()) {
-    saveSheets(file);
-  }
-}
-
-void DeskWindow::Parts::saveSheets(const QString& file) {
-  SheetChoice choice;
-  choice.paper = actions_.chosenPaper();
-  saver_.save(document_.planned(), choice, file);
-  showBusy();
-}
-
-void DeskWindow::Parts::askToPrint() {
-  const Paper paper = actions_.chosenPaper();
-  const auto planned = document_.planned();
-  SheetChoice choice;
-  choice.paper = paper;
-  SheetPager sheets(sheetsOf(*planned, choice));
-  QPrinter printer(QPrinter::HighResolution);
-  prepare(printer, paper);
-  QPrintDialog dialog(&printer, &window_);
-  dialog.setWindowTitle(tr("Print the placement sheets"));
-  dialog.setOption(QAbstractPrintDialog::PrintPageRange);
-  dialog.setMinMax(1, sheets.count());
-  if (dialog.exec() != QDialog::Accepted) {
-    return;
-  }
-  const QStringList warnings = printWarnings(printer, paper);
-  if (!warnings.isEmpty() &&
-      QMessageBox::warning(&window_, tr("Not in true scale"),
-                           warnings.join(QLatin1Char('\n')) + QLatin1Char('\n') +
-                               tr("The written numbers hold, the drawings' scale does not. Print "
-                                  "anyway?"),
-                           QMessageBox::Yes | QMessageBox::Cancel,
-                           QMessageBox::Cancel) != QMessageBox::Yes) {
-    return;
-  }
-  const int pages = desk::printSheets(printer, sheets);
-  if (pages == 0) {
-    messageBar_->say(Severity::Stop, tr("Nothing was printed"),
-                     tr("The printer did not accept the sheets. Save them as a PDF instead."), {});
-    return;
-  }
-  messageBar_->say(Severity::Note, tr("%n sheet(s) sent to the printer", nullptr, pages),
-                   tr("Measure the bar at the foot of the first sheet: it must be 100 mm long."),
-                   {});
 }
 
 void DeskWindow::Parts::showAbout() {

@@ -164,6 +164,9 @@ void DeskWindow::Parts::restoreWindowPlace() {
 }
 
 void DeskWindow::Parts::keepWindowPlace() {
+  if (sheetsDialog_ != nullptr) {
+    sheetsDialog_->hide();  // which keeps its own
+  }
   settings_.setWindowGeometry(window_.saveGeometry());
   for (const QSplitter* splitter : splitters_) {
     settings_.setSplitterState(splitter->objectName(), splitter->saveState());

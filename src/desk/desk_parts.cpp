@@ -4,7 +4,6 @@
 
 #include <QDir>
 #include <QFileInfo>
-#include <QStatusBar>
 
 #include "desk/edit_commands.h"
 #include "desk/text.h"
@@ -17,7 +16,6 @@ using namespace desk;  // NOLINT(google-build-using-namespace): this file is the
 namespace {
 
 constexpr int kBusyDelayMs = 200;
-constexpr int kStatusMs = 8000;
 
 }  // namespace
 
@@ -35,8 +33,8 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
   connectActions();
   connectViews();
   connectDocument();
+  connectOutput();
   actions_.showUnits(document_.units());
-  actions_.showPaper(settings_.paper());
   fillRecent();
   showPlanned();
 }
@@ -48,9 +46,11 @@ void DeskWindow::Parts::connectActions() {
   on(actions_.openOrder, &Parts::askForOrder);
   on(actions_.openShop, &Parts::askForShop);
   on(actions_.openDemo, &Parts::openDemo);
-  on(actions_.saveSheets, &Parts::askToSaveSheets);
-  on(actions_.printSheets, &Parts::askToPrint);
   on(actions_.about, &Parts::showAbout);
+  QObject::connect(actions_.saveSheets, &QAction::triggered, &window_,
+                   [this] { showSheets(SheetsDialog::Purpose::Save); });
+  QObject::connect(actions_.printSheets, &QAction::triggered, &window_,
+                   [this] { showSheets(SheetsDialog::Purpose::Print); });
   QObject::connect(actions_.reload, &QAction::triggered, &document_, &Document::reload);
   QObject::connect(actions_.quit, &QAction::triggered, &window_, &QWidget::close);
   TableCanvas& canvas = tablePanel_->canvas();
@@ -69,8 +69,6 @@ void DeskWindow::Parts::connectActions() {
   const auto chooseUnits = [this] { document_.setUnits(actions_.chosenUnits(document_.units())); };
   QObject::connect(actions_.lengthUnits, &QActionGroup::triggered, &document_, chooseUnits);
   QObject::connect(actions_.rulerMarks, &QActionGroup::triggered, &document_, chooseUnits);
-  QObject::connect(actions_.papers, &QActionGroup::triggered, &window_,
-                   [this] { settings_.setPaper(actions_.chosenPaper()); });
 }
 
 void DeskWindow::Parts::connectViews() {
@@ -87,21 +85,6 @@ void DeskWindow::Parts::connectViews() {
                    [this](const Finding& finding, const Remedy& remedy) {
                      applyRemedy(document_, finding, remedy);
                    });
-  QObject::connect(&saver_, &SheetSaver::saved, &window_,
-                   [this](const QString& file, int pages, const QStringList& notes) {
-                     const QString name = QDir::toNativeSeparators(file);
-                     messageBar_->say(Severity::Note, tr("%n sheet(s) saved", nullptr, pages),
-                                      (QStringList{name} + notes).join(QLatin1Char('\n')), {});
-                     showBusy();
-                   });
-  QObject::connect(&saver_, &SheetSaver::failed, &window_, [this](const QString& why) {
-    messageBar_->say(Severity::Stop, tr("The sheets were not saved"), why, {});
-    showBusy();
-  });
-  QObject::connect(&saver_, &SheetSaver::cancelled, &window_, [this] {
-    window_.statusBar()->showMessage(tr("Saving stopped; no file was written"), kStatusMs);
-    showBusy();
-  });
 }
 
 void DeskWindow::Parts::connectDocument() {
@@ -123,7 +106,7 @@ void DeskWindow::Parts::connectDocument() {
     progress_->setValue(static_cast<int>(share * 100.0));
   };
   QObject::connect(&document_, &Document::progressed, progress_, progressed);
-  QObject::connect(&saver_, &SheetSaver::progressed, progress_, progressed);
+  QObject::connect(&output_, &SheetOutput::progressed, progress_, progressed);
   QObject::connect(&document_, &Document::editsDropped, &window_, [this](int count) {
     messageBar_->say(
         Severity::Watch, tr("The order file changed on disk"),
@@ -138,7 +121,7 @@ void DeskWindow::Parts::connectDocument() {
     }
   });
   QObject::connect(cancel_, &QPushButton::clicked, &window_, [this] {
-    saver_.cancel();
+    output_.cancel();
     document_.cancelPlanning();
   });
 }
@@ -278,9 +261,14 @@ void DeskWindow::Parts::showNotes() {
 }
 
 void DeskWindow::Parts::showBusy() {
-  const bool busy = document_.busy() || saver_.busy();
-  activity_->setText(saver_.busy() ? tr("Saving sheets") : tr("Planning"));
-  cancel_->setText(saver_.busy() ? tr("Stop saving") : tr("Stop planning"));
+  const bool busy = document_.busy() || output_.busy();
+  const bool printing = output_.form() == SheetOutput::Form::Paper;
+  activity_->setText(!output_.busy() ? tr("Planning")
+                     : printing      ? tr("Printing sheets")
+                                     : tr("Saving sheets"));
+  cancel_->setText(!output_.busy() ? tr("Stop planning")
+                   : printing      ? tr("Stop printing")
+                                   : tr("Stop saving"));
   if (busy) {
     progress_->setValue(0);
     busyDelay_.start();
@@ -296,8 +284,12 @@ void DeskWindow::Parts::showBusy() {
 void DeskWindow::Parts::updateEnabled() {
   const bool planned = document_.planned()->plan() != nullptr;
   const bool current = planned && !document_.stale() && !document_.busy();
-  actions_.saveSheets->setEnabled(current && !saver_.busy());
-  actions_.printSheets->setEnabled(current);
+  const bool mayPutOut = current && !output_.busy();
+  actions_.saveSheets->setEnabled(mayPutOut);
+  actions_.printSheets->setEnabled(mayPutOut);
+  if (sheetsDialog_ != nullptr) {
+    sheetsDialog_->setPlanned(document_.planned(), mayPutOut);
+  }
   actions_.reload->setEnabled(!document_.orderFile().isEmpty() || document_.problem().has_value());
   actions_.openDemo->setEnabled(demo().has_value());
   for (QAction* action :

@@ -22,6 +22,7 @@
 #include "desk/selection.h"
 #include "desk/settings.h"
 #include "desk/sheet_output.h"
+#include "desk/sheets_dialog.h"
 #include "desk/size_model.h"
 #include "desk/size_rail.h"
 #include "desk/start_page.h"
@@ -35,6 +36,10 @@ class DeskWindow::Parts {
  public:
   Parts(DeskWindow& window, Rules rules, const std::filesystem::path& resources,
         const QString& settingsFile);
+  // The window "Sheets" looks at settings and plan, so it goes first.
+  ~Parts() { delete sheetsDialog_; }
+  Parts(const Parts&) = delete;
+  Parts& operator=(const Parts&) = delete;
 
   void openOrder(const std::filesystem::path& file);
   void openShop(const std::filesystem::path& file);
@@ -75,11 +80,20 @@ class DeskWindow::Parts {
   void askForOrder();
   void askForShop();
   void openDemo();
-  void askToSaveSheets();
-  void saveSheets(const QString& file);
-  void askToPrint();
   void showAbout();
   [[nodiscard]] std::optional<std::pair<std::filesystem::path, std::filesystem::path>> demo() const;
+
+  // The way to paper, in desk_sheets.cpp.
+  void connectOutput();
+  void showSheets(desk::SheetsDialog::Purpose purpose);
+  [[nodiscard]] QString proposedSheets() const;
+  void askToSavePdf();
+  void askToSavePictures();
+  bool mayReplacePictures(const QString& folder);
+  void askToPrint();
+  bool mayPrint(const QPrinter& printer, Paper paper);
+  void leaveSheets();
+  void showPrinted(int pages);
 
   DeskWindow& window_;
   desk::EnglishPlurals plurals_;
@@ -89,9 +103,10 @@ class DeskWindow::Parts {
   desk::Selection selection_;
   desk::OrderModel orderModel_;
   desk::SizeModel sizeModel_;
-  desk::SheetSaver saver_;
+  desk::SheetOutput output_;
   desk::DeskActions actions_;
 
+  desk::SheetsDialog* sheetsDialog_ = nullptr;  // made when it is first asked for
   desk::MessageBar* messageBar_ = nullptr;
   QStackedWidget* pages_ = nullptr;
   desk::StartPage* startPage_ = nullptr;

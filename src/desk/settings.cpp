@@ -14,9 +14,13 @@ const QString kLengthUnit = QStringLiteral("units/length");
 const QString kRulerMark = QStringLiteral("units/ruler-mark");
 const QString kWeightUnit = QStringLiteral("units/weight");
 const QString kPaper = QStringLiteral("sheets/paper");
+const QString kSheetKind = QStringLiteral("sheets/kind-");
+const QString kMirrored = QStringLiteral("sheets/templates-mirrored");
+const QString kTurned = QStringLiteral("sheets/templates-turned");
 const QString kRecentOrders = QStringLiteral("files/recent-orders");
 const QString kLastShop = QStringLiteral("files/last-shop");
 const QString kGeometry = QStringLiteral("window/geometry");
+const QString kSheetsGeometry = QStringLiteral("sheets/geometry");
 const QString kSplitter = QStringLiteral("window/splitter-");
 
 // A hand-edited file may hold any number; what is not an enumerator counts as never chosen.
@@ -57,13 +61,39 @@ void Settings::setUnits(const UnitChoice& units) {
 }
 
 Paper Settings::paper() const {
-  const auto chosen = enumerator(store_.value(kPaper), {Paper::A4, Paper::Letter});
+  const QVariant stored = store_.value(kPaper);
+  std::optional<Paper> chosen = enumFromName<Paper>(toUtf8(stored.toString()));
+  if (!chosen) {
+    // Before there were more than two, the paper was kept as a number.
+    chosen = enumerator(stored, {Paper::A4, Paper::Letter});
+  }
   const bool american = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
   return chosen.value_or(american ? Paper::Letter : Paper::A4);
 }
 
 void Settings::setPaper(Paper paper) {
-  store_.setValue(kPaper, static_cast<int>(paper));
+  store_.setValue(kPaper, toQString(nameOf(paper)));
+}
+
+std::optional<bool> Settings::sheetTicked(const std::string& kind) const {
+  const QString stored = store_.value(kSheetKind + toQString(kind)).toString();
+  if (stored == QLatin1String("true") || stored == QLatin1String("false")) {
+    return stored == QLatin1String("true");
+  }
+  return std::nullopt;
+}
+
+void Settings::setSheetTicked(const std::string& kind, bool ticked) {
+  store_.setValue(kSheetKind + toQString(kind), ticked);
+}
+
+TemplateVariants Settings::templateVariants() const {
+  return {store_.value(kMirrored).toBool(), store_.value(kTurned).toBool()};
+}
+
+void Settings::setTemplateVariants(const TemplateVariants& variants) {
+  store_.setValue(kMirrored, variants.mirrored);
+  store_.setValue(kTurned, variants.turned);
 }
 
 QStringList Settings::recentOrders() const {
@@ -98,6 +128,14 @@ QByteArray Settings::windowGeometry() const {
 
 void Settings::setWindowGeometry(const QByteArray& geometry) {
   store_.setValue(kGeometry, geometry);
+}
+
+QByteArray Settings::sheetsGeometry() const {
+  return store_.value(kSheetsGeometry).toByteArray();
+}
+
+void Settings::setSheetsGeometry(const QByteArray& geometry) {
+  store_.setValue(kSheetsGeometry, geometry);
 }
 
 QByteArray Settings::splitterState(const QString& name) const {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
-// What the desk keeps between two days: units, recent files, the shop used last, the window's
-// place. The file is given from outside, so that tests never touch a person's own settings.
+// What the desk keeps between two days: units, the sheets chosen, recent files, the shop used last,
+// the windows' places. The file is given from outside, so that tests never touch a person's own
+// settings.
 #pragma once
 
 #include <QByteArray>
@@ -8,9 +9,10 @@
 #include <QString>
 #include <QStringList>
 #include <optional>
+#include <string>
 
 #include "creaseline/base/units.h"
-#include "creaseline/sheets/sheet.h"
+#include "creaseline/sheets/sheet_kind.h"
 
 namespace creaseline::desk {
 
@@ -27,6 +29,11 @@ class Settings {
   // Of the sheets; until chosen, what the language's country uses.
   [[nodiscard]] Paper paper() const;
   void setPaper(Paper paper);
+  // Whether a kind of sheet, by its id, was ticked; nothing until the user has chosen.
+  [[nodiscard]] std::optional<bool> sheetTicked(const std::string& kind) const;
+  void setSheetTicked(const std::string& kind, bool ticked);
+  [[nodiscard]] TemplateVariants templateVariants() const;
+  void setTemplateVariants(const TemplateVariants& variants);
 
   // Orders, newest first, no path twice. Files that are gone stay listed: they may be on a drive
   // that is not plugged in.
@@ -39,6 +46,8 @@ class Settings {
 
   [[nodiscard]] QByteArray windowGeometry() const;
   void setWindowGeometry(const QByteArray& geometry);
+  [[nodiscard]] QByteArray sheetsGeometry() const;
+  void setSheetsGeometry(const QByteArray& geometry);
   // Of a splitter, by its object name.
   [[nodiscard]] QByteArray splitterState(const QString& name) const;
   void setSplitterState(const QString& name, const QByteArray& state);

@@ -16,7 +16,9 @@ QList<QWidget*> focusable(const QWidget& window) {
   QList<QWidget*> found;
   for (auto* widget : window.findChildren<QWidget*>()) {
     const bool byTab = (widget->focusPolicy() & Qt::TabFocus) != 0;
-    if (byTab && widget->isVisible() && widget->isEnabled()) {
+    // One that hands the focus on is a part of another control.
+    const bool own = widget->focusProxy() == nullptr && widget->window() == &window;
+    if (byTab && own && widget->isVisible() && widget->isEnabled()) {
       found.append(widget);
     }
   }
@@ -88,6 +90,49 @@ TEST_CASE("Tab reaches every control", "[desk][accessibility]") {
   for (QWidget* widget : focusable(*desk.window)) {
     CAPTURE(widget->metaObject()->className(), widget->objectName(), nameOf(widget));
     CHECK(reached.contains(widget));
+  }
+}
+
+TEST_CASE("Every control of the window Sheets has a name and is reached by Tab",
+          "[desk][accessibility][sheets]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  QWidget& sheets = desk.openSheets("saveSheets");
+  checkNames(sheets);
+  const QSet<QWidget*> reached = tabbed(sheets);
+  for (QWidget* widget : focusable(sheets)) {
+    CAPTURE(widget->metaObject()->className(), widget->objectName(), nameOf(widget));
+    CHECK(reached.contains(widget));
+  }
+  // The page is told as well as shown.
+  CHECK(nameOf(&desk.find<QWidget>("sheetPreview"))
+            .startsWith(QStringLiteral("Preview of page 1 of")));
+}
+
+TEST_CASE("Mnemonics of the window Sheets do not clash", "[desk][accessibility][sheets]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  const QWidget& sheets = desk.openSheets("printSheets");
+  QStringList texts;
+  for (const auto* button : sheets.findChildren<QAbstractButton*>()) {
+    if (!button->text().isEmpty()) {
+      texts.append(button->text());
+    }
+  }
+  for (const auto* label : sheets.findChildren<QLabel*>()) {
+    if (label->buddy() != nullptr) {
+      texts.append(label->text());
+    }
+  }
+  CHECK(texts.size() > 10);
+  QSet<QChar> used;
+  for (const QString& text : texts) {
+    const qsizetype at = text.indexOf(QLatin1Char('&'));
+    CAPTURE(text);
+    REQUIRE(at >= 0);
+    const QChar letter = text.at(at + 1).toLower();
+    CHECK_FALSE(used.contains(letter));
+    used.insert(letter);
   }
 }
 

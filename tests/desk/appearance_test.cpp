@@ -174,6 +174,42 @@ TEST_CASE("The desk looks right in light and in dark", "[desk][appearance][scree
   checkNothingClipped(*desk.window);
 }
 
+TEST_CASE("The window Sheets looks right in light and in dark", "[desk][appearance][screenshots]") {
+  const bool dark = GENERATE(false, true);
+  const PaletteGuard palette(dark ? darkPalette() : lightPalette());
+  DeskOnDemo desk;
+  desk.openDemo();
+  SheetsDialog& sheets = desk.openSheets("saveSheets");
+  const QString tone = dark ? QStringLiteral("dark") : QStringLiteral("light");
+  picture(sheets, QStringLiteral("sheets-") + tone);
+  checkNothingClipped(sheets);
+  QTest::mouseClick(&desk.find<QPushButton>("zoomActual"), Qt::LeftButton);
+  desk.find<QRadioButton>("pagesSome").click();
+  picture(sheets, QStringLiteral("sheets-actual-size-") + tone);
+  checkNothingClipped(sheets);
+}
+
+TEST_CASE("The window Sheets fits a small screen with large letters",
+          "[desk][appearance][sheets]") {
+  const QFont before = QApplication::font();
+  QFont large = before;
+  large.setPointSizeF(before.pointSizeF() * 1.5);
+  QApplication::setFont(large);
+  {
+    DeskOnDemo desk;
+    desk.openDemo();
+    SheetsDialog& sheets = desk.openSheets("printSheets");
+    desk.find<QRadioButton>("pagesSome").click();
+    QCoreApplication::processEvents();
+    CHECK(sheets.minimumSizeHint().width() <= 1024);
+    CHECK(sheets.minimumSizeHint().height() <= 700);
+    sheets.resize(1024, 700);
+    picture(sheets, QStringLiteral("sheets-small-large-letters"));
+    checkNothingClipped(sheets);
+  }
+  QApplication::setFont(before);
+}
+
 TEST_CASE("A small window cuts no words", "[desk][appearance][screenshots]") {
   DeskOnDemo desk;
   desk.openDemo();

@@ -24,6 +24,7 @@
 #include "creaseline/desk/desk_window.h"
 #include "creaseline/planning/planner.h"
 #include "desk/planned_order.h"
+#include "desk/sheets_dialog.h"
 #include "desk/text.h"
 
 namespace Catch {
@@ -139,6 +140,14 @@ class DeskOnDemo {
     CAPTURE(name);
     REQUIRE(found != nullptr);
     return *found;
+  }
+  // By its action; returns once the first page is on show.
+  SheetsDialog& openSheets(const char* by) {
+    action(by).trigger();
+    auto& sheets = find<SheetsDialog>("sheets");
+    REQUIRE(QTest::qWaitForWindowActive(&sheets));
+    REQUIRE(waitFor([&] { return !find<SheetPreview>("sheetPreview").picture().isNull(); }));
+    return sheets;
   }
   QAction& action(const char* name) { return find<QAction>(name); }
   QString label(const char* name) { return find<QLabel>(name).text(); }

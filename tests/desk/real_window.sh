@@ -7,7 +7,7 @@ set -eu
 program=$1
 source=$2
 
-for tool in Xvfb openbox xdotool; do
+for tool in Xvfb openbox xdotool pdfinfo; do
   if ! command -v "$tool" >/dev/null 2>&1; then
     echo "skipped: $tool is not installed, so there is no real window to try"
     exit 77
@@ -85,6 +85,39 @@ xdotool key --delay 60 plus plus 0
 sleep 0.5
 kill -0 "$desk" 2>/dev/null || fail "the desk ended while it was used"
 
+# Ctrl+E opens the window "Sheets" with its button for a PDF ready; Page Down turns the preview. The
+# range, the question where to save and the saving itself take keys alone.
+dialog() {
+  tries=0
+  until xdotool search --onlyvisible --name "$1" >"$work/dialog" 2>/dev/null; do
+    tries=$((tries + 1))
+    [ "$tries" -lt 300 ] || fail "no window named '$1' appeared"
+    kill -0 "$desk" 2>/dev/null || fail "the desk ended before the window '$1'"
+    sleep 0.1
+  done
+  xdotool windowactivate --sync "$(tail -n 1 "$work/dialog")"
+}
+xdotool windowactivate --sync "$window"
+xdotool key ctrl+e
+dialog '^Sheets'
+xdotool key --delay 60 Next Next Prior alt+c alt+f
+xdotool key alt+g
+sleep 0.5
+xdotool type --delay 60 '2-3'
+xdotool key --delay 60 alt+s
+dialog '^Save the sheets as a PDF'
+xdotool type --delay 20 "$work/saved.pdf"
+xdotool key Return
+tries=0
+until [ -s "$work/saved.pdf" ]; do
+  tries=$((tries + 1))
+  [ "$tries" -lt 600 ] || fail "the sheets were not saved"
+  kill -0 "$desk" 2>/dev/null || fail "the desk ended while it saved"
+  sleep 0.1
+done
+pages=$(pdfinfo "$work/saved.pdf" | sed -n 's/^Pages: *//p')
+[ "$pages" = 2 ] || fail "the saved range has $pages pages instead of 2"
+
 # A changed order is read again, which the window's title shows.
 sed 's/"title": "Regatta week"/"title": "Regatta fortnight"/' "$work/demo/regatta.order.json" \
   >"$work/changed.json"
@@ -108,4 +141,4 @@ done
 wait "$desk" || fail "the desk closed with an error"
 desk=''
 grep -i 'qt.*warning\|QObject::\|QPainter::' "$work/desk.log" && fail "the desk complained"
-echo "the desk opened, was used, read a change and closed"
+echo "the desk opened, was used, saved sheets, read a change and closed"

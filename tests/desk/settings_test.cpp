@@ -15,13 +15,35 @@ TEST_CASE("Settings come back from their file", "[desk][settings]") {
     Settings settings(file);
     CHECK_FALSE(settings.units().has_value());
     settings.setUnits(units);
-    settings.setPaper(Paper::Letter);
+    settings.setPaper(Paper::AnsiC);
+    settings.setSheetTicked("run-cards", false);
+    settings.setSheetTicked("gauges", true);
+    settings.setTemplateVariants({false, true});
+    settings.setSheetsGeometry("somewhere");
     settings.setLastShop(QStringLiteral("a.shop.json"));
   }
   const Settings again(file);
   CHECK(again.units() == units);
-  CHECK(again.paper() == Paper::Letter);
+  CHECK(again.paper() == Paper::AnsiC);
+  CHECK(again.sheetTicked("run-cards") == false);
+  CHECK(again.sheetTicked("gauges") == true);
+  CHECK_FALSE(again.sheetTicked("placement").has_value());
+  CHECK_FALSE(again.templateVariants().mirrored);
+  CHECK(again.templateVariants().turned);
+  CHECK(again.sheetsGeometry() == "somewhere");
   CHECK(again.lastShop() == QStringLiteral("a.shop.json"));
+}
+
+TEST_CASE("Papers that an older desk kept as numbers are still known", "[desk][settings]") {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("desk.ini"));
+  const auto [stored, paper] = GENERATE(table<QByteArray, Paper>(
+      {{"0", Paper::A4}, {"1", Paper::Letter}, {"tabloid", Paper::Tabloid}}));
+  QFile out(file);
+  REQUIRE(out.open(QIODevice::WriteOnly));
+  out.write("[sheets]\npaper=" + stored + "\n");
+  out.close();
+  CHECK(Settings(file).paper() == paper);
 }
 
 TEST_CASE("Recent orders are few, distinct and newest first", "[desk][settings]") {
@@ -44,8 +66,12 @@ TEST_CASE("Nonsense in the settings file counts as never chosen", "[desk][settin
   const QString file = folder.filePath(QStringLiteral("desk.ini"));
   QFile out(file);
   REQUIRE(out.open(QIODevice::WriteOnly));
-  out.write("[units]\nlength=77\nruler-mark=inch\nweight=-1\n[window]\ngeometry=@@@\n");
+  out.write(
+      "[units]\nlength=77\nruler-mark=inch\nweight=-1\n[window]\ngeometry=@@@\n[sheets]\n"
+      "paper=5\nkind-placement=maybe\n");
   out.close();
   const Settings settings(file);
+  CHECK_FALSE(settings.sheetTicked("placement").has_value());
+  CHECK((settings.paper() == Paper::A4 || settings.paper() == Paper::Letter));
   CHECK_FALSE(settings.units().has_value());
 }
