@@ -23,33 +23,42 @@ Threads distinctThreads(const Threads& blocks) {
   return threads;
 }
 
-// How often the machine comes to a thread from another one.
-int stretchesOf(const std::string& thread, const Threads& blocks) {
-  int stretches = 0;
-  const std::string* previous = nullptr;
+// How often one needle must be given another thread if it carries all of `shared` in turn, garment
+// after garment.
+int changesOf(const Threads& shared, const Threads& blocks) {
+  Threads turns;
   for (const std::string& block : blocks) {
-    if (block == thread && (previous == nullptr || *previous != thread)) {
-      ++stretches;
+    if (holds(shared, block) && (turns.empty() || turns.back() != block)) {
+      turns.push_back(block);
     }
-    previous = &block;
   }
-  return stretches;
+  if (turns.empty()) {
+    return 0;
+  }
+  return static_cast<int>(turns.size()) - (turns.back() == turns.front() ? 1 : 0);
+}
+
+Threads without(Threads threads, std::size_t index) {
+  threads.erase(threads.begin() + static_cast<std::ptrdiff_t>(index));
+  return threads;
 }
 
 // The threads that must take turns on one needle, in order of first use; none if all have room.
 Threads sharedThreads(const Threads& blocks, std::size_t needles) {
-  const Threads all = distinctThreads(blocks);
-  if (all.size() <= needles) {
+  Threads shared = distinctThreads(blocks);
+  if (shared.size() <= needles) {
     return {};
   }
-  Threads byUse(all.rbegin(), all.rend());
-  std::stable_sort(byUse.begin(), byUse.end(), [&](const std::string& a, const std::string& b) {
-    return stretchesOf(a, blocks) < stretchesOf(b, blocks);
-  });
-  byUse.resize(all.size() - needles + 1);
-  Threads shared;
-  std::copy_if(all.begin(), all.end(), std::back_inserter(shared),
-               [&](const std::string& thread) { return holds(byUse, thread); });
+  for (std::size_t own = 1; own < needles; ++own) {
+    Threads best;
+    for (std::size_t i = 0; i < shared.size(); ++i) {
+      const Threads rest = without(shared, i);
+      if (best.empty() || changesOf(rest, blocks) < changesOf(best, blocks)) {
+        best = rest;
+      }
+    }
+    shared = best;
+  }
   return shared;
 }
 

@@ -24,9 +24,10 @@ struct NeedleUse {
 };
 
 // `runs` holds the thread of each block of each run; blocks without a thread are given no needle.
-// A run that needs more threads than the machine has needles lets those that are used in the
-// fewest stretches (of them, those first used latest) take turns on one needle, and ends with the
-// thread on it with which it began. Precondition: needles >= 1.
+// In a run that needs more threads than the machine has needles the last needle carries several in
+// turn. One after another, the thread that saves most changes by hand gets a needle of its own (a
+// greedy choice; of equals, the one first used). The run ends with the thread on the shared needle
+// with which it began. Precondition: needles >= 1.
 [[nodiscard]] std::vector<NeedleUse> assignNeedles(
     const std::vector<std::vector<std::string>>& runs, int needles);
 

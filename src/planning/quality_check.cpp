@@ -73,7 +73,7 @@ void setSideways(QualityRow& row, const PlacementPlan& plan, Length tolerance,
   row.sideways = abs(roundToMark(plan.placed.lateral, units));
   std::string phrase = lateralPhrase(plan, units);
   if (row.sideways == Length()) {
-    row.sidewaysAllowed = fmt::format("{} either way", formatLength(tolerance, units));
+    row.sidewaysAllowed = fmt::format("within {}", formatLength(tolerance, units));
   } else {
     phrase.erase(0, formatLength(row.sideways, units).size() + 1);
     row.sidewaysAllowed =

@@ -127,6 +127,10 @@ TEST_CASE("a run with too many threads changes one needle by hand", "[needles]")
   CHECK(uses[0].sharedNeedle == 3);
   CHECK(uses[0].needles == std::vector<int>{1, 2, 3, 1, 2, 3});
   replay(runs, uses, 3);
+
+  // With a or b on its own needle two changes are left, with c four; a comes first.
+  const std::vector<NeedleUse> between = assignNeedles({{"a", "b", "a", "b", "a", "c"}}, 2);
+  CHECK(between[0].shared == Threads{"b", "c"});
 }
 
 TEST_CASE("one needle carries every thread in turn", "[needles]") {

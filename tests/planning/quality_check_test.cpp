@@ -70,7 +70,7 @@ TEST_CASE("sideways is measured from the centre line to the wearer's side", "[qu
   QualityRow row = rowOf(bound, placement);
   CHECK(row.sideways == 0_mm);
   CHECK(row.sidewaysFrom == "on the centre crease");
-  CHECK(row.sidewaysAllowed == "1/4 in either way");
+  CHECK(row.sidewaysAllowed == "within 1/4 in");
   CHECK(row.dropFrom == "below the collar seam, to the top of the design");
 
   placement.placed.lateral = -4.1_in;

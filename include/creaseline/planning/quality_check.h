@@ -20,7 +20,7 @@ struct QualityRow {
   std::string dropAllowed;      // "2 3/4 to 3 1/4 in"
   Length sideways;              // from the centre line; never negative
   std::string sidewaysFrom;     // "on the centre crease", "to the wearer's left of ..."
-  std::string sidewaysAllowed;  // "1/4 in either way", "3 1/4 to 3 3/4 in"
+  std::string sidewaysAllowed;  // "within 1/4 in", "3 1/4 to 3 3/4 in"
 };
 
 // One line and location.
