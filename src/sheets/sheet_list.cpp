@@ -34,10 +34,6 @@ SheetList::SheetList(const SheetHead& head, SheetPage page)
     : head_(head), page_(std::move(page)), width_(sheetBody(head_, page_).width()) {
 }
 
-double SheetList::mostHeight() const {
-  return std::min(sheetBody(head_, page_).height(), sheetBody(head_, continued()).height());
-}
-
 void SheetList::numbers(const std::vector<LabelledNumber>& numbers) {
   std::vector<PlacedNumber> placed;
   QPointF at;

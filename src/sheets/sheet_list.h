@@ -44,8 +44,6 @@ class SheetList {
   void add(FlowRow row);
 
   [[nodiscard]] double width() const { return width_; }
-  // Height that is left on a page for one row alone.
-  [[nodiscard]] double mostHeight() const;
   [[nodiscard]] std::vector<SheetPage> pages() const;
 
  private:

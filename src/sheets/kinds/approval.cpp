@@ -243,7 +243,7 @@ std::vector<SheetPage> approvalPages(const SheetContext& context, const SheetHea
     addThreads(list, line);
     addSignature(list);
     std::vector<SheetPage> tried = list.pages();
-    if (pages.empty() || tried.size() == 1) {
+    if (pages.empty() || tried.size() < pages.size()) {
       pages = std::move(tried);
     }
     if (pages.size() == 1) {
