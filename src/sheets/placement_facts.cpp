@@ -3,8 +3,8 @@
 #include "sheets/placement_facts.h"
 
 #include <algorithm>
-#include <cmath>
 
+#include "creaseline/planning/drawn_words.h"
 #include "creaseline/planning/wording.h"
 #include "sheets/text.h"
 
@@ -15,95 +15,9 @@ using sheets::toQString;
 
 namespace {
 
-bool isSleeve(PanelName panel) {
-  return panel == PanelName::LeftSleeve || panel == PanelName::RightSleeve;
-}
-
-// Sleeves are drawn turned by 180 degrees against panel coordinates; words for directions on the
-// sheet must agree with its drawing.
-Slack asDrawn(const Slack& slack, PanelName panel) {
-  return isSleeve(panel) ? Slack{slack.right, slack.left, slack.down, slack.up, slack.turn} : slack;
-}
-Point asDrawn(Point direction, PanelName panel) {
-  return isSleeve(panel) ? -direction : direction;
-}
-
-// The tightest of the group's sizes counts.
-Slack leastSlack(const SheetContext& context, const SizeGroup& group) {
-  Slack least = context.plan.placements[group.front()].frame->slack;
-  for (const std::size_t index : group) {
-    const Slack& slack = context.plan.placements[index].frame->slack;
-    least.left = std::min(least.left, slack.left);
-    least.right = std::min(least.right, slack.right);
-    least.up = std::min(least.up, slack.up);
-    least.down = std::min(least.down, slack.down);
-    least.turn = std::min(least.turn, slack.turn);
-  }
-  return least;
-}
-
-QString directionWord(Point direction) {
-  if (std::abs(direction.x) > std::abs(direction.y)) {
-    return direction.x < 0.0 ? QStringLiteral("left") : QStringLiteral("right");
-  }
-  return direction.y < 0.0 ? QStringLiteral("top") : QStringLiteral("bottom");
-}
-
-QString bracketText(const Frame& frame, const PlacementPlan& plan) {
-  const auto word = [&](Point side) {
-    return directionWord(asDrawn(turned(side, plan.frame->turn), plan.panel));
-  };
-  QString text;
-  switch (frame.bracket) {
-    case BracketSide::Top:
-      text = word({0.0, -1.0});
-      break;
-    case BracketSide::Bottom:
-      text = word({0.0, 1.0});
-      break;
-    case BracketSide::Left:
-      text = word({-1.0, 0.0});
-      break;
-    case BracketSide::Right:
-      text = word({1.0, 0.0});
-      break;
-    case BracketSide::Both:
-      text = word({-1.0, 0.0}) + QStringLiteral(" and ") + word({1.0, 0.0});
-      break;
-  }
-  return text + QStringLiteral(" of the drawing (black mark)");
-}
-
-// Empty if frame and design share their centre to the ruler mark.
-QString frameOffsetText(const PlacementPlan& plan, const UnitChoice& units) {
-  const Point offset = asDrawn(plan.frame->centre - plan.placed.centre, plan.panel);
-  QStringList parts;
-  const auto add = [&](double value, const char* less, const char* more) {
-    const Length length = Length::fromMm(value);
-    if (roundToMark(length, units) != Length()) {
-      parts << toQString(formatLength(abs(length), units)) + u' ' +
-                   QString::fromLatin1(value < 0.0 ? less : more);
-    }
-  };
-  add(offset.y, "above", "below");
-  add(offset.x, "left of", "right of");
-  if (parts.isEmpty()) {
-    return {};
-  }
-  return parts.join(QStringLiteral(" and ")) + QStringLiteral(" the design's centre, as drawn");
-}
-
-QString designInFrameText(const PlacementPlan& plan) {
-  const Angle turn = plan.placed.panelTurn - plan.frame->turn;
-  if (turn == Angle()) {
-    return QStringLiteral("not turned against the frame");
-  }
-  const QString size = toQString(formatAngle(turn < Angle() ? -turn : turn));
-  if (turn == Angle::fromDegrees(180.0)) {
-    return QStringLiteral("load it turned by ") + size;
-  }
-  return QStringLiteral("load it turned by ") + size +
-         (turn < Angle() ? QStringLiteral(" anticlockwise") : QStringLiteral(" clockwise"));
+QString loadingText(const PlacementPlan& plan) {
+  const QString phrase = toQString(designInFramePhrase(plan));
+  return phrase.startsWith(QStringLiteral("turned")) ? QStringLiteral("load it ") + phrase : phrase;
 }
 
 void addNumbers(PlacementFacts& facts, const SheetContext& context, const SizeGroup& group,
@@ -129,12 +43,12 @@ void addNumbers(PlacementFacts& facts, const SheetContext& context, const SizeGr
   facts.numbers.push_back({QStringLiteral("Turn"), capitalised(toQString(turnPhrase(plan))),
                            QString(), NumberSize::Close});
   if (plan.frame) {
-    facts.numbers.push_back({QStringLiteral("Room in the frame"),
-                             capitalised(toQString(slackPhrase(
-                                 asDrawn(leastSlack(context, group), plan.panel), units))),
-                             group.size() > 1 ? QStringLiteral("as drawn; least of these sizes")
-                                              : QStringLiteral("as drawn"),
-                             NumberSize::Close});
+    facts.numbers.push_back(
+        {QStringLiteral("Room in the frame"),
+         capitalised(toQString(slackPhrase(leastSlackAsDrawn(context.plan, group), units))),
+         group.size() > 1 ? QStringLiteral("as drawn; least of these sizes")
+                          : QStringLiteral("as drawn"),
+         NumberSize::Close});
   }
 }
 
@@ -152,12 +66,14 @@ void addFrameRows(PlacementFacts& facts, const SheetContext& context, const Plac
        toQString(framePhrase(*frame, *plan.frame, units)) + QStringLiteral("; ") +
            toQString(nameOf(frame->kind)) + QStringLiteral(", outside ") +
            toQString(sizePhrase(frame->body.width(), frame->body.height(), units))});
-  facts.rows.push_back({QStringLiteral("Bracket"), bracketText(*frame, plan)});
-  const QString offset = frameOffsetText(plan, units);
+  facts.rows.push_back(
+      {QStringLiteral("Bracket"),
+       toQString(bracketAsDrawn(*frame, plan)) + QStringLiteral(" of the drawing (black mark)")});
+  const QString offset = toQString(frameOffsetAsDrawn(plan, units));
   if (!offset.isEmpty()) {
-    facts.rows.push_back({QStringLiteral("Frame centre"), offset});
+    facts.rows.push_back({QStringLiteral("Frame centre"), offset + QStringLiteral(", as drawn")});
   }
-  facts.rows.push_back({QStringLiteral("Design in it"), designInFrameText(plan)});
+  facts.rows.push_back({QStringLiteral("Design in it"), loadingText(plan)});
   if (!plan.frame->bodyNearest.empty()) {
     facts.rows.push_back(
         {QStringLiteral("Frame to"), toQString(plan.frame->bodyNearest) + QStringLiteral(": ") +

@@ -27,7 +27,8 @@ QString ownerText(const Order& order, const Shop& shop) {
   if (!shop.name.empty()) {
     parts << toQString(shop.name);
   }
-  return parts.join(QStringLiteral(" · "));
+  // Where the line wraps, the point stays at its end.
+  return parts.join(QStringLiteral("\u00a0· "));
 }
 
 bool chosen(const SheetKind& kind, const SheetChoice& choice) {
