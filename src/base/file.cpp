@@ -217,16 +217,17 @@ FileStamp stampOf(const std::filesystem::path& path, std::size_t limit) {
   return {contentDigest(readFile(path, limit))};
 }
 
+bool stillSays(const std::filesystem::path& path, const FileStamp& stamp) {
+  try {
+    return stampOf(path) == stamp;
+  } catch (const InputError&) {
+    return false;
+  }
+}
+
 void writeFileIfUnchanged(const std::filesystem::path& path, std::string_view content,
                           const FileStamp& expected) {
-  const auto isUnchanged = [&] {
-    try {
-      return stampOf(path) == expected;
-    } catch (const InputError&) {
-      return false;  // too large or no file by now: not what was read
-    }
-  };
-  if (!isUnchanged()) {
+  if (!stillSays(path, expected)) {
     throw ChangedOutside(path.string());
   }
   const std::filesystem::path target = linkTarget(path);
@@ -237,7 +238,7 @@ void writeFileIfUnchanged(const std::filesystem::path& path, std::string_view co
       throw ChangedOutside(path.string());
     }
   } else {
-    if (!isUnchanged()) {
+    if (!stillSays(path, expected)) {
       throw ChangedOutside(path.string());
     }
     temporary.moveIntoPlace();

@@ -193,6 +193,18 @@ std::string exactText(Length length) {
   return decimalText(length.nanometres(), 6) + " mm";
 }
 
+std::string exactText(Length length, LengthUnit unit) {
+  constexpr std::int64_t kFinestMarks = 64;
+  constexpr std::int64_t kFinestStep = kNanometresPerInch / kFinestMarks;
+  if (unit == LengthUnit::Centimetre) {
+    return decimalText(length.nanometres(), 7) + " cm";
+  }
+  if (unit == LengthUnit::Inch && length.nanometres() % kFinestStep == 0) {
+    return inchText(length.nanometres() / kFinestStep, kFinestMarks);
+  }
+  return exactText(length);
+}
+
 std::string exactText(ArealWeight weight) {
   return decimalText(std::llround(weight.gramsPerSquareMetre() * 1000.0), 3) + " g/m2";
 }

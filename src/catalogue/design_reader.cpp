@@ -22,7 +22,6 @@ constexpr std::size_t kMostPieces = 1'000;
 constexpr std::size_t kMostRingPoints = 20'000;
 constexpr std::size_t kMostOutlinePoints = 50'000;  // of all rings together
 constexpr std::size_t kMostHoles = 1'000;
-constexpr Length kSizeTolerance = Length::fromMm(0.5);  // measured by hand against drawn
 constexpr Length kSmallestDesign = Length::fromMm(1.0);
 
 std::vector<AppliquePiece> readPieces(const JsonCursor& at) {
@@ -166,7 +165,8 @@ void readOutline(const JsonCursor& at, Design& design) {
       design.outline = readSvgOutline(path);
     } else {
       const auto dpi = object.find("dpi");
-      design.outline = readPngOutline(path, dpi ? dpi->number(1.0, 10'000.0) : 0.0);
+      design.outlineDotsPerInch = dpi ? dpi->number(1.0, 10'000.0) : 0.0;
+      design.outline = readPngOutline(path, design.outlineDotsPerInch);
     }
   }
   object.finish();

@@ -53,18 +53,19 @@ SyntaxMessage syntaxMessage(std::string message) {
 
 class TreeBuilder : public nlohmann::json::json_sax_t {
  public:
-  TreeBuilder(std::string_view text, const std::string& file) : text_(text), file_(file) {}
+  TreeBuilder(std::string_view text, const std::string& file, std::size_t mostValues)
+      : text_(text), file_(file), mostValues_(mostValues) {}
 
   bool null() override { return add(JsonNode{}); }
   bool boolean(bool value) override { return add(JsonNode{value}); }
   bool number_integer(number_integer_t value) override {
-    return add(JsonNode{static_cast<double>(value)});
+    return add(JsonNode{JsonNumber{static_cast<double>(value), std::to_string(value)}});
   }
   bool number_unsigned(number_unsigned_t value) override {
-    return add(JsonNode{static_cast<double>(value)});
+    return add(JsonNode{JsonNumber{static_cast<double>(value), std::to_string(value)}});
   }
-  bool number_float(number_float_t value, const string_t& /*text*/) override {
-    return add(JsonNode{value});
+  bool number_float(number_float_t value, const string_t& text) override {
+    return add(JsonNode{JsonNumber{value, text}});
   }
   bool string(string_t& value) override { return add(JsonNode{std::move(value)}); }
   bool binary(binary_t& /*value*/) override { return false; }  // not part of JSON text
@@ -96,9 +97,9 @@ class TreeBuilder : public nlohmann::json::json_sax_t {
   // Containers are filled in place; a parent does not grow while a child is open, so the
   // pointers on the stack stay good.
   JsonNode* place(JsonNode&& node) {
-    if (++count_ > kMostValues) {
+    if (++count_ > mostValues_) {
       throw InputError(
-          {file_, pointer(), fmt::format("more than {} values", kMostValues), "a smaller file"});
+          {file_, pointer(), fmt::format("more than {} values", mostValues_), "a smaller file"});
     }
     if (open_.empty()) {
       root_ = std::move(node);
@@ -155,6 +156,7 @@ class TreeBuilder : public nlohmann::json::json_sax_t {
 
   std::string_view text_;
   const std::string& file_;
+  std::size_t mostValues_;
   JsonNode root_;
   std::vector<JsonNode*> open_;
   std::size_t count_ = 0;
@@ -162,11 +164,11 @@ class TreeBuilder : public nlohmann::json::json_sax_t {
 
 }  // namespace
 
-JsonNode parseJson(std::string_view text, const std::string& file) {
+JsonNode parseJson(std::string_view text, const std::string& file, std::size_t mostValues) {
   if (text.find_first_not_of(" \t\r\n") == std::string_view::npos) {
     throw InputError({file, "line 1, column 1", "an empty file", "a JSON object in braces"});
   }
-  TreeBuilder builder(text, file);
+  TreeBuilder builder(text, file, mostValues);
   if (!nlohmann::json::sax_parse(text.begin(), text.end(), &builder)) {
     throw InputError({file, "line 1, column 1", "text that is not JSON", "a JSON object"});
   }

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "creaseline/base/digest.h"
 #include "creaseline/base/file.h"
 #include "creaseline/base/units.h"
 
@@ -63,7 +64,9 @@ std::string JsonCursor::shown() const {
   struct Describe {
     std::string operator()(std::monostate) const { return "null"; }
     std::string operator()(bool value) const { return value ? "true" : "false"; }
-    std::string operator()(double value) const { return fmt::format("the number {}", value); }
+    std::string operator()(const JsonNumber& number) const {
+      return fmt::format("the number {}", number.value);
+    }
     std::string operator()(const std::string& value) const { return inQuotes(value); }
     std::string operator()(const JsonNode::Array& value) const {
       return fmt::format("a list of {}", value.size());
@@ -119,6 +122,14 @@ std::string JsonCursor::prose() const {
   return *text;
 }
 
+std::string JsonCursor::anyText() const {
+  const auto* text = std::get_if<std::string>(&node_->content);
+  if (text == nullptr) {
+    failShown("a text in double quotes");
+  }
+  return *text;
+}
+
 bool JsonCursor::boolean() const {
   const auto* value = std::get_if<bool>(&node_->content);
   if (value == nullptr) {
@@ -128,19 +139,20 @@ bool JsonCursor::boolean() const {
 }
 
 double JsonCursor::number(double least, double most) const {
-  const auto* value = std::get_if<double>(&node_->content);
-  if (value == nullptr || !(*value >= least && *value <= most)) {
+  const auto* number = std::get_if<JsonNumber>(&node_->content);
+  if (number == nullptr || !(number->value >= least && number->value <= most)) {
     failShown(fmt::format("a number from {} to {}", least, most));
   }
-  return *value;
+  return number->value;
 }
 
 int JsonCursor::integer(int least, int most) const {
-  const auto* value = std::get_if<double>(&node_->content);
-  if (value == nullptr || !(*value >= least && *value <= most) || std::floor(*value) != *value) {
+  const auto* number = std::get_if<JsonNumber>(&node_->content);
+  if (number == nullptr || !(number->value >= least && number->value <= most) ||
+      std::floor(number->value) != number->value) {
     failShown(fmt::format("a whole number from {} to {}", least, most));
   }
-  return static_cast<int>(*value);
+  return static_cast<int>(number->value);
 }
 
 Length JsonCursor::length(Length least, Length most) const {
@@ -225,14 +237,15 @@ JsonObject JsonCursor::object() const {
 }
 
 std::vector<std::pair<std::string, JsonCursor>> JsonCursor::members(std::size_t most,
-                                                                    std::string_view ofWhat) const {
+                                                                    std::string_view ofWhat,
+                                                                    std::size_t least) const {
   const auto* object = std::get_if<JsonNode::Object>(&node_->content);
   if (object == nullptr) {
     failShown(fmt::format("an object of {} in braces", ofWhat));
   }
-  if (object->empty() || object->size() > most) {
+  if (object->size() < least || object->size() > most) {
     fail(object->empty() ? "an empty object" : fmt::format("an object of {}", object->size()),
-         fmt::format("from 1 to {} {}", most, ofWhat));
+         fmt::format("from {} to {} {}", least, most, ofWhat));
   }
   std::vector<std::pair<std::string, JsonCursor>> result;
   for (const JsonMember& member : *object) {
@@ -298,9 +311,11 @@ void JsonObject::finish() const {
 }
 
 JsonDocument::JsonDocument(const std::filesystem::path& path, Reading& reading)
-    : source_(std::make_unique<JsonCursor::Source>(JsonCursor::Source{path, &reading})),
-      root_(parseJson(readFile(path), path.string())) {
+    : source_(std::make_unique<JsonCursor::Source>(JsonCursor::Source{path, &reading})) {
+  const std::string text = readFile(path);
+  root_ = std::make_shared<const JsonNode>(parseJson(text, path.string()));
   reading.files.push_back(path);
+  reading.documents.push_back({path, {contentDigest(text)}, root_});
 }
 
 void requireDistinct(const std::vector<std::string>& before, const std::string& name,

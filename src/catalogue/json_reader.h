@@ -33,11 +33,17 @@ inline constexpr Length kLargestPart = Length::fromMm(5'000.0);  // garment, fra
 
 // ---- The parsed document -----------------------------------------------------------------------
 
+// A number with its digits, which may be more than a double holds: unknown keys are kept on saving.
+struct JsonNumber {
+  double value = 0.0;
+  std::string text;
+  bool operator==(const JsonNumber&) const = default;
+};
 struct JsonMember;
 struct JsonNode {
   using Array = std::vector<JsonNode>;
   using Object = std::vector<JsonMember>;  // in file order, keys distinct
-  std::variant<std::monostate, bool, double, std::string, Array, Object> content;
+  std::variant<std::monostate, bool, JsonNumber, std::string, Array, Object> content;
 };
 struct JsonMember {
   std::string key;
@@ -46,7 +52,8 @@ struct JsonMember {
 
 // Parses RFC 8259 JSON. Throws InputError with line and column for syntax errors, malformed
 // UTF-8, too deep nesting and too many values, and with the pointer for a key that occurs twice.
-[[nodiscard]] JsonNode parseJson(std::string_view text, const std::string& file);
+[[nodiscard]] JsonNode parseJson(std::string_view text, const std::string& file,
+                                 std::size_t mostValues = kMostValues);
 
 // ---- Reading -----------------------------------------------------------------------------------
 
@@ -56,6 +63,11 @@ struct Reading {
   std::vector<std::filesystem::path> files;
   // Unknown keys are errors instead of notes: for shipped rules, where a note would be lost.
   bool strict = false;
+  // What an order in the making may still lack: blanks, designs, lines, sizes, placements.
+  bool draft = false;
+  // Every document read, in that order: what a saved file is compared and merged with.
+  std::vector<OriginalFile> documents;
+  [[nodiscard]] std::size_t least() const { return draft ? 0 : 1; }
 };
 
 class JsonObject;
@@ -78,7 +90,10 @@ class JsonCursor {
   [[nodiscard]] Reading& reading() const { return *source_->reading; }
 
   [[nodiscard]] bool isText() const { return std::holds_alternative<std::string>(node_->content); }
-  [[nodiscard]] bool isNumber() const { return std::holds_alternative<double>(node_->content); }
+  [[nodiscard]] bool isNumber() const { return std::holds_alternative<JsonNumber>(node_->content); }
+  [[nodiscard]] bool isNull() const {
+    return std::holds_alternative<std::monostate>(node_->content);
+  }
   [[nodiscard]] bool isEmptyText() const;
   [[nodiscard]] bool isObject() const;
   // The value as a message shows it.
@@ -86,6 +101,8 @@ class JsonCursor {
 
   [[nodiscard]] std::string label() const;  // one line, not empty, at most kLongestLabel
   [[nodiscard]] std::string prose() const;  // may be empty, may hold line breaks
+  // Any text of any length, for files that the program itself writes.
+  [[nodiscard]] std::string anyText() const;
   [[nodiscard]] bool boolean() const;
   [[nodiscard]] double number(double least, double most) const;  // both ends included
   [[nodiscard]] int integer(int least, int most) const;          // both ends included
@@ -109,7 +126,7 @@ class JsonCursor {
   // All members of an object whose keys are data, such as sizes; the key is the last part of the
   // cursor's pointer.
   [[nodiscard]] std::vector<std::pair<std::string, JsonCursor>> members(
-      std::size_t most, std::string_view ofWhat) const;
+      std::size_t most, std::string_view ofWhat, std::size_t least = 1) const;
 
   // A list of distinct enumerators, names or identifiers.
   template <class E>
@@ -154,11 +171,11 @@ class JsonObject {
 class JsonDocument {
  public:
   JsonDocument(const std::filesystem::path& path, Reading& reading);
-  [[nodiscard]] JsonCursor root() const { return {*source_, root_, ""}; }
+  [[nodiscard]] JsonCursor root() const { return {*source_, *root_, ""}; }
 
  private:
   std::unique_ptr<JsonCursor::Source> source_;
-  JsonNode root_;
+  std::shared_ptr<const JsonNode> root_;
 };
 
 // Refuses the second of two equal names; `whatIsIt` as in "frame id".

@@ -30,7 +30,7 @@ std::vector<Entry> readReferred(const JsonCursor& at, FileKind kind, std::string
                                 std::string_view idName, Read read) {
   std::vector<Entry> entries;
   std::vector<std::string> ids;
-  for (const JsonCursor& item : at.items(1, kMostEntries, ofWhat)) {
+  for (const JsonCursor& item : at.items(at.reading().least(), kMostEntries, ofWhat)) {
     if (item.isText()) {
       const JsonDocument document(referredFile(item), item.reading());
       JsonObject top = document.root().object();
@@ -69,7 +69,7 @@ std::string readColour(const std::optional<JsonCursor>& at, const Blank& blank) 
 
 std::vector<SizeQuantity> readSizes(const JsonCursor& at, const Blank& blank) {
   std::vector<SizeQuantity> sizes;
-  for (const auto& [name, quantity] : at.members(1'000, "sizes")) {
+  for (const auto& [name, quantity] : at.members(1'000, "sizes", at.reading().least())) {
     const SizeName size(name);
     if (blank.chart.find(size) == nullptr) {
       std::vector<std::string> known;
@@ -143,7 +143,8 @@ OrderLine readLine(const JsonCursor& at, const Order& order, const Rules& rules)
   }
   line.colour = readColour(object.find("colour"), *blank);
   line.sizes = readSizes(object.at("sizes"), *blank);
-  for (const JsonCursor& item : object.at("placements").items(1, kMostPlacements, "placements")) {
+  for (const JsonCursor& item :
+       object.at("placements").items(at.reading().least(), kMostPlacements, "placements")) {
     line.placements.push_back(readPlacement(item, *blank, order, rules));
   }
   line.note = object.proseOrEmpty("note");
@@ -189,7 +190,8 @@ Order readOrder(JsonObject& top, const Rules& rules) {
   order.designs =
       readReferred<Design>(top.at("designs"), FileKind::Design, "designs", "design id", readDesign);
   std::set<std::string> ids;
-  for (const JsonCursor& item : top.at("lines").items(1, kMostLines, "order lines")) {
+  for (const JsonCursor& item :
+       top.at("lines").items(top.cursor().reading().least(), kMostLines, "order lines")) {
     order.lines.push_back(readLine(item, order, rules));
     const std::string& id = order.lines.back().id;
     if (!ids.insert(id).second) {

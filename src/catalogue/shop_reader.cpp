@@ -8,6 +8,7 @@
 #include <limits>
 
 #include "catalogue/rules_reader.h"
+#include "catalogue/unit_names.h"
 #include "catalogue/window_reader.h"
 #include "creaseline/base/units.h"
 #include "creaseline/shape/outline.h"
@@ -25,28 +26,13 @@ UnitChoice readUnits(const JsonCursor& at) {
   JsonObject object = at.object();
   UnitChoice units;
   if (const auto length = object.find("length")) {
-    const std::string text = length->label();
-    if (text != "in" && text != "cm" && text != "mm") {
-      length->failShown("one of in, cm, mm");
-    }
-    units.length = text == "in"   ? LengthUnit::Inch
-                   : text == "cm" ? LengthUnit::Centimetre
-                                  : LengthUnit::Millimetre;
+    units.length = length->enumerator<LengthUnit>();
   }
   if (const auto mark = object.find("mark")) {
-    const std::string text = mark->label();
-    if (text != "1/8" && text != "1/16") {
-      mark->failShown("one of 1/8, 1/16");
-    }
-    units.mark = text == "1/8" ? RulerMark::Eighth : RulerMark::Sixteenth;
+    units.mark = mark->enumerator<RulerMark>();
   }
   if (const auto weight = object.find("weight")) {
-    const std::string text = weight->label();
-    if (text != "g/m2" && text != "oz/yd2") {
-      weight->failShown("one of g/m2, oz/yd2");
-    }
-    units.weight =
-        text == "g/m2" ? WeightUnit::GramsPerSquareMetre : WeightUnit::OuncesPerSquareYard;
+    units.weight = weight->enumerator<WeightUnit>();
   }
   object.finish();
   return units;
@@ -132,23 +118,6 @@ Frame readFrame(JsonObject& object) {
   return frame;
 }
 
-// Rolls are sold by the metre and the yard, units that no other length is given in.
-Length readRollLength(const JsonCursor& at) {
-  constexpr std::pair<std::string_view, double> kUnits[] = {{"yd", 914.4}, {"m", 1000.0}};
-  const std::string text = at.label();
-  for (const auto& [unit, mm] : kUnits) {
-    if (text.size() <= unit.size() || text.substr(text.size() - unit.size()) != unit) {
-      continue;
-    }
-    const Result<Length> number =
-        parseLength(text.substr(0, text.size() - unit.size()), LengthUnit::Millimetre);
-    if (number && *number >= Length() && number->mm() * mm <= kLongestRoll.mm()) {
-      return *number * mm;
-    }
-  }
-  return at.length({}, kLongestRoll);
-}
-
 BackingStock readBacking(JsonObject& object) {
   BackingStock stock;
   stock.id = object.at("id").identifier<StockId>();
@@ -206,6 +175,23 @@ std::vector<Entry> readEntries(const JsonCursor& at, std::size_t least, std::str
 }
 
 }  // namespace
+
+// Rolls are sold by the metre and the yard, units that no other length is given in.
+Length readRollLength(const JsonCursor& at) {
+  constexpr std::pair<std::string_view, double> kUnits[] = {{"yd", 914.4}, {"m", 1000.0}};
+  const std::string text = at.label();
+  for (const auto& [unit, mm] : kUnits) {
+    if (text.size() <= unit.size() || text.substr(text.size() - unit.size()) != unit) {
+      continue;
+    }
+    const Result<Length> number =
+        parseLength(text.substr(0, text.size() - unit.size()), LengthUnit::Millimetre);
+    if (number && *number >= Length() && number->mm() * mm <= kLongestRoll.mm()) {
+      return *number * mm;
+    }
+  }
+  return at.length({}, kLongestRoll);
+}
 
 Shop readShop(JsonObject& top, const Rules& rules) {
   Shop shop;

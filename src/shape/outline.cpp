@@ -59,7 +59,8 @@ Outline Outline::transformed(Angle turn, double scale, Point shift) const {
 
 Outline Outline::centred() const {
   const Box box = bounds();
-  return box.empty() ? *this : transformed(Angle(), 1.0, -box.centre());
+  return box.empty() || norm(box.centre()) <= kCentredMm ? *this
+                                                         : transformed(Angle(), 1.0, -box.centre());
 }
 
 Ring Outline::hull() const {

@@ -120,8 +120,10 @@ Result<Window> Window::polygon(Ring points) {
   }
   Ring hull = convexHull(std::move(points));
   const Point centre = ringBounds(hull).centre();
-  for (Point& point : hull) {
-    point = point - centre;
+  if (norm(centre) > kCentredMm) {
+    for (Point& point : hull) {
+      point = point - centre;
+    }
   }
   Window window(Polygon{std::move(hull)});
   if (window.width() <= Length() || window.height() <= Length()) {

@@ -31,6 +31,9 @@ struct FileStamp {
 [[nodiscard]] FileStamp stampOf(const std::filesystem::path& path,
                                 std::size_t limit = kLargestTextFile);
 
+// Whether the file says now what the stamp stands for; false too for what cannot be read.
+[[nodiscard]] bool stillSays(const std::filesystem::path& path, const FileStamp& stamp);
+
 // Like writeFileAtomically(), but throws ChangedOutside, and leaves all as it is, if the file does
 // not say any more what `expected` stands for. A file that must not be there yet is created in one
 // step that never replaces another's. Otherwise the last look is taken after the new content is

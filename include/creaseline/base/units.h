@@ -58,6 +58,9 @@ std::string formatAngle(Angle angle);
 // For files: exact, always millimetres, shortest decimal form: "88.9 mm". parseLength() returns
 // the same length.
 std::string exactText(Length length);
+// The same in a unit of one's own where that is exact: inches as whole 64ths ("3 1/2 in"), else
+// millimetres; centimetres always ("8.9 cm").
+std::string exactText(Length length, LengthUnit unit);
 std::string exactText(ArealWeight weight);
 std::string exactText(Angle angle);
 

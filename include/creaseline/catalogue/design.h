@@ -45,7 +45,8 @@ struct Design {
   std::vector<AppliquePiece> pieces;
   Outline outline;  // centred, its bounds are width x height
   OutlineSource outlineSource = OutlineSource::BoundingBox;
-  std::string outlineFile;  // of Svg and Png, as written in the order
+  std::string outlineFile;          // of Svg and Png, as written in the order
+  double outlineDotsPerInch = 0.0;  // of Png, where the order says it; 0: the picture's own
   bool operator==(const Design&) const = default;
 
   // Stitches per square millimetre over the area of the outline; pieces that overlap count twice.

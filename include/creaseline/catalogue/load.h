@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "creaseline/catalogue/order.h"
+#include "creaseline/catalogue/original.h"
 #include "creaseline/catalogue/rules.h"
 #include "creaseline/catalogue/shop.h"
 
@@ -29,6 +30,7 @@ struct Loaded {
   T value;
   std::vector<LoadNote> notes;
   std::vector<std::filesystem::path> files;  // all files read, the first is the one asked for
+  Original<T> original;                      // what saving needs to know of these files
 };
 
 // The shipped rules from a folder laid out like resources/.
@@ -43,6 +45,9 @@ struct Loaded {
 // Checks every reference, size, colour and location against `rules`, and that each size's
 // measures make a garment.
 [[nodiscard]] Loaded<Order> loadOrder(const std::filesystem::path& file, const Rules& rules);
+// The same for an order in the making or a template, which may still lack blanks, designs, lines,
+// sizes and placements.
+[[nodiscard]] Loaded<Order> loadOrderDraft(const std::filesystem::path& file, const Rules& rules);
 [[nodiscard]] Loaded<Shop> loadShop(const std::filesystem::path& file, const Rules& rules);
 [[nodiscard]] Loaded<Blank> loadBlank(const std::filesystem::path& file, const Rules& rules);
 [[nodiscard]] Loaded<Design> loadDesign(const std::filesystem::path& file);

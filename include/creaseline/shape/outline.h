@@ -10,6 +10,10 @@
 
 namespace creaseline {
 
+// Nearer to the origin than this, a centre lies on it. Centring again must not move a shape by the
+// rounding of its coordinates, or a shape that is written and read back would not be the same.
+inline constexpr double kCentredMm = 1e-9;
+
 // One connected part of a design, such as one letter.
 struct Piece {
   Ring outer;
