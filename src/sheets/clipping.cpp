@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "sheets/clipping.h"
 
+#include <cmath>
 #include <optional>
 
 namespace creaseline {
@@ -81,6 +82,35 @@ QPolygonF clippedArea(const QPolygonF& ring, const QRectF& to) {
   area = clippedHalf(area, [&](QPointF p) { return to.right() - p.x(); });
   area = clippedHalf(area, [&](QPointF p) { return p.y() - to.top(); });
   return clippedHalf(area, [&](QPointF p) { return to.bottom() - p.y(); });
+}
+
+std::vector<QPolygonF> dashes(const QPolygonF& line, const std::vector<double>& lengths) {
+  std::vector<QPolygonF> drawn;
+  std::size_t part = 0;  // even ones are drawn
+  double left = lengths.front();
+  if (!line.isEmpty()) {
+    drawn.push_back({line.first()});
+  }
+  for (qsizetype i = 1; i < line.size(); ++i) {
+    QPointF at = line[i - 1];
+    double rest = std::hypot(line[i].x() - at.x(), line[i].y() - at.y());
+    while (rest > left) {
+      at += (line[i] - at) * (left / rest);
+      rest -= left;
+      if (part % 2 == 0) {
+        drawn.back() << at;
+      } else {
+        drawn.push_back({at});
+      }
+      part = (part + 1) % lengths.size();
+      left = lengths[part];
+    }
+    left -= rest;
+    if (part % 2 == 0) {
+      drawn.back() << line[i];
+    }
+  }
+  return drawn;
 }
 
 }  // namespace creaseline

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Lines and areas cut to a rectangle. Done on the points themselves, because pictures in SVG do not
-// keep a painter's clip.
+// Lines and areas cut to a rectangle, and lines cut to dashes. Done on the points themselves,
+// because pictures in SVG keep neither a painter's clip nor the lengths of a pen's dashes.
 #pragma once
 
 #include <QPolygonF>
@@ -15,5 +15,9 @@ namespace creaseline {
 // The area of a ring in the rectangle, as one ring that may run along the rectangle's sides
 // (I. Sutherland and G. Hodgman, Communications of the ACM 17(1), 1974). Empty if nothing is.
 [[nodiscard]] QPolygonF clippedArea(const QPolygonF& ring, const QRectF& to);
+
+// The drawn parts of a line whose parts of these lengths are drawn and left out by turns.
+[[nodiscard]] std::vector<QPolygonF> dashes(const QPolygonF& line,
+                                            const std::vector<double>& lengths);
 
 }  // namespace creaseline

@@ -31,31 +31,23 @@ lettering::TextStyle styleOf(const FigureText& text) {
   return text.strong ? kStrong : kText;
 }
 
-// A pen whose dashes are given in millimetres.
-QPen dashed(double width, std::initializer_list<double> lengths) {
+QPen flatPen(double width) {
   QPen pen(Qt::black, width);
   pen.setCapStyle(Qt::FlatCap);
-  QList<qreal> pattern;
-  for (const double length : lengths) {
-    pattern << length / width;
-  }
-  pen.setDashPattern(pattern);
   return pen;
 }
 
 QPen penOf(StrokeKind kind) {
   switch (kind) {
-    case StrokeKind::Crease:
-      return dashed(kThin, {6.0, 1.2, 0.6, 1.2});
-    case StrokeKind::Window:
-      return dashed(kFirm, {3.0, 2.0});
     case StrokeKind::Guide:
-      return QPen(Qt::black, kHair);
+      return flatPen(kHair);
+    case StrokeKind::Window:
     case StrokeKind::Collar:
     case StrokeKind::Fold:
-      return QPen(Qt::black, kFirm);
+      return flatPen(kFirm);
     case StrokeKind::Arrow:
       return QPen(Qt::NoPen);
+    case StrokeKind::Crease:
     case StrokeKind::Design:
     case StrokeKind::Hole:
     case StrokeKind::Cut:
@@ -63,9 +55,18 @@ QPen penOf(StrokeKind kind) {
     case StrokeKind::Register:
       break;
   }
-  QPen pen(Qt::black, kThin);
-  pen.setCapStyle(Qt::FlatCap);
-  return pen;
+  return flatPen(kThin);
+}
+
+// The line as its kind is drawn: whole, dashed or dash-dotted.
+std::vector<QPolygonF> drawnParts(StrokeKind kind, const QPolygonF& line) {
+  if (kind == StrokeKind::Crease) {
+    return dashes(line, {6.0, 1.2, 0.6, 1.2});
+  }
+  if (kind == StrokeKind::Window) {
+    return dashes(line, {3.0, 2.0});
+  }
+  return {line};
 }
 
 QRectF boxOf(const FigureText& text) {
@@ -154,8 +155,10 @@ void FigureOnPaper::paintStrokes(QPainter& painter, const QRectF& window) const 
       continue;
     }
     painter.setPen(pen);
-    for (const QPolygonF& part : clippedLine(placed(stroke.line, stroke.closed), window)) {
-      painter.drawPolyline(part);
+    for (const QPolygonF& drawn : drawnParts(stroke.kind, placed(stroke.line, stroke.closed))) {
+      for (const QPolygonF& part : clippedLine(drawn, window)) {
+        painter.drawPolyline(part);
+      }
     }
   }
 }

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <memory>
 
+#include "sheets/clipping.h"
 #include "sheets/figure_painter.h"
 #include "sheets/tiling.h"
 #include "sheets/typography.h"
@@ -134,16 +135,20 @@ class TiledFigure {
     const QRectF& window = tile.window;
     QPen pen(Qt::black, 0.25);
     pen.setCapStyle(Qt::FlatCap);
-    pen.setDashPattern({3.0, 4.0});
     painter.setPen(pen);
+    const auto dotted = [&painter](QPointF from, QPointF to) {
+      for (const QPolygonF& dot : dashes({from, to}, {0.8, 1.0})) {
+        painter.drawPolyline(dot);
+      }
+    };
     for (const double x : tiling_.columnJoins) {
       if (x > window.left() && x < window.right()) {
-        painter.drawLine(QPointF(x, window.top()), QPointF(x, window.bottom()));
+        dotted({x, window.top()}, {x, window.bottom()});
       }
     }
     for (const double y : tiling_.rowJoins) {
       if (y > window.top() && y < window.bottom()) {
-        painter.drawLine(QPointF(window.left(), y), QPointF(window.right(), y));
+        dotted({window.left(), y}, {window.right(), y});
       }
     }
     for (const JoinMark& mark : marks_) {

@@ -137,3 +137,13 @@ TEST_CASE("a line cut to windows that share no area keeps its length and its win
   }
   CHECK(sum == Approx(lengthOf({line})));
 }
+
+TEST_CASE("dashes run on round corners and end with the line", "[tiling]") {
+  const QPolygonF corner{QPointF(0.0, 0.0), QPointF(4.0, 0.0), QPointF(4.0, 6.5)};
+  const auto parts = dashes(corner, {3.0, 2.0});
+  REQUIRE(parts.size() == 3);  // 0 to 3, 5 to 8, 10 to 10.5
+  CHECK(parts[0] == QPolygonF({QPointF(0.0, 0.0), QPointF(3.0, 0.0)}));
+  CHECK(parts[1] == QPolygonF({QPointF(4.0, 1.0), QPointF(4.0, 4.0)}));
+  CHECK(parts[2] == QPolygonF({QPointF(4.0, 6.0), QPointF(4.0, 6.5)}));
+  CHECK(lengthOf(dashes(corner, {1.0, 3.0, 1.0, 1.0})) == Approx(3.5));
+}
