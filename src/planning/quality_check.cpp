@@ -42,10 +42,10 @@ const PlacementRule* ruleOf(const RuleId& id, const ReportContext& context) {
 
 // "2 3/4 to 3 1/4 in": the unit once. "3 in" if there is no choice.
 std::string rangeText(Length least, Length most, const UnitChoice& units) {
-  const std::string from = formatLength(least, units);
   if (least == most) {
-    return from;
+    return formatLength(least, units);
   }
+  const std::string from = formatLength(least, units);
   return fmt::format("{} to {}", from.substr(0, from.rfind(' ')), formatLength(most, units));
 }
 
