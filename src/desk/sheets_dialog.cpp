@@ -70,10 +70,11 @@ void SheetsDialog::connectPreview() {
   connect(new QShortcut(QKeySequence(Qt::Key_PageDown), this), &QShortcut::activated, this, on);
   connect(preview_, &SheetPreview::turned, this, turn);
   connect(pageNumber_, &QSpinBox::valueChanged, this, &SheetsDialog::showPage);
-  connect(fit_, &QPushButton::clicked, this,
-          [this] { preview_->setZoom(SheetPreview::Zoom::FitPage); });
-  connect(actual_, &QPushButton::clicked, this,
-          [this] { preview_->setZoom(SheetPreview::Zoom::ActualSize); });
+  connect(fit_, &QRadioButton::toggled, this, [this](bool whole) {
+    preview_->setZoom(whole ? SheetPreview::Zoom::FitPage : SheetPreview::Zoom::ActualSize);
+  });
+  connect(preview_, &SheetPreview::scaleChanged, this,
+          [this] { scale_->setText(tr("%1 %").arg(preview_->percentOfTrueSize())); });
   connect(preview_, &SheetPreview::scaleChanged, &pictureDelay_, qOverload<>(&QTimer::start));
   connect(&pictureDelay_, &QTimer::timeout, this, &SheetsDialog::askForPicture);
 }
@@ -195,7 +196,6 @@ void SheetsDialog::showPage(int page) {
 }
 
 void SheetsDialog::askForPicture() {
-  scale_->setText(tr("%1 %").arg(preview_->percentOfTrueSize()));
   if (pageCount() > 0) {
     busyDelay_.start();
     preparer_.paint(page_, preview_->pixelsPerMm(), devicePixelRatioF());

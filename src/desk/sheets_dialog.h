@@ -9,6 +9,7 @@
 #include <QLabel>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QRadioButton>
 #include <QSpinBox>
 #include <QTimer>
 #include <memory>
@@ -102,7 +103,7 @@ class SheetsDialog : public QDialog {
   SheetPreview* preview_ = nullptr;
   QPushButton *previous_ = nullptr, *next_ = nullptr;
   QSpinBox* pageNumber_ = nullptr;
-  QPushButton *fit_ = nullptr, *actual_ = nullptr;
+  QRadioButton *fit_ = nullptr, *actual_ = nullptr;
   QLabel* scale_ = nullptr;
   QLabel* hint_ = nullptr;
   QPushButton *pdf_ = nullptr, *pictures_ = nullptr, *print_ = nullptr, *close_ = nullptr;

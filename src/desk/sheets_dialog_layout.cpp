@@ -15,7 +15,7 @@ constexpr QSize kFirstSize{1080, 780};
 constexpr int kLeastKindsHeight = 120;
 constexpr int kBusyWidth = 90;
 // Width of the left column, in average characters.
-constexpr int kLeastChoices = 36;
+constexpr int kLeastChoices = 34;
 constexpr int kMostChoices = 50;
 
 }  // namespace
@@ -138,27 +138,28 @@ QLayout* SheetsDialog::buildPreview() {
   // A number that is being typed is not gone to figure by figure.
   pageNumber_->setKeyboardTracking(false);
   label->setBuddy(pageNumber_);
-  fit_ = button("zoomFit", tr("&Fit page"));
-  actual_ = button("zoomActual", tr("A&ctual size"));
+  // Which one holds is seen in every palette, unlike with a button that is pressed in.
+  fit_ = new QRadioButton(tr("&Fit page"), this);
+  fit_->setObjectName(QStringLiteral("zoomFit"));
+  actual_ = new QRadioButton(tr("A&ctual size"), this);
+  actual_->setObjectName(QStringLiteral("zoomActual"));
+  // Without a group of their own they would exclude the buttons of the range as well.
   auto* zooms = new QButtonGroup(this);
-  for (QPushButton* zoom : {fit_, actual_}) {
-    zoom->setCheckable(true);
-    zoom->setAutoDefault(false);
-    zooms->addButton(zoom);
-  }
+  zooms->addButton(fit_);
+  zooms->addButton(actual_);
   fit_->setChecked(true);
   scale_ = new QLabel(this);
   scale_->setObjectName(QStringLiteral("sheetsScale"));
-  scale_->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("000 %")));
+  scale_->setMinimumWidth(fontMetrics().horizontalAdvance(QStringLiteral("0000 %")));
   scale_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
   for (QWidget* part : {static_cast<QWidget*>(previous_), static_cast<QWidget*>(label),
                         static_cast<QWidget*>(pageNumber_), static_cast<QWidget*>(next_)}) {
     strip->addWidget(part);
   }
   strip->addStretch(1);
-  strip->addWidget(scale_);
   strip->addWidget(fit_);
   strip->addWidget(actual_);
+  strip->addWidget(scale_);
   preview_ = new SheetPreview(this);
   auto* column = new QVBoxLayout;
   column->addLayout(strip);

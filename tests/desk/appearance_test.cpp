@@ -183,7 +183,10 @@ TEST_CASE("The window Sheets looks right in light and in dark", "[desk][appearan
   const QString tone = dark ? QStringLiteral("dark") : QStringLiteral("light");
   picture(sheets, QStringLiteral("sheets-") + tone);
   checkNothingClipped(sheets);
-  QTest::mouseClick(&desk.find<QPushButton>("zoomActual"), Qt::LeftButton);
+  const qint64 whole = desk.find<SheetPreview>("sheetPreview").picture().cacheKey();
+  desk.find<QRadioButton>("zoomActual").click();
+  REQUIRE(waitFor(
+      [&] { return desk.find<SheetPreview>("sheetPreview").picture().cacheKey() != whole; }));
   desk.find<QRadioButton>("pagesSome").click();
   picture(sheets, QStringLiteral("sheets-actual-size-") + tone);
   checkNothingClipped(sheets);

@@ -99,13 +99,14 @@ TEST_CASE("The preview's page is the page that the pager paints", "[desk][sheets
   CHECK(desk.pageNumber().value() == 3);
   REQUIRE(waitFor([&] { return desk.preview().picture() == desk.expected(3); }));
   CHECK(desk.preview().picture() != desk.expected(1));
-  desk.button("zoomActual").click();
+  desk.find<QRadioButton>("zoomActual").click();
   CHECK(desk.preview().percentOfTrueSize() == 100);
+  CHECK(desk.label("sheetsScale") == QStringLiteral("100 %"));
   CHECK(desk.preview().pixelsPerMm() == Approx(96.0 / 25.4));
   REQUIRE(waitFor([&] { return desk.preview().picture() == desk.expected(3); }));
   // A sheet of A4 or Letter is higher than the window at that scale, and can be scrolled.
   CHECK(desk.preview().verticalScrollBar()->maximum() > 0);
-  desk.button("zoomFit").click();
+  desk.find<QRadioButton>("zoomFit").click();
   CHECK(desk.preview().verticalScrollBar()->maximum() == 0);
 }
 
@@ -333,6 +334,6 @@ TEST_CASE("The window answers while the whole demo is counted and turned", "[.][
   }
   measured("turning all pages", [&] { return !desk.find<QPushButton>("pageNext").isEnabled(); });
   const qint64 before = preview.picture().cacheKey();
-  desk.find<QPushButton>("zoomActual").click();
+  desk.find<QRadioButton>("zoomActual").click();
   measured("one page in actual size", [&] { return preview.picture().cacheKey() != before; });
 }
