@@ -13,15 +13,6 @@
 namespace creaseline {
 namespace {
 
-const PreparedFrame* preparedFrame(const Workshop& workshop, const FrameChoice& choice) {
-  for (const PreparedFrame& frame : *workshop.frames) {
-    if (frame.frame->id == choice.frame && frame.turn == choice.turn) {
-      return &frame;
-    }
-  }
-  return nullptr;
-}
-
 void decideFrame(PlacementPlan& plan, const PanelShape& panel, const Workshop& workshop,
                  Effort effort) {
   FrameSearch search =
@@ -86,7 +77,8 @@ PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop, 
                                         : workshop.figures.seamClearance * 2.0);
   plan.assumed = assumedMeasures(*plan.garment, *panel);
   decideFrame(plan, *panel, workshop, effort);
-  const PreparedFrame* frame = plan.frame ? preparedFrame(workshop, *plan.frame) : nullptr;
+  const PreparedFrame* frame =
+      plan.frame ? preparedFrame(workshop, plan.frame->frame, plan.frame->turn) : nullptr;
   plan.backing = chooseBacking(
       {&request.blank->fabric, &plan.design, panel->name, panel->insideSeen, plan.band, frame},
       workshop);

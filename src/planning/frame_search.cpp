@@ -33,8 +33,11 @@ Region moved(const Region& region, Point by) {
     for (Region::Span& span : chain) {
       span.from += by.x;
       span.to += by.x;
-      span.intercept += by.y - span.slope * by.x;
-      span.centre = span.centre + by;
+      if (span.radius == 0.0) {
+        span.intercept += by.y - span.slope * by.x;
+      } else {
+        span.centre = span.centre + by;
+      }
     }
     return chain;
   };
@@ -306,6 +309,17 @@ void tryFrame(FrameSearch& search, std::vector<Candidate>& candidates, const Pre
 bool coversHoopingError(const Slack& slack, const HoopingError& error) {
   return slack.left >= error.sideways && slack.right >= error.sideways && slack.up >= error.along &&
          slack.down >= error.along && slack.turn >= error.turn;
+}
+
+RoomInFrame roomInFrame(const PreparedFrame& frame, const Outline& onPanel, Point centre,
+                        Point frameCentre) {
+  const Ring hull = hullAround(onPanel, centre);
+  const Region region = frame.opening.translations(hull);
+  constexpr double kRounding = 1e-9;  // of the difference of the two centres
+  if (!region.contains(centre - frameCentre, kRounding)) {
+    return {};
+  }
+  return {moved(region, frameCentre), frame.opening.slack(region, hull, centre - frameCentre)};
 }
 
 FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, const Outline& onPanel,

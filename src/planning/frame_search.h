@@ -20,6 +20,15 @@ struct FrameSearch {
 FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, const Outline& onPanel,
                          Point centre, Effort effort);
 
+// Where the design's centre may lie in a frame whose own centre is at `frameCentre`, all in panel
+// coordinates, as FrameChoice::room says it; and the slack with the design at its place there.
+struct RoomInFrame {
+  Region room;
+  Slack slack;
+};
+RoomInFrame roomInFrame(const PreparedFrame& frame, const Outline& onPanel, Point centre,
+                        Point frameCentre);
+
 // True if the slack covers the shop's own hooping error on every side and turned.
 bool coversHoopingError(const Slack& slack, const HoopingError& error);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The plan for machines: every decision with its reasons, as JSON with keys in a fixed order.
-#include <cmath>
+#include <array>
+#include <charconv>
 #include <nlohmann/json.hpp>
 
 #include "creaseline/planning/report.h"
@@ -13,13 +14,22 @@ using Json = nlohmann::ordered_json;
 
 constexpr int kPlanVersion = 1;
 
-Json point(Point p) {
-  return {{"x", exactText(Length::fromMm(p.x))}, {"y", exactText(Length::fromMm(p.y))}};
+// Coordinates with the fewest digits that read back as the same number. Rounding them to whole
+// nanometres would move a design that just touches its frame out of it.
+std::string millimetres(double value) {
+  std::array<char, 400> digits{};  // the longest number without an exponent has 327
+  const auto end =
+      std::to_chars(digits.data(), digits.data() + digits.size(), value, std::chars_format::fixed)
+          .ptr;
+  return std::string(digits.data(), end) + " mm";
 }
 
-// Factors to a ten-thousandth, rounded down: what is said to fit must fit.
-double factor(double value) {
-  return std::floor(value * 1.0e4 + 1.0e-7) / 1.0e4;
+Json point(Point p) {
+  return {{"x", millimetres(p.x)}, {"y", millimetres(p.y)}};
+}
+
+Json boxJson(const Box& box) {
+  return {{"min", point(box.min)}, {"max", point(box.max)}};
 }
 
 template <class E>
@@ -66,18 +76,22 @@ Json frameJson(const FrameChoice& choice) {
 }
 
 Json placedJson(const Placed& placed) {
-  return {{"from", name(placed.from)},
-          {"drop", exactText(placed.drop)},
-          {"centre-offset", exactText(placed.centreOffset)},
-          {"centre-below-datum", exactText(placed.centreBelowDatum)},
-          {"lateral", exactText(placed.lateral)},
-          {"turn", exactText(placed.turn)},
-          {"panel-turn", exactText(placed.panelTurn)},
-          {"centre", point(placed.centre)},
-          {"rule", placed.rule.text()},
-          {"drop-reasons", reasonsJson(placed.dropReasons)},
-          {"lateral-reasons", reasonsJson(placed.lateralReasons)},
-          {"turn-reasons", reasonsJson(placed.turnReasons)}};
+  Json json = {{"from", name(placed.from)},
+               {"drop", exactText(placed.drop)},
+               {"centre-offset", exactText(placed.centreOffset)},
+               {"centre-below-datum", exactText(placed.centreBelowDatum)},
+               {"lateral", exactText(placed.lateral)},
+               {"turn", exactText(placed.turn)},
+               {"panel-turn", exactText(placed.panelTurn)},
+               {"centre", point(placed.centre)},
+               {"rule", placed.rule.text()},
+               {"drop-reasons", reasonsJson(placed.dropReasons)},
+               {"lateral-reasons", reasonsJson(placed.lateralReasons)},
+               {"turn-reasons", reasonsJson(placed.turnReasons)}};
+  if (!placed.bounds.empty()) {
+    json["bounds"] = boxJson(placed.bounds);
+  }
+  return json;
 }
 
 Json clothJson(const std::vector<ClothCheck>& checks) {
@@ -99,7 +113,7 @@ Json rejectionsJson(const std::vector<FrameRejection>& rejections) {
                     {"test", name(rejection.test)},
                     {"missing", exactText(rejection.missing)},
                     {"what", rejection.what},
-                    {"largest-scale", factor(rejection.largestScale)}});
+                    {"largest-scale", rejection.largestScale}});
   }
   return list;
 }
@@ -166,12 +180,13 @@ Json placementJson(const PlacementPlan& plan, const Order& order) {
   json["placed"] = placedJson(plan.placed);
   json["cloth"] = clothJson(plan.cloth);
   json["frame"] = plan.frame ? frameJson(*plan.frame) : Json();
+  json["only-turned"] = plan.onlyTurned;
   json["alternatives"] = Json::array();
   for (const FrameChoice& choice : plan.alternatives) {
     json["alternatives"].push_back(frameJson(choice));
   }
   json["rejections"] = rejectionsJson(plan.rejections);
-  json["largest-scale"] = factor(plan.largestScale);
+  json["largest-scale"] = plan.largestScale;
   json["backing"] = backingJson(plan.backing);
   json["steps"] = stepsJson(plan.steps);
   json["cautions"] = cautionsJson(plan.cautions);

@@ -86,6 +86,15 @@ std::vector<Angle> distinctTurns(const Frame& frame) {
 
 }  // namespace
 
+const PreparedFrame* preparedFrame(const Workshop& workshop, const FrameId& frame, Angle turn) {
+  for (const PreparedFrame& prepared : *workshop.frames) {
+    if (prepared.frame->id == frame && prepared.turn == turn) {
+      return &prepared;
+    }
+  }
+  return nullptr;
+}
+
 Workshop prepareWorkshop(const Shop& shop, const Rules& rules) {
   Workshop workshop;
   workshop.shop = &shop;

@@ -40,6 +40,9 @@ struct Workshop {
   bool toppingFilm = false;
 };
 
+// The frame in that way of lying; null if the shop has none.
+const PreparedFrame* preparedFrame(const Workshop& workshop, const FrameId& frame, Angle turn);
+
 // Keeps pointers to both arguments.
 Workshop prepareWorkshop(const Shop& shop, const Rules& rules);
 

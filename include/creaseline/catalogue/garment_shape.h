@@ -52,6 +52,7 @@ enum class KeepOutName { Zip, Placket, PocketEdge, CollarSeam, HemRib, CuffRib }
 struct PanelSide {
   EdgeName name{};
   bool viewerRight = false;  // which of the two side seams, shoulders, folds
+  bool operator==(const PanelSide&) const = default;
 };
 
 struct KeepOut {
@@ -60,6 +61,7 @@ struct KeepOut {
   bool needle = true;    // sewing here is forbidden
   bool frame = true;     // a frame body must not lie here
   bool assumed = false;  // drawn from a measure that the chart lacks
+  bool operator==(const KeepOut&) const = default;
 };
 
 // Lines that make the drawing read as a garment. Not used by any check. Neighbours lie under the
@@ -69,6 +71,7 @@ struct Detail {
   DetailKind kind{};
   Polyline line;
   bool closed = false;  // fill it as cloth (a neighbouring sleeve, the hood behind the front)
+  bool operator==(const Detail&) const = default;
 };
 
 // A measure as used: given by the chart, or filled by a rule.
@@ -77,6 +80,7 @@ struct MeasureValue {
   bool assumed = false;
   RuleId rule;        // of the proportion, if assumed
   std::string basis;  // of the rule, or "size chart"
+  bool operator==(const MeasureValue&) const = default;
 };
 using MeasureTable = std::map<Measure, MeasureValue>;
 
@@ -93,6 +97,7 @@ struct PanelShape {
   Angle wornUp;
   bool insideSeen = false;
   Length centreBackOrFront;  // panel length along the centre line, datum to hem or neck seam
+  bool operator==(const PanelShape&) const = default;
 };
 
 struct GarmentShape {
@@ -102,6 +107,7 @@ struct GarmentShape {
   MeasureTable measures;
   std::map<PanelName, PanelShape> panels;
   [[nodiscard]] const PanelShape* panel(PanelName name) const;
+  bool operator==(const GarmentShape&) const = default;
 };
 
 // Fills the measures by the kind's proportion rules and draws every panel.

@@ -45,28 +45,35 @@ enum class FindingCode {
 // A change to the order that can be tried by planning again.
 struct TurnChange {
   Angle turn;
+  bool operator==(const TurnChange&) const = default;
 };  // turn the design on the garment
 struct ScaleChange {
   double factor = 1.0;
+  bool operator==(const ScaleChange&) const = default;
 };  // sew the design smaller (or larger)
 struct MoveChange {
   Length down;
+  bool operator==(const MoveChange&) const = default;
 };  // along the rule's axis, within its tolerance
 struct LocationChange {
   LocationId location;
+  bool operator==(const LocationChange&) const = default;
 };  // put it somewhere else
 // Sew these sizes with the design at that scale, the others as they are.
 struct SizeSplitChange {
   double factor = 1.0;
   std::vector<SizeName> sizes;
+  bool operator==(const SizeSplitChange&) const = default;
 };
 // Have the design made with fewer stitches on the same area.
 struct StitchesChange {
   int stitches = 0;
+  bool operator==(const StitchesChange&) const = default;
 };
 // For what is not a change of the order: buy, stock, measure. Checked by planning with it done.
 struct ShopChange {
   std::string what;
+  bool operator==(const ShopChange&) const = default;
 };
 using Change = std::variant<TurnChange, ScaleChange, MoveChange, LocationChange, SizeSplitChange,
                             StitchesChange, ShopChange>;
@@ -76,6 +83,7 @@ struct Remedy {
   Change change;
   std::string text;    // "sew it at 92 % (7 3/8 in wide)"
   std::string result;  // what the new plan says, "frame B holds it with 4 mm of room"
+  bool operator==(const Remedy&) const = default;
 };
 
 struct Number {
@@ -94,6 +102,7 @@ struct Finding {
   std::string text;   // one sentence
   std::vector<Number> numbers;
   std::vector<Remedy> remedies;  // least change first
+  bool operator==(const Finding&) const = default;
 };
 
 template <>

@@ -34,6 +34,7 @@ struct Placed {
   Box bounds;       // of the design on the panel
   Reasons dropReasons, lateralReasons, turnReasons;
   RuleId rule;
+  bool operator==(const Placed&) const = default;
 };
 
 // One check of the cloth under the design.
@@ -42,6 +43,7 @@ struct ClothCheck {
   Length room;          // negative: over it by so much
   Length least;         // room below this is a watch
   bool assumed = false;
+  bool operator==(const ClothCheck&) const = default;
 };
 
 // The tests a frame must pass, in the order in which they are made.
@@ -59,6 +61,7 @@ struct FrameRejection {
   Length missing;             // by how much it fails
   std::string what;           // "12 mm too narrow", "body meets the pocket edge by 14 mm"
   double largestScale = 0.0;  // of the design that this frame would hold; 0 if not asked
+  bool operator==(const FrameRejection&) const = default;
 };
 
 struct FrameChoice {
@@ -66,10 +69,11 @@ struct FrameChoice {
   Angle turn;       // of the frame against the panel; the design is turned by its negative in it
   Point centre;     // frame centre, panel coordinates
   Slack slack;      // along the panel's axes, at this centre
-  Region room;      // where the design's centre may lie, panel coordinates
+  Region room;      // where the design's centre may lie, panel coordinates; follows from the rest
   Length bodyRoom;  // least distance of the body to a keep-out or panel edge
   std::string bodyNearest;  // what that is
   Reasons reasons;
+  bool operator==(const FrameChoice&) const = default;
 };
 
 struct BackingChoice {
@@ -86,12 +90,14 @@ struct BackingChoice {
   StockId stock;                      // the stock entry that serves, empty if none
   std::string stockName;
   std::vector<Reason> fired;  // rules that fired, in order
+  bool operator==(const BackingChoice&) const = default;
 };
 
 // A block or hand step of sewing, in order: what the checklist shows.
 struct Step {
   std::string text;
   bool byHand = false;
+  bool operator==(const Step&) const = default;
 };
 
 // The answer for one line, one location, one size.
@@ -126,6 +132,7 @@ struct PlanCounts {
   int garments = 0;
   int placements = 0;  // garments times locations: hoopings
   int stops = 0, watches = 0, notes = 0;
+  bool operator==(const PlanCounts&) const = default;
 };
 
 struct Plan {

@@ -53,6 +53,8 @@ class Region {
   [[nodiscard]] const std::vector<Span>& top() const { return top_; }
   [[nodiscard]] const std::vector<Span>& bottom() const { return bottom_; }
 
+  bool operator==(const Region&) const = default;
+
  private:
   std::vector<Span> top_;
   std::vector<Span> bottom_;

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: MIT
+// The findings of a plan file, with their remedies.
+#include <algorithm>
+#include <array>
+
+#include "planning/plan_reader_parts.h"
+
+namespace creaseline {
+
+namespace {
+
+constexpr int kMostStitches = 2'000'000'000;
+
+// The line and placement that a finding is about.
+struct FindingPlace {
+  const PlanSource& source;
+  const Blank& blank;
+};
+
+std::vector<SizeName> readSizes(const JsonCursor& at, const FindingPlace& place) {
+  return readList(at, "sizes",
+                  [&place](const JsonCursor& item) { return readChartSize(item, place.blank); });
+}
+
+// One key tells the kind of change.
+Change readChange(const JsonCursor& at, const FindingPlace& place) {
+  JsonObject object = at.object();
+  if (const auto turn = object.find("turn")) {
+    return TurnChange{turn->angle()};
+  }
+  if (const auto scale = object.find("scale")) {
+    const double factor = readFactor(*scale);
+    const auto sizes = object.find("sizes");
+    return sizes ? Change(SizeSplitChange{factor, readSizes(*sizes, place)})
+                 : Change(ScaleChange{factor});
+  }
+  if (const auto down = object.find("move-down")) {
+    return MoveChange{readAnyLength(*down)};
+  }
+  if (const auto location = object.find("location")) {
+    return LocationChange{readPlanLocation(*location, place.source.rules)};
+  }
+  if (const auto stitches = object.find("stitches")) {
+    return StitchesChange{stitches->integer(0, kMostStitches)};
+  }
+  if (const auto shop = object.find("shop")) {
+    return ShopChange{shop->anyText()};
+  }
+  at.fail("a change of no known kind", "a turn, scale, move-down, location, stitches or shop");
+}
+
+std::vector<Number> readNumbers(const JsonCursor& at) {
+  return readList(at, "numbers", [](const JsonCursor& item) {
+    JsonObject object = item.object();
+    return Number{object.at("name").anyText(), readAnyLength(object.at("value"))};
+  });
+}
+
+std::vector<Remedy> readRemedies(const JsonCursor& at, const FindingPlace& place) {
+  return readList(at, "remedies", [&place](const JsonCursor& item) {
+    JsonObject object = item.object();
+    return Remedy{readChange(object.at("change"), place), object.at("text").anyText(),
+                  object.at("result").anyText()};
+  });
+}
+
+Finding readFinding(const JsonCursor& at, const PlanSource& source) {
+  JsonObject object = at.object();
+  Finding finding;
+  finding.severity = object.at("severity").enumerator<Severity>();
+  finding.code = object.at("code").enumerator<FindingCode>();
+  const JsonCursor lineAt = object.at("line");
+  finding.line = readLineIndex(lineAt, source);
+  const OrderLine& line = source.order.lines[finding.line];
+  finding.placement = readPlacementIndex(object.at("placement"), line);
+  const Blank* blank = source.order.blank(line.blank);
+  if (blank == nullptr) {
+    lineAt.fail("a line on the blank " + inQuotes(line.blank.text()), "a blank of the order");
+  }
+  const FindingPlace place{source, *blank};
+  finding.sizes = readSizes(object.at("sizes"), place);
+  finding.place = object.at("place").anyText();
+  finding.text = object.at("text").anyText();
+  finding.numbers = readNumbers(object.at("numbers"));
+  finding.remedies = readRemedies(object.at("remedies"), place);
+  return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> readFindings(const JsonCursor& at, const PlanSource& source) {
+  return readList(at, "findings",
+                  [&source](const JsonCursor& item) { return readFinding(item, source); });
+}
+
+}  // namespace creaseline
