@@ -17,13 +17,11 @@ namespace creaseline {
 
 namespace {
 
-constexpr double kFibreTolerancePercent = 0.5;  // labels round to whole per cent
-
 std::vector<FibreShare> readFibres(const JsonCursor& at) {
   std::vector<FibreShare> fibres;
   double sum = 0.0;
   for (const auto& [name, share] : at.members(30, "fibres")) {
-    fibres.push_back({name, share.number(0.01, 100.0)});
+    fibres.push_back({name, share.number(kLeastFibrePercent, 100.0)});
     sum += fibres.back().percent;
   }
   if (std::abs(sum - 100.0) > kFibreTolerancePercent) {

@@ -16,13 +16,11 @@ namespace creaseline {
 
 namespace {
 
-constexpr int kMostStitches = 10'000'000;
 constexpr std::size_t kMostBlocks = 1'000;
 constexpr std::size_t kMostPieces = 1'000;
 constexpr std::size_t kMostRingPoints = 20'000;
 constexpr std::size_t kMostOutlinePoints = 50'000;  // of all rings together
 constexpr std::size_t kMostHoles = 1'000;
-constexpr Length kSmallestDesign = Length::fromMm(1.0);
 
 std::vector<AppliquePiece> readPieces(const JsonCursor& at) {
   std::vector<AppliquePiece> pieces;

@@ -195,8 +195,10 @@ ArealWeight JsonCursor::weight() const {
   if (!value) {
     failShown("a weight such as \"280 g/m2\" or \"8 oz/yd2\": " + value.message());
   }
-  if (*value == ArealWeight() || value->gramsPerSquareMetre() > 5'000.0) {
-    failShown("a weight of more than 0 and at most 5000 g/m2");
+  if (*value == ArealWeight() ||
+      value->gramsPerSquareMetre() > kHeaviestFabricGramsPerSquareMetre) {
+    failShown(fmt::format("a weight of more than 0 and at most {} g/m2",
+                          kHeaviestFabricGramsPerSquareMetre));
   }
   return *value;
 }

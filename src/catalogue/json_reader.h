@@ -29,6 +29,7 @@ inline constexpr std::size_t kDeepestNesting = 64;
 inline constexpr std::size_t kMostValues = 2'000'000;  // values in one document
 inline constexpr std::size_t kLongestLabel = 500;      // characters of a name or identifier
 inline constexpr std::size_t kLongestProse = 5'000;    // characters of a note
+inline constexpr double kHeaviestFabricGramsPerSquareMetre = 5'000.0;
 inline constexpr Length kLargestPart = Length::fromMm(5'000.0);  // garment, frame, design
 
 // ---- The parsed document -----------------------------------------------------------------------

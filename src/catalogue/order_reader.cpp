@@ -20,9 +20,6 @@ namespace {
 constexpr std::size_t kMostLines = 100'000;
 constexpr std::size_t kMostEntries = 2'000;  // blanks, designs
 constexpr std::size_t kMostPlacements = 50;
-constexpr int kMostGarments = 100'000;  // of one size on one line
-constexpr double kLargestScale = 10.0;
-constexpr Length kSmallestScaledDesign = Length::fromMm(1.0);
 
 // Blanks and designs: each entry is a file's name or an object in place.
 template <class Entry, class Read>
@@ -152,29 +149,32 @@ OrderLine readLine(const JsonCursor& at, const Order& order, const Rules& rules)
   return line;
 }
 
-// ISO 8601 calendar date, and one that exists.
 std::string readDate(const JsonCursor& at) {
   const std::string text = at.label();
-  constexpr std::string_view kForm = "dddd-dd-dd";
-  bool good = text.size() == kForm.size();
-  for (std::size_t i = 0; good && i < kForm.size(); ++i) {
-    good = kForm[i] == 'd' ? text[i] >= '0' && text[i] <= '9' : text[i] == kForm[i];
-  }
-  if (good) {
-    const int year = std::stoi(text.substr(0, 4));
-    const int month = std::stoi(text.substr(5, 2));
-    const int day = std::stoi(text.substr(8, 2));
-    const bool leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
-    const int days[] = {31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-    good = month >= 1 && month <= 12 && day >= 1 && day <= days[month - 1];
-  }
-  if (!good) {
+  if (!isCalendarDate(text)) {
     at.failShown("a date such as \"2026-12-04\"");
   }
   return text;
 }
 
 }  // namespace
+
+bool isCalendarDate(const std::string& text) {
+  constexpr std::string_view kForm = "dddd-dd-dd";
+  bool good = text.size() == kForm.size();
+  for (std::size_t i = 0; good && i < kForm.size(); ++i) {
+    good = kForm[i] == 'd' ? text[i] >= '0' && text[i] <= '9' : text[i] == kForm[i];
+  }
+  if (!good) {
+    return false;
+  }
+  const int year = std::stoi(text.substr(0, 4));
+  const int month = std::stoi(text.substr(5, 2));
+  const int day = std::stoi(text.substr(8, 2));
+  const bool leap = (year % 4 == 0 && year % 100 != 0) || year % 400 == 0;
+  const int days[] = {31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
+  return month >= 1 && month <= 12 && day >= 1 && day <= days[month - 1];
+}
 
 Order readOrder(JsonObject& top, const Rules& rules) {
   Order order;
