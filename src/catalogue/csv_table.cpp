@@ -34,8 +34,8 @@ char separatorOf(std::string_view text) {
 
 class Splitter {
  public:
-  Splitter(std::string_view text, const std::string& file)
-      : text_(text), file_(file), separator_(separatorOf(text)) {}
+  Splitter(std::string_view text, const std::string& file, char separator)
+      : text_(text), file_(file), separator_(separator) {}
 
   std::vector<CsvRecord> split() {
     record_.line = 1;
@@ -122,13 +122,17 @@ bool CsvRecord::blank() const {
 }
 
 std::vector<CsvRecord> splitCsv(std::string_view text, const std::string& file) {
+  return splitCsv(text, file, separatorOf(text));
+}
+
+std::vector<CsvRecord> splitCsv(std::string_view text, const std::string& file, char separator) {
   if (text.substr(0, kByteOrderMark.size()) == kByteOrderMark) {
     text.remove_prefix(kByteOrderMark.size());
   }
   if (!isUtf8(text)) {
     throw InputError({file, "", "bytes that are not UTF-8", "a table saved as CSV in UTF-8"});
   }
-  return Splitter(text, file).split();
+  return Splitter(text, file, separator).split();
 }
 
 }  // namespace creaseline

@@ -20,5 +20,8 @@ struct CsvRecord {
 // Spaces around cells are dropped. Throws InputError for text that is not UTF-8, has control
 // characters, or leaves a quote open.
 [[nodiscard]] std::vector<CsvRecord> splitCsv(std::string_view text, const std::string& file);
+// The same with a separator that is known.
+[[nodiscard]] std::vector<CsvRecord> splitCsv(std::string_view text, const std::string& file,
+                                              char separator);
 
 }  // namespace creaseline

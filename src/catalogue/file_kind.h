@@ -17,7 +17,8 @@ enum class FileKind {
   BackingRules,
   FrameEdgeRules,
   Cautions,
-  Defaults
+  Defaults,
+  MeasureWords
 };
 
 // Checks "format" and "version" of a file of its own. A newer version and a file of another kind
@@ -45,7 +46,8 @@ struct EnumNames<FileKind> {
       {FileKind::BackingRules, "creaseline-backing-rules"},
       {FileKind::FrameEdgeRules, "creaseline-frame-edge-rules"},
       {FileKind::Cautions, "creaseline-cautions"},
-      {FileKind::Defaults, "creaseline-defaults"}};
+      {FileKind::Defaults, "creaseline-defaults"},
+      {FileKind::MeasureWords, "creaseline-measure-words"}};
 };
 
 }  // namespace creaseline

@@ -19,7 +19,7 @@ FORMATS = {
     "creaseline-" + name: name
     for name in (
         "order shop blank design kind locations placement-rules backing-rules "
-        "frame-edge-rules cautions defaults plan"
+        "frame-edge-rules cautions defaults measure-words plan"
     ).split()
 }
 
@@ -94,7 +94,12 @@ def main(arguments):
     validators = load_validators(source / "resources" / "schema")
     files = [
         path
-        for pattern in ("resources/kinds/*.json", "resources/rules/*.json", "demo/**/*.json")
+        for pattern in (
+            "resources/kinds/*.json",
+            "resources/rules/*.json",
+            "resources/import/*.json",
+            "demo/**/*.json",
+        )
         for path in sorted(source.glob(pattern))
     ]
     documents = [(path, json.loads(path.read_text(encoding="utf-8"))) for path in files]
