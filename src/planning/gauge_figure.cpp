@@ -265,10 +265,12 @@ class GaugeLayout {
       const Point b = onPaper({to, y + height});
       return Box{{a.x, std::min(a.y, b.y)}, {b.x, std::max(a.y, b.y)}};
     };
-    for (const Box& box : taken_) {
-      if (overlap(boxFrom(top), box)) {
-        top = std::max(top, std::max(onPaper(box.min).y, onPaper(box.max).y) + kMargin);
-      }
+    const auto inTheWay = [&] {
+      return std::find_if(taken_.begin(), taken_.end(),
+                          [&](const Box& box) { return overlap(boxFrom(top), box); });
+    };
+    for (auto box = inTheWay(); box != taken_.end(); box = inTheWay()) {
+      top = std::max(onPaper(box->min).y, onPaper(box->max).y) + kMargin;
     }
     figure::addBlock(figure_, boxFrom(top).min, block);
     depth_ = std::max(deepest_ + kBelowCross, top + height + kMargin);

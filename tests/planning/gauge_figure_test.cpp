@@ -328,6 +328,29 @@ TEST_CASE("a gauge says what it rests on that nobody measured", "[gauge]") {
   CHECK(gaugeAssumptions(measured.context(), gaugeStrips(measured.context()).front()).empty());
 }
 
+TEST_CASE("words keep off crosses on both sides, whatever the length of names", "[gauge]") {
+  Blank blank = sample::blank("polo");
+  blank.name = std::string(60, 'W');
+  for (ChartSize& size : blank.chart.sizes) {
+    size.measures.erase(Measure::NeckWidth);
+    size.measures.erase(Measure::FrontNeckDrop);
+  }
+  const Planned planned = ::planned("polo", {"left-chest", "right-chest"}, &blank);
+  const auto strips = gaugeStrips(planned.context());
+  REQUIRE_FALSE(strips.empty());
+  for (const GaugeStrip& strip : strips) {
+    const Figure figure = gaugeFigure(planned.context(), strip);
+    samples::checkTextsApart(figure);
+    for (const FigureText& text : figure.texts) {
+      for (const FigureCross& cross : figure.crosses) {
+        INFO("\"" << text.text << "\" and the cross of " << cross.text);
+        const Box arms = Box{cross.at, cross.at}.grown(kCrossArm);
+        CHECK(gapBetween(figure::textBox(text), arms) > 0.0);
+      }
+    }
+  }
+}
+
 TEST_CASE("each strip says whose it is, on card alone", "[gauge]") {
   const Planned planned = ::planned("pullover-hoodie", {"hood-back"});
   const auto strips = gaugeStrips(planned.context());
