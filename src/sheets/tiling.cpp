@@ -9,6 +9,7 @@ namespace creaseline {
 namespace {
 
 constexpr double kHalf = kTileOverlap / 2.0;
+constexpr double kLongMark = 40.0;
 
 struct Extent {
   double low, high;
@@ -81,8 +82,13 @@ Tiling tiled(QSizeF size, QSizeF most, const std::vector<QRectF>& words,
     along.words.push_back({word.top(), word.bottom()});
   }
   for (const QRectF& mark : exact) {
-    across.exact.push_back({mark.left(), mark.right()});
-    along.exact.push_back({mark.top(), mark.bottom()});
+    // A long line is spared by joins along it; those across it cannot miss it.
+    if (mark.width() <= kLongMark) {
+      across.exact.push_back({mark.left(), mark.right()});
+    }
+    if (mark.height() <= kLongMark) {
+      along.exact.push_back({mark.top(), mark.bottom()});
+    }
   }
   Tiling tiling;
   tiling.columnJoins = joinsOf(size.width(), most.width(), across);

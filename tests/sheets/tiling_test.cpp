@@ -95,6 +95,13 @@ TEST_CASE("joins keep off crosses and leave words whole where tiles reach", "[ti
   CHECK(whole1);
 }
 
+TEST_CASE("a join across a long line lies where tiles come out alike", "[tiling]") {
+  const QRectF crease(99.0, 60.0, 1.0, 340.0);
+  const Tiling tiling = tiled(QSizeF(200.0, 400.0), QSizeF(170.0, 300.0), {}, {crease});
+  CHECK(tiling.rowJoins.front() == Approx(200.0));
+  CHECK(std::abs(tiling.columnJoins.front() - 99.5) > 3.0);
+}
+
 TEST_CASE("a ring cut to windows that share no area keeps its area", "[tiling]") {
   // A comb, so that a window cuts it into several parts. Qt's own paths are the judge of each.
   QPolygonF comb;
