@@ -26,9 +26,13 @@ char separatorOf(std::string_view text) {
     const std::size_t end = std::min(text.find_first_of("\r\n"), text.size());
     const std::string_view line = text.substr(0, end);
     text.remove_prefix(std::min(end + 1, text.size()));
-    lines += line.find_first_not_of(" \t;,") == std::string_view::npos ? 0 : 1;
+    if (line.find_first_not_of(" \t;,") != std::string_view::npos) {
+      ++lines;
+    }
     for (auto& [separator, count] : counts) {
-      count += line.find(separator) == std::string_view::npos ? 0 : 1;
+      if (line.find(separator) != std::string_view::npos) {
+        ++count;
+      }
     }
   }
   for (const auto& [separator, count] : counts) {

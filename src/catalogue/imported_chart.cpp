@@ -73,11 +73,12 @@ class ChartBuilder {
 
   // A remark below the table: its first cell and nothing else.
   [[nodiscard]] bool isRemark(const std::vector<ImportCell>& row) const {
-    std::size_t values = 0;
     for (std::size_t i = 0; i < row.size() && i < table_.columns.size(); ++i) {
-      values += table_.columns[i].role != ColumnRole::Size && !row[i].text.empty() ? 1 : 0;
+      if (table_.columns[i].role != ColumnRole::Size && !row[i].text.empty()) {
+        return false;
+      }
     }
-    return values == 0;
+    return true;
   }
 
   void addRow(const std::vector<ImportCell>& row) {
