@@ -143,7 +143,7 @@ TEST_CASE("texts that are no tables say so and never crash", "[catalogue][import
   for (int i = 0; i < 2000; ++i) {
     CAPTURE(i);
     std::string text = good;
-    for (unsigned hits = 1 + random() % 6; hits > 0; --hits) {
+    for (auto hits = 1 + random() % 6; hits > 0; --hits) {
       text[random() % text.size()] = static_cast<char>(random() % 256);
     }
     const ChartImport table = importTable(text, words());

@@ -263,7 +263,7 @@ TEST_CASE("damaged files are refused or saved again, and never crash", "[catalog
   for (int i = 0; i < 200; ++i) {
     CAPTURE(i);
     std::string text = good;
-    for (unsigned hits = 1 + random() % 3; hits > 0; --hits) {
+    for (auto hits = 1 + random() % 3; hits > 0; --hits) {
       const std::size_t at = random() % text.size();
       switch (random() % 3) {
         case 0:
