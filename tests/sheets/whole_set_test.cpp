@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: MIT
+// The whole set of the demo order, of every kind: what must hold on each page whatever it shows.
+#include <QFile>
+#include <QFileInfo>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+#include <catch2/catch.hpp>
+#include <set>
+
+#include "creaseline/catalogue/load.h"
+#include "creaseline/planning/plan_reader.h"
+#include "creaseline/planning/report.h"
+#include "sheets/clear_text.h"
+#include "sheets/pdf_probe.h"
+#include "sheets/sheet_samples.h"
+
+using namespace creaseline;
+
+namespace {
+
+struct DemoSet {
+  Order order = loadOrder(SOURCE_DIR "/demo/regatta.order.json", sample::shippedRules()).value;
+  Shop shop = loadShop(SOURCE_DIR "/demo/workshop.shop.json", sample::shippedRules()).value;
+  Plan plan = planOrder(order, shop, sample::shippedRules());
+  QTemporaryDir folder;
+  QString pdf = folder.filePath(QStringLiteral("set.pdf"));
+  int pages = 0;
+
+  explicit DemoSet(Paper paper) { pages = write(plan, paper, pdf); }
+
+  [[nodiscard]] int write(const Plan& drawn, Paper paper, const QString& path) const {
+    SheetChoice choice;
+    choice.paper = paper;
+    for (const SheetKind& kind : sheetKinds()) {
+      choice.kinds.push_back(kind.id);
+    }
+    const SheetContext context{drawn, order, shop, sample::shippedRules(), shop.units};
+    return writeSheets(sheetSet(context, choice), path.toStdString()).pages;
+  }
+};
+
+QByteArray contentOf(const QString& path) {
+  QFile file(path);
+  REQUIRE(file.open(QIODevice::ReadOnly));
+  return file.readAll();
+}
+
+// Text sizes as poppler finds them, in thirds of a point.
+std::set<int> textSizes(const QString& pdf) {
+  const QString text =
+      probe::run(QStringLiteral("pdftohtml"),
+                 {QStringLiteral("-xml"), QStringLiteral("-i"), QStringLiteral("-stdout"),
+                  QStringLiteral("-zoom"), QStringLiteral("3"), pdf});
+  static const QRegularExpression kSize(QStringLiteral("<fontspec[^>]*size=\"([0-9]+)\""));
+  std::set<int> sizes;
+  auto found = kSize.globalMatch(text);
+  while (found.hasNext()) {
+    sizes.insert(found.next().captured(1).toInt());
+  }
+  return sizes;
+}
+
+}  // namespace
+
+TEST_CASE("the set has every kind, in three sizes of text, clear of edges and of each other",
+          "[sheets][set]") {
+  const Paper paper = GENERATE(Paper::A4, Paper::Letter);
+  const DemoSet set(paper);
+  const std::set<int> sizes = textSizes(set.pdf);
+  CHECK(sizes == std::set<int>{3 * 9, 3 * 13, 3 * 26});
+  CHECK(*sizes.rbegin() >= 3 * 24);  // read at arm's length
+  probe::requireClearText(set.pdf);
+  CHECK(QFileInfo(set.pdf).size() <= qint64{30'000} * set.pages);
+  probe::run(QStringLiteral("qpdf"), {QStringLiteral("--check"), set.pdf});
+}
+
+TEST_CASE("every page says whose it is and which of how many", "[sheets][set]") {
+  const DemoSet set(Paper::A4);
+  REQUIRE(set.pages > 100);
+  const std::vector<probe::PageWords> pages = probe::words(set.pdf);
+  REQUIRE(static_cast<int>(pages.size()) == set.pages);
+  for (std::size_t page = 0; page < pages.size(); ++page) {
+    QStringList words;
+    for (const probe::Word& word : pages[page].words) {
+      words << word.text;
+    }
+    const QString text = words.join(u' ');
+    CAPTURE(page + 1);
+    CHECK(text.contains(QStringLiteral("page %1 of %2").arg(page + 1).arg(set.pages)));
+    CHECK(text.contains(QStringLiteral("Order 2026-118")));
+    CHECK(text.contains(QStringLiteral("Ostermere Rowing Club")));
+    CHECK(text.contains(QStringLiteral("Millrace Stitchroom")));
+    CHECK(text.contains(QStringLiteral("100 mm")));
+  }
+}
+
+TEST_CASE("a plan read from its file gives the same pages, byte for byte", "[sheets][set]") {
+  const DemoSet set(Paper::A4);
+  const std::string text = jsonReport(set.plan, {set.order, set.shop, sample::shippedRules()});
+  const Plan read = readPlan(text, "plan.json", set.order, set.shop, sample::shippedRules());
+  const QString again = set.folder.filePath(QStringLiteral("again.pdf"));
+  CHECK(set.write(read, Paper::A4, again) == set.pages);
+  CHECK(contentOf(again) == contentOf(set.pdf));
+}
