@@ -108,7 +108,8 @@ void addSheetChoice(CLI::App& verb, Raw& raw) {
   verb.add_option("--only", raw.kinds, "Draw these kinds of sheets alone, by comma (see below)")
       ->delimiter(',')
       ->allow_extra_args(false)
-      ->check(CLI::IsMember(kindIds()))
+      // The kinds stand below with what they are; here they would be one long line.
+      ->check(CLI::Validator(CLI::IsMember(kindIds())).description(""))
       ->type_name("KINDS");
   verb.add_option("--paper", raw.paper,
                   fmt::format("Paper: {} (else a4)", fmt::join(paperNames(), ", ")))

@@ -15,7 +15,7 @@ constexpr QSize kFirstSize{1080, 780};
 constexpr int kLeastKindsHeight = 120;
 constexpr int kBusyWidth = 90;
 // Width of the left column, in average characters.
-constexpr int kLeastChoices = 34;
+constexpr int kLeastChoices = 31;
 constexpr int kMostChoices = 50;
 
 }  // namespace
@@ -44,7 +44,7 @@ void SheetsDialog::build() {
   setWindowFlag(Qt::WindowMaximizeButtonHint);
   auto* layout = new QVBoxLayout(this);
   auto* upper = new QHBoxLayout;
-  upper->setSpacing(14);
+  upper->setSpacing(10);
   upper->addLayout(buildChoices(), 1);
   upper->addLayout(buildPreview(), 2);
   layout->addLayout(upper, 1);

@@ -63,8 +63,7 @@ SheetKind gaugesKind() {
   return {50,
           "gauges",
           QStringLiteral("Gauges"),
-          QStringLiteral("Strips of card with the collar's, hood's or cuff's own edge and a cross "
-                         "at each design's centre."),
+          QStringLiteral("Strips of card with the garment's own edge and a cross at each centre."),
           true,
           sections};
 }

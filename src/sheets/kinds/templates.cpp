@@ -72,8 +72,7 @@ SheetKind templatesKind() {
   return {40,
           "templates",
           QStringLiteral("Templates"),
-          QStringLiteral("Each design at 1:1 with centre, crease and frame window, to be laid on "
-                         "cloth; on several pages where it is larger than one."),
+          QStringLiteral("Each design in true scale with centre, crease and frame window."),
           true,
           sections};
 }
