@@ -90,7 +90,7 @@ std::string designInFramePhrase(const PlacementPlan& plan) {
   if (turn == Angle()) {
     return "not turned against the frame";
   }
-  const std::string text = "turned by " + formatAngle(turn < Angle() ? -turn : turn);
+  std::string text = "turned by " + formatAngle(turn < Angle() ? -turn : turn);
   if (turn == Angle::fromDegrees(180.0)) {
     return text;
   }

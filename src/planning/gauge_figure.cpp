@@ -42,23 +42,23 @@ constexpr double kMargin = 2.5;
 constexpr double kLeastTab = 30.0;  // beside the seat, to hold it by and for words
 
 struct RulerScale {
-  double step;       // millimetres between marks
-  int marks;         // between two numbers
-  double perNumber;  // what a number counts up by
+  double step;    // millimetres between marks
+  int marks;      // between two numbers
+  int perNumber;  // what a number counts up by
 };
 
 RulerScale rulerScale(const UnitChoice& units) {
   switch (units.length) {
     case LengthUnit::Inch: {
       const int marks = static_cast<int>(units.mark);
-      return {Length::kMmPerInch / marks, marks, 1.0};
+      return {Length::kMmPerInch / marks, marks, 1};
     }
     case LengthUnit::Centimetre:
-      return {1.0, 10, 1.0};
+      return {1.0, 10, 1};
     case LengthUnit::Millimetre:
-      return {1.0, 10, 10.0};
+      return {1.0, 10, 10};
   }
-  return {1.0, 10, 1.0};
+  return {1.0, 10, 1};
 }
 
 // Longer at halves, as on any ruler, and longest at the numbers.
@@ -310,7 +310,7 @@ class GaugeLayout {
       const double length = markLength(mark, scale);
       stroke(StrokeKind::Ruler, {{-length, y}, {0.0, y}});
       if (mark % scale.marks == 0 && y < depth_ - kLevelsApart) {
-        const int number = static_cast<int>(std::lround(mark / scale.marks * scale.perNumber));
+        const int number = mark / scale.marks * scale.perNumber;
         figure_.texts.push_back(
             {onPaper({-length, y}), TextSide::Left, fmt::format("{}", number), false, false});
       }
