@@ -14,9 +14,8 @@ namespace {
 constexpr QSize kFirstSize{1080, 780};
 constexpr int kLeastKindsHeight = 120;
 constexpr int kBusyWidth = 90;
-// Width of the left column, in average characters.
+// Least width of the left column, in average characters.
 constexpr int kLeastChoices = 31;
-constexpr int kMostChoices = 50;
 
 }  // namespace
 
@@ -60,7 +59,6 @@ QLayout* SheetsDialog::buildChoices() {
   kinds_ = new SheetTickList(model_, this);
   kinds_->setMinimumHeight(kLeastKindsHeight);
   kinds_->setMinimumWidth(fontMetrics().averageCharWidth() * kLeastChoices);
-  kinds_->setMaximumWidth(fontMetrics().averageCharWidth() * kMostChoices);
   heading->setBuddy(kinds_);
   total_ = new QLabel(this);
   total_->setObjectName(QStringLiteral("sheetsTotal"));
