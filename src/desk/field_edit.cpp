@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: MIT
+#include "desk/field_edit.h"
+
+#include <QKeyEvent>
+#include <QVBoxLayout>
+#include <utility>
+
+#include "creaseline/planning/finding.h"
+#include "desk/theme.h"
+
+namespace creaseline::desk {
+
+FieldEdit::FieldEdit(const QString& name, const QString& words, Check check, QWidget* parent)
+    : QWidget(parent), check_(std::move(check)) {
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(1);
+  edit_ = new QLineEdit(this);
+  edit_->setObjectName(name);
+  edit_->setAccessibleName(words);
+  edit_->installEventFilter(this);
+  problem_ = new QLabel(this);
+  problem_->setWordWrap(true);
+  problem_->setTextFormat(Qt::PlainText);
+  problem_->hide();
+  layout->addWidget(edit_);
+  layout->addWidget(problem_);
+  setFocusProxy(edit_);
+  connect(edit_, &QLineEdit::textEdited, this, &FieldEdit::showProblem);
+  connect(edit_, &QLineEdit::editingFinished, this, &FieldEdit::commit);
+}
+
+void FieldEdit::setText(const QString& text) {
+  const bool typing = edit_->hasFocus() && edit_->text() != shown_;
+  shown_ = text;
+  if (!typing && edit_->text() != text) {
+    edit_->setText(text);
+    edit_->setCursorPosition(0);  // of a long text its beginning is shown
+    showProblem();
+  }
+}
+
+void FieldEdit::showProblem() {
+  const auto problem = edit_->text() == shown_ ? std::nullopt : check_(edit_->text());
+  QPalette colours = palette();
+  if (problem) {
+    colours.setColor(QPalette::WindowText, stateColour(Severity::Stop, palette()));
+  }
+  problem_->setPalette(colours);
+  // The shape says it without the colour.
+  problem_->setText(problem ? stateShape(Severity::Stop) + QLatin1Char(' ') + *problem : QString());
+  problem_->setVisible(problem.has_value());
+  edit_->setAccessibleDescription(problem.value_or(QString()));
+}
+
+void FieldEdit::commit() {
+  if (edit_->text() == shown_ || check_(edit_->text())) {
+    return;  // what will not do stays in the field, with its problem, until it is mended
+  }
+  shown_ = edit_->text();
+  Q_EMIT committed(shown_);
+}
+
+void FieldEdit::goBack() {
+  edit_->setText(shown_);
+  showProblem();
+}
+
+bool FieldEdit::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::KeyPress &&
+      static_cast<QKeyEvent*>(event)->key() == Qt::Key_Escape && edit_->text() != shown_) {
+    goBack();
+    return true;
+  }
+  return QWidget::eventFilter(watched, event);
+}
+
+}  // namespace creaseline::desk
