@@ -12,6 +12,7 @@ namespace creaseline::desk {
 
 DeskActions::DeskActions(QMainWindow& window, QUndoStack& undoStack) : window_(window) {
   makeActions();
+  makeEditing();
   makeChoices();
   makeMenus(undoStack);
   makeToolBar();
@@ -30,6 +31,10 @@ QAction* DeskActions::add(const QString& name, const QString& text, const QStrin
 
 void DeskActions::makeActions() {
   const auto name = [](const char* text) { return QString::fromLatin1(text); };
+  newOrder = add(name("newOrder"), tr("&New order"), name("new-order"), QKeySequence::New);
+  save = add(name("saveOrder"), tr("Sav&e the order"), name("save-order"), QKeySequence::Save);
+  saveAs = add(name("saveOrderAs"), tr("Save the order &as…"), {},
+               QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S));
   openOrder = add(name("openOrder"), tr("&Open order…"), name("open-order"), QKeySequence::Open);
   openShop = add(name("openShop"), tr("Open &shop…"), name("open-shop"),
                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O));
@@ -50,10 +55,25 @@ void DeskActions::makeActions() {
   goToOrder = add(name("goToOrder"), tr("Go to the o&rder"), {}, key(Qt::Key_1));
   goToTable = add(name("goToTable"), tr("Go to the &table"), {}, key(Qt::Key_2));
   goToSizes = add(name("goToSizes"), tr("Go to the &sizes"), {}, key(Qt::Key_3));
+  goToDetails = add(name("goToDetails"), tr("Go to the &details"), {}, key(Qt::Key_6));
   goToReasons = add(name("goToReasons"), tr("Go to the r&easons"), {}, key(Qt::Key_4));
   goToFindings = add(name("goToFindings"), tr("Go to the fi&ndings"), {}, key(Qt::Key_5));
   about = add(name("about"), tr("&About Creaseline"), {}, {});
   about->setMenuRole(QAction::AboutRole);
+}
+
+void DeskActions::makeEditing() {
+  const auto name = [](const char* text) { return QString::fromLatin1(text); };
+  addGarment = new QMenu(tr("Add a &garment"), &window_);
+  addGarment->setObjectName(name("addGarment"));
+  addPlace = new QMenu(tr("Add a &place"), &window_);
+  addPlace->setObjectName(name("addPlace"));
+  duplicate = add(name("duplicate"), tr("&Duplicate"), {}, QKeySequence(Qt::CTRL | Qt::Key_D));
+  remove = add(name("remove"), tr("R&emove"), {}, QKeySequence(Qt::CTRL | Qt::Key_Backspace));
+  moveUp =
+      add(name("moveUp"), tr("&Further up"), {}, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Up));
+  moveDown = add(name("moveDown"), tr("Further d&own"), {},
+                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Down));
 }
 
 QAction* DeskActions::choice(QActionGroup& group, const QString& name, const QString& text,
@@ -85,10 +105,12 @@ void DeskActions::makeChoices() {
 
 void DeskActions::makeMenus(QUndoStack& undoStack) {
   QMenu* file = window_.menuBar()->addMenu(tr("&File"));
-  file->addActions({openOrder, openShop, openDemo});
+  file->addActions({newOrder, openOrder, openShop, openDemo});
   recent = file->addMenu(tr("Re&cent orders"));
   recent->setObjectName(QStringLiteral("recentOrders"));
   file->addAction(reload);
+  file->addSeparator();
+  file->addActions({save, saveAs});
   file->addSeparator();
   file->addActions({saveSheets, printSheets});
   file->addSeparator();
@@ -105,7 +127,13 @@ void DeskActions::makeMenus(QUndoStack& undoStack) {
   // In the tool bar the step's name would make the button jump in width.
   undo_->setIconText(tr("Undo"));
   redo_->setIconText(tr("Redo"));
-  window_.menuBar()->addMenu(tr("&Edit"))->addActions({undo_, redo_});
+  QMenu* edit = window_.menuBar()->addMenu(tr("&Edit"));
+  edit->addActions({undo_, redo_});
+  edit->addSeparator();
+  edit->addMenu(addGarment);
+  edit->addMenu(addPlace);
+  edit->addSeparator();
+  edit->addActions({duplicate, remove, moveUp, moveDown});
 
   QMenu* view = window_.menuBar()->addMenu(tr("&View"));
   view->addActions({zoomIn, zoomOut, fit});
@@ -113,7 +141,7 @@ void DeskActions::makeMenus(QUndoStack& undoStack) {
   view->addMenu(tr("&Units"))->addActions(lengthUnits->actions());
   view->addMenu(tr("Ruler &mark"))->addActions(rulerMarks->actions());
   view->addSeparator();
-  view->addActions({goToOrder, goToTable, goToSizes, goToReasons, goToFindings});
+  view->addActions({goToOrder, goToTable, goToSizes, goToReasons, goToFindings, goToDetails});
   window_.menuBar()->addMenu(tr("&Help"))->addAction(about);
 }
 
@@ -123,11 +151,13 @@ void DeskActions::makeToolBar() {
   bar->setMovable(false);
   bar->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
   bar->setIconSize({20, 20});
+  newOrder->setIconText(tr("New"));
   openOrder->setIconText(tr("Order"));
+  save->setIconText(tr("Save"));
   openShop->setIconText(tr("Shop"));
   saveSheets->setIconText(tr("Save sheets"));
   printSheets->setIconText(tr("Print"));
-  bar->addActions({openOrder, openShop});
+  bar->addActions({newOrder, openOrder, openShop, save});
   bar->addSeparator();
   bar->addActions({undo_, redo_});
   bar->addSeparator();

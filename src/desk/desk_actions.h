@@ -21,20 +21,30 @@ class DeskActions {
   // Builds menus and tool bar into the window, which owns them.
   DeskActions(QMainWindow& window, QUndoStack& undoStack);
 
+  QAction* newOrder = nullptr;
   QAction* openOrder = nullptr;
   QAction* openShop = nullptr;
   QAction* openDemo = nullptr;
   QMenu* recent = nullptr;
   QAction* reload = nullptr;
+  QAction* save = nullptr;
+  QAction* saveAs = nullptr;
   QAction* saveSheets = nullptr;
   QAction* printSheets = nullptr;
   QAction* quit = nullptr;
+  QMenu* addGarment = nullptr;  // the order's blanks, and one from a file
+  QMenu* addPlace = nullptr;    // the order's designs, and one from a file
+  QAction* duplicate = nullptr;
+  QAction* remove = nullptr;
+  QAction* moveUp = nullptr;
+  QAction* moveDown = nullptr;
   QAction* zoomIn = nullptr;
   QAction* zoomOut = nullptr;
   QAction* fit = nullptr;
   QAction* goToOrder = nullptr;
   QAction* goToTable = nullptr;
   QAction* goToSizes = nullptr;
+  QAction* goToDetails = nullptr;
   QAction* goToReasons = nullptr;
   QAction* goToFindings = nullptr;
   QAction* about = nullptr;
@@ -49,6 +59,7 @@ class DeskActions {
                const QKeySequence& shortcut);
   QAction* choice(QActionGroup& group, const QString& name, const QString& text, int data);
   void makeActions();
+  void makeEditing();
   void makeChoices();
   void makeMenus(QUndoStack& undoStack);
   void makeToolBar();

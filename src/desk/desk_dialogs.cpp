@@ -41,21 +41,21 @@ void DeskWindow::Parts::openFile(const std::filesystem::path& file) {
 }
 
 bool DeskWindow::Parts::mayLeaveOrder() {
-  if (document_.undoStack().isClean()) {
+  finishTyping();
+  if (!document_.modified()) {
     return true;
   }
-  QMessageBox box(QMessageBox::Question, tr("Changes tried here"),
-                  tr("Changes tried here are not written to the order file yet. Leave this order "
-                     "and drop them?"),
-                  QMessageBox::NoButton, &window_);
+  QMessageBox box(QMessageBox::Question, tr("Changes not saved"),
+                  tr("The order has changes that are not saved. Save them?"), QMessageBox::NoButton,
+                  &window_);
   box.setObjectName(QStringLiteral("leaveOrder"));
-  box.setInformativeText(tr("To keep one, enter it in the order file by hand."));
-  QAbstractButton* drop = box.addButton(tr("&Drop the changes"), QMessageBox::DestructiveRole);
-  QPushButton* stay = box.addButton(tr("&Stay here"), QMessageBox::RejectRole);
-  box.setDefaultButton(stay);
+  QPushButton* save = box.addButton(tr("&Save"), QMessageBox::AcceptRole);
+  QAbstractButton* drop = box.addButton(tr("&Do not save"), QMessageBox::DestructiveRole);
+  QPushButton* stay = box.addButton(tr("Stay &here"), QMessageBox::RejectRole);
+  box.setDefaultButton(save);
   box.setEscapeButton(stay);
   box.exec();
-  return box.clickedButton() == drop;
+  return box.clickedButton() == save ? saveOrder() : box.clickedButton() == drop;
 }
 
 void DeskWindow::Parts::askForOrder() {

@@ -3,6 +3,7 @@
 #include <QMenuBar>
 #include <QScreen>
 #include <QStatusBar>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 #include "desk/desk_parts.h"
@@ -95,8 +96,14 @@ QWidget* DeskWindow::Parts::buildWorkspace() {
   return across;
 }
 
+// The table of the order above, what is selected in it below, to edit.
 QWidget* DeskWindow::Parts::buildOrderPane() {
-  auto* pane = new QWidget(pages_);
+  auto* halves = new QSplitter(Qt::Vertical, pages_);
+  halves->setObjectName(QStringLiteral("left"));
+  halves->setChildrenCollapsible(false);
+  halves->setHandleWidth(5);
+  splitters_.append(halves);
+  auto* pane = new QWidget(halves);
   pane->setBackgroundRole(QPalette::Base);
   pane->setAutoFillBackground(true);
   auto* layout = new QVBoxLayout(pane);
@@ -120,8 +127,43 @@ QWidget* DeskWindow::Parts::buildOrderPane() {
   layout->addWidget(orderTitle_);
   layout->addWidget(orderDetail_);
   layout->addWidget(orderView_, 1);
+  layout->addWidget(buildEditStrip(pane));
   pane->setMinimumWidth(300);
-  return pane;
+  details_ = new DetailsPanel(halves);
+  halves->addWidget(pane);
+  halves->addWidget(details_);
+  halves->setStretchFactor(0, 1);
+  halves->setSizes({520, 280});
+  return halves;
+}
+
+QWidget* DeskWindow::Parts::buildEditStrip(QWidget* parent) {
+  auto* strip = new QWidget(parent);
+  auto* layout = new QHBoxLayout(strip);
+  layout->setContentsMargins(8, 4, 8, 4);
+  layout->setSpacing(4);
+  const auto button = [&](const QString& words) {
+    auto* made = new QToolButton(strip);
+    made->setAutoRaise(true);
+    made->setFocusPolicy(Qt::TabFocus);
+    made->setText(words);
+    layout->addWidget(made);
+    return made;
+  };
+  const auto menu = [&](QMenu* shown, const QString& words) {
+    QToolButton* made = button(words);
+    made->setMenu(shown);
+    made->setPopupMode(QToolButton::InstantPopup);
+    made->setAccessibleName(shown->title().remove(QLatin1Char('&')));
+    made->setObjectName(shown->objectName() + QStringLiteral("Button"));
+  };
+  menu(actions_.addGarment, tr("+ Garment"));
+  menu(actions_.addPlace, tr("+ Place"));
+  layout->addStretch(1);
+  for (QAction* action : {actions_.duplicate, actions_.remove}) {
+    button({})->setDefaultAction(action);
+  }
+  return strip;
 }
 
 void DeskWindow::Parts::buildStatusBar() {

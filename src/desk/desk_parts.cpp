@@ -25,7 +25,8 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
       resources_(resources),
       settings_(settingsFile),
       document_(std::make_shared<const Rules>(std::move(rules)), settings_),
-      actions_(window, document_.undoStack()) {
+      actions_(window, document_.undoStack()),
+      recovery_(QFileInfo(settingsFile).absolutePath() + QStringLiteral("/recovery"), document_) {
   QCoreApplication::installTranslator(&plurals_);
   build();
   busyDelay_.setSingleShot(true);
@@ -34,9 +35,12 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
   connectViews();
   connectDocument();
   connectOutput();
+  connectFiles();
+  connectEditing();
   actions_.showUnits(document_.units());
   fillRecent();
   showPlanned();
+  offerLeftWork();
 }
 
 void DeskWindow::Parts::connectActions() {
@@ -65,6 +69,7 @@ void DeskWindow::Parts::connectActions() {
   goTo(actions_.goToTable, &canvas);
   goTo(actions_.goToSizes, sizeRail_);
   goTo(actions_.goToReasons, reasonsView_);
+  goTo(actions_.goToDetails, details_);
   goTo(actions_.goToFindings, findingsPanel_->findChild<QListView*>());
   const auto chooseUnits = [this] { document_.setUnits(actions_.chosenUnits(document_.units())); };
   QObject::connect(actions_.lengthUnits, &QActionGroup::triggered, &document_, chooseUnits);
@@ -77,7 +82,6 @@ void DeskWindow::Parts::connectViews() {
   QObject::connect(startPage_, &StartPage::openDemoRequested, &window_, [this] { openDemo(); });
   QObject::connect(startPage_, &StartPage::openRecentRequested, &window_,
                    [this](const QString& file) { openOrder(toPath(file)); });
-  QObject::connect(messageBar_, &MessageBar::actionRequested, &document_, &Document::reload);
   QObject::connect(&selection_, &Selection::changed, &window_, [this] { showSelection(); });
   QObject::connect(findingsPanel_, &FindingsPanel::jumpRequested, &window_,
                    [this](const Finding& finding) { jumpTo(finding); });
@@ -107,13 +111,8 @@ void DeskWindow::Parts::connectDocument() {
   };
   QObject::connect(&document_, &Document::progressed, progress_, progressed);
   QObject::connect(&output_, &SheetOutput::progressed, progress_, progressed);
-  QObject::connect(&document_, &Document::editsDropped, &window_, [this](int count) {
-    messageBar_->say(
-        Severity::Watch, tr("The order file changed on disk"),
-        tr("%n change(s) tried here were not in the file and are gone.", nullptr, count), {});
-  });
-  QObject::connect(&document_.undoStack(), &QUndoStack::cleanChanged, &window_,
-                   [this](bool clean) { window_.setWindowModified(!clean); });
+  QObject::connect(&document_, &Document::modifiedChanged, &window_,
+                   [this](bool modified) { window_.setWindowModified(modified); });
   QObject::connect(&busyDelay_, &QTimer::timeout, &window_, [this] {
     for (QWidget* part : {static_cast<QWidget*>(activity_), static_cast<QWidget*>(progress_),
                           static_cast<QWidget*>(cancel_)}) {
@@ -149,6 +148,8 @@ void DeskWindow::Parts::showPlanned() {
 
 void DeskWindow::Parts::showSelection() {
   const auto planned = document_.planned();
+  details_->show(planned, selection_.spot());
+  updateEditing();
   sizeModel_.setPlacement(planned, selection_.line(), selection_.placement());
   tablePanel_->showSelection(planned);
   if (const PlacementPlan* plan = selection_.current()) {
@@ -163,14 +164,16 @@ void DeskWindow::Parts::showPage() {
   const bool hasOrder = planned->order() != nullptr;
   const bool hasShop = planned->shop() != nullptr;
   startPage_->showState(hasOrder, hasShop, demo().has_value(), settings_.recentOrders());
-  pages_->setCurrentWidget(planned->plan() != nullptr ? workspace_
-                                                      : static_cast<QWidget*>(startPage_));
+  // An order can be worked at as soon as it is there; without a shop it is the shop that is asked
+  // for, unless somebody has begun to write the order here.
+  const bool atWork = planned->plan() != nullptr || (hasOrder && (hasShop || document_.modified()));
+  pages_->setCurrentWidget(atWork ? workspace_ : static_cast<QWidget*>(startPage_));
 }
 
 void DeskWindow::Parts::showTitle() {
   const Order* order = document_.planned()->order();
   if (order == nullptr) {
-    window_.setWindowTitle(tr("Creaseline"));
+    window_.setWindowTitle(tr("Creaseline[*]"));
     return;
   }
   const QString name = tr("%1 %2", "order number, title")
@@ -235,7 +238,8 @@ void DeskWindow::Parts::showProblem() {
   add(tr("Place: %1"), toQString(details.where));
   add(tr("Found: %1"), toQString(details.found));
   add(tr("Expected: %1"), toQString(details.expected));
-  messageBar_->say(Severity::Stop, headline, lines.join(QLatin1Char('\n')), tr("&Try again"));
+  messageBar_->say(Severity::Stop, headline, lines.join(QLatin1Char('\n')),
+                   {{tr("&Try again"), [this] { document_.reload(); }}});
 }
 
 void DeskWindow::Parts::showNotes() {
@@ -257,7 +261,7 @@ void DeskWindow::Parts::showNotes() {
     lines.append(tr("and %n more", nullptr, static_cast<int>(count - lines.size())));
   }
   messageBar_->say(Severity::Note, tr("Read, with %n remark(s)", nullptr, static_cast<int>(count)),
-                   lines.join(QLatin1Char('\n')), {});
+                   lines.join(QLatin1Char('\n')));
 }
 
 void DeskWindow::Parts::showBusy() {
@@ -294,10 +298,11 @@ void DeskWindow::Parts::updateEnabled() {
   actions_.openDemo->setEnabled(demo().has_value());
   for (QAction* action :
        {actions_.zoomIn, actions_.zoomOut, actions_.fit, actions_.goToOrder, actions_.goToTable,
-        actions_.goToSizes, actions_.goToReasons, actions_.goToFindings}) {
+        actions_.goToSizes, actions_.goToReasons, actions_.goToFindings, actions_.goToDetails}) {
     action->setEnabled(planned);
   }
   findingsPanel_->setRemediesEnabled(current);
+  updateEditing();
 }
 
 void DeskWindow::Parts::fillRecent() {
@@ -322,7 +327,9 @@ void DeskWindow::Parts::fillRecent() {
 
 void DeskWindow::Parts::jumpTo(const Finding& finding) {
   const SizeName size = finding.sizes.empty() ? selection_.size() : finding.sizes.front();
-  selection_.choose(finding.line, finding.placement, size);
+  if (const auto spot = document_.planned()->spotOf(finding)) {
+    selection_.choose(spot->line, spot->placement.value_or(0), size);
+  }
 }
 
 void DeskWindow::Parts::refreshColours() {

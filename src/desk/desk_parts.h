@@ -9,9 +9,11 @@
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QTimer>
+#include <functional>
 
 #include "creaseline/desk/desk_window.h"
 #include "desk/desk_actions.h"
+#include "desk/details_panel.h"
 #include "desk/document.h"
 #include "desk/english_plurals.h"
 #include "desk/findings_panel.h"
@@ -19,6 +21,7 @@
 #include "desk/order_model.h"
 #include "desk/order_view.h"
 #include "desk/reasons_view.h"
+#include "desk/recovery.h"
 #include "desk/selection.h"
 #include "desk/settings.h"
 #include "desk/sheet_output.h"
@@ -54,6 +57,7 @@ class DeskWindow::Parts {
   void build();
   QWidget* buildWorkspace();
   QWidget* buildOrderPane();
+  QWidget* buildEditStrip(QWidget* parent);
   QWidget* buildCentre();
   QWidget* buildRight();
   void buildStatusBar();
@@ -75,6 +79,29 @@ class DeskWindow::Parts {
   void updateEnabled();
   void fillRecent();
   void jumpTo(const Finding& finding);
+
+  // Changes of the order, in desk_editing.cpp.
+  void connectEditing();
+  void updateEditing();
+  void fillAddMenus();
+  bool edit(const desk::OrderEdit& edit);
+  void addGarment(const Blank& blank);
+  void addGarmentFromFile();
+  void addPlace(const Design& design);
+  void addDesignFromFile();
+  void addToMenu(QMenu& menu, const QString& words, const std::function<void()>& run);
+  [[nodiscard]] std::optional<desk::OrderEdits> edits() const;
+
+  // Files of orders, in desk_files.cpp.
+  void connectFiles();
+  void startOrder();
+  void finishTyping();  // what is typed in a field counts before the order is left or saved
+  bool saveOrder();
+  bool saveOrderAs();
+  bool told(desk::SaveResult result);
+  void offerLeftWork();
+  void takeUp(const desk::LeftWork& work);
+  void showMerged();
 
   // What the actions do, in desk_dialogs.cpp.
   void askForOrder();
@@ -105,6 +132,7 @@ class DeskWindow::Parts {
   desk::SizeModel sizeModel_;
   desk::SheetOutput output_;
   desk::DeskActions actions_;
+  desk::Recovery recovery_;
 
   desk::SheetsDialog* sheetsDialog_ = nullptr;  // made when it is first asked for
   desk::MessageBar* messageBar_ = nullptr;
@@ -115,6 +143,7 @@ class DeskWindow::Parts {
   QLabel* orderTitle_ = nullptr;
   QLabel* orderDetail_ = nullptr;
   desk::OrderView* orderView_ = nullptr;
+  desk::DetailsPanel* details_ = nullptr;
   desk::TablePanel* tablePanel_ = nullptr;
   desk::SizeRail* sizeRail_ = nullptr;
   desk::ReasonsView* reasonsView_ = nullptr;

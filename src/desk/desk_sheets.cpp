@@ -26,7 +26,7 @@ void DeskWindow::Parts::connectOutput() {
                    [this](const QString& target, int pages, const QStringList& notes) {
                      const QString name = QDir::toNativeSeparators(target);
                      messageBar_->say(Severity::Note, tr("%n sheet(s) saved", nullptr, pages),
-                                      (QStringList{name} + notes).join(QLatin1Char('\n')), {});
+                                      (QStringList{name} + notes).join(QLatin1Char('\n')));
                      showBusy();
                    });
   QObject::connect(&output_, &SheetOutput::printed, &window_, [this](int pages) {
@@ -37,7 +37,7 @@ void DeskWindow::Parts::connectOutput() {
     messageBar_->say(Severity::Stop,
                      output_.form() == SheetOutput::Form::Paper ? tr("The sheets were not printed")
                                                                 : tr("The sheets were not saved"),
-                     why, {});
+                     why);
     showBusy();
   });
   QObject::connect(&output_, &SheetOutput::cancelled, &window_, [this] {
@@ -164,12 +164,11 @@ void DeskWindow::Parts::leaveSheets() {
 void DeskWindow::Parts::showPrinted(int pages) {
   if (pages == 0) {
     messageBar_->say(Severity::Stop, tr("Nothing was printed"),
-                     tr("The printer did not accept the sheets. Save them as a PDF instead."), {});
+                     tr("The printer did not accept the sheets. Save them as a PDF instead."));
     return;
   }
   messageBar_->say(Severity::Note, tr("%n sheet(s) sent to the printer", nullptr, pages),
-                   tr("Measure the bar at the foot of the first sheet: it must be 100 mm long."),
-                   {});
+                   tr("Measure the bar at the foot of the first sheet: it must be 100 mm long."));
 }
 
 }  // namespace creaseline

@@ -4,8 +4,10 @@
 
 #include <QDir>
 #include <QFileInfo>
+#include <algorithm>
 #include <utility>
 
+#include "desk/edit_commands.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
@@ -29,6 +31,12 @@ Document::Document(std::shared_ptr<const Rules> rules, Settings& settings, QObje
   connect(&runner_, &PlanRunner::busyChanged, this, &Document::busyChanged);
   connect(&runner_, &PlanRunner::progressed, this, &Document::progressed);
   connect(&watch_, &FileWatch::changed, this, [this](const QStringList&) { reload(); });
+  connect(&undoStack_, &QUndoStack::cleanChanged, this, &Document::tellModified);
+}
+
+// The undo stack says that it is clean when it goes; nobody is to hear of it any more.
+Document::~Document() {
+  undoStack_.disconnect(this);
 }
 
 void Document::openOrder(const std::filesystem::path& file) {
@@ -37,6 +45,46 @@ void Document::openOrder(const std::filesystem::path& file) {
     wantedShop_ = shopFor(wantedOrder_);
   }
   request(true, !shop_);
+}
+
+void Document::startOrder(Order order, const Original<Order>& original) {
+  runner_.cancel();
+  undoStack_.clear();
+  orderFile_.clear();
+  wantedOrder_.clear();
+  orderNotes_.clear();
+  orderFiles_.clear();
+  readingOrder_ = false;
+  // Without a folder of its own yet, its paths lead from the root.
+  auto started = std::make_shared<const Order>(std::move(order));
+  order_ = original.file.empty()
+               ? std::move(started)
+               : movedOrder({std::move(started), original.file.parent_path()}, {}, original);
+  original_ = original;
+  original_.file.clear();
+  original_.value.reset();
+  orderAsRead_.reset();
+  unsaved_ = true;
+  if (wantedShop_.isEmpty()) {
+    wantedShop_ = settings_.lastShop();
+  }
+  planned_ = std::make_shared<PlannedOrder>(order_, shop_, nullptr, rules_, units_);
+  watchFiles();
+  tellModified();
+  Q_EMIT plannedChanged();
+  Q_EMIT filesChanged();
+  request(false, !shop_);
+}
+
+void Document::recover(const QString& orderFile, const std::filesystem::path& draft) {
+  Loaded<Order> loaded = loadOrderDraft(draft, *rules_);
+  if (orderFile.isEmpty() || !QFileInfo::exists(orderFile)) {
+    startOrder(std::move(loaded.value), loaded.original);
+    return;
+  }
+  orderFile_.clear();  // it is opened anew, even if it is open
+  recovered_ = std::move(loaded);
+  openOrder(toPath(orderFile));
 }
 
 void Document::openShop(const std::filesystem::path& file) {
@@ -126,22 +174,95 @@ bool Document::takeFiles(const PlanOutcome& outcome) {
 
 // Edits live as long as the file still says what it said when they were made.
 bool Document::takeOrder(const PlanOutcome& outcome) {
-  const bool sameFile = orderFile_ == wantedOrder_;
+  const bool sameFile = !orderFile_.isEmpty() && wantedOrder_ == orderFile_;
   const bool sameContent = sameFile && orderAsRead_ && *orderAsRead_ == *outcome.order;
   orderNotes_ = outcome.orderNotes;
   orderFiles_ = outcome.orderFiles;
   orderFile_ = wantedOrder_;
   settings_.addRecentOrder(orderFile_);
   if (sameContent) {
-    return *order_ == *outcome.order;
+    keepReferences(outcome.orderOriginal);
+  } else if (sameFile) {
+    takeOutsideChange(outcome);
+  } else {
+    takeNewOrder(outcome);
   }
-  const int edits = undoStack_.index();
+  return *order_ == *outcome.order;
+}
+
+void Document::takeNewOrder(const PlanOutcome& outcome) {
   undoStack_.clear();
+  original_ = outcome.orderOriginal;
   orderAsRead_ = order_ = outcome.order;
-  if (sameFile && edits > 0) {
-    Q_EMIT editsDropped(edits);
+  unsaved_ = false;
+  takeRecovered();
+  tellModified();
+}
+
+void Document::takeRecovered() {
+  if (!recovered_) {
+    return;
   }
-  return true;
+  const Loaded<Order> recovered = *std::exchange(recovered_, std::nullopt);
+  const Original<Order> fresh = std::exchange(original_, recovered.original);
+  keepReferences(fresh);
+  const OrderState left{std::make_shared<const Order>(recovered.value),
+                        recovered.original.file.parent_path()};
+  undoStack_.push(makeOrderStep(*this, tr("Take up what was not saved"),
+                                movedOrder(left, folder(), original_)));
+}
+
+// What both sides changed is merged, as a step that can be undone like any other.
+void Document::takeOutsideChange(const PlanOutcome& outcome) {
+  OutsideChange change{orderAsRead_, order_, outcome.order, {}, {}};
+  const bool changedHere = !undoStack_.isClean();
+  OrderMerge merge = mergeOrders(*change.base, *change.mine, *change.theirs);
+  change.conflicts = std::move(merge.conflicts);
+  change.toMend = std::move(merge.toMend);
+  outside_ = std::move(change);
+  keepReferences(outcome.orderOriginal);
+  orderAsRead_ = outcome.order;
+  undoStack_.push(makeOrderStep(*this, tr("Take over what changed in the file"),
+                                std::make_shared<const Order>(std::move(merge.order))));
+  if (*order_ == *orderAsRead_) {
+    undoStack_.setClean();
+  } else {
+    undoStack_.resetClean();
+  }
+  if (changedHere) {
+    Q_EMIT merged();
+  }
+}
+
+void Document::takeTheirs() {
+  if (!outside_.theirs) {
+    return;
+  }
+  std::map<std::string, MergeSide> choices;
+  for (const MergeConflict& conflict : outside_.conflicts) {
+    choices[conflict.place] = MergeSide::Theirs;
+  }
+  OrderMerge merge = mergeOrders(*outside_.base, *order_, *outside_.theirs, choices);
+  undoStack_.push(makeOrderStep(*this, tr("Take what the file says"),
+                                std::make_shared<const Order>(std::move(merge.order))));
+}
+
+// What a new reading of the file does not know of, because it was added here and not saved yet,
+// is still to be referred to.
+void Document::keepReferences(Original<Order> fresh) {
+  const auto keep = [](const auto& old, auto& now) {
+    for (const auto& each : old) {
+      const bool known = std::any_of(now.begin(), now.end(), [&](const auto& entry) {
+        return entry.value && each.value && entry.value->id == each.value->id;
+      });
+      if (!known) {
+        now.push_back(each);
+      }
+    }
+  };
+  keep(original_.blanks, fresh.blanks);
+  keep(original_.designs, fresh.designs);
+  original_ = std::move(fresh);
 }
 
 void Document::fail(const PlanOutcome& outcome) {
@@ -201,14 +322,20 @@ void Document::setUnits(const UnitChoice& units) {
   }
 }
 
-void Document::setLines(std::vector<OrderLine> lines) {
-  if (!order_) {
-    return;
-  }
-  auto changed = std::make_shared<Order>(*order_);
-  changed->lines = std::move(lines);
-  order_ = std::move(changed);
+OrderState Document::state() const {
+  return {order_, folder()};
+}
+
+void Document::setState(const OrderState& state) {
+  order_ = state.folder == folder() ? state.order : movedOrder(state, folder(), original_);
+  showEdited();
   request(false, false);
+}
+
+void Document::showEdited() {
+  planned_ = std::make_shared<PlannedOrder>(planned_->withOrder(order_));
+  Q_EMIT plannedChanged();
+  Q_EMIT edited();
 }
 
 QString Document::shopFor(const QString& orderFile) const {

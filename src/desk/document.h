@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 // The document behind the window: files, order, shop, plan, undo stack. Knows no widget.
 //
-// Two states are kept. The *order in hand* is what edits change at once. What is shown is a
-// PlannedOrder, replaced as a whole when a new plan arrives; if a file breaks, the last good one
-// stays and is marked stale.
+// The *order in hand* is what edits change at once. What is shown is a PlannedOrder, replaced as a
+// whole by every edit and by every new plan; if a file breaks, the last good one stays and is
+// marked stale. Whatever changes the order is a step on the undo stack, another's change of the
+// file included.
 #pragma once
 
 #include <QObject>
@@ -14,6 +15,8 @@
 #include <optional>
 
 #include "creaseline/base/error.h"
+#include "creaseline/catalogue/merge.h"
+#include "creaseline/catalogue/save.h"
 #include "desk/file_watch.h"
 #include "desk/plan_runner.h"
 #include "desk/planned_order.h"
@@ -27,16 +30,57 @@ struct Problem {
   PlanStage stage{};
 };
 
+// An order as it was at one moment. The paths in it (pictures of designs) lead from `folder`.
+struct OrderState {
+  std::shared_ptr<const Order> order;
+  std::filesystem::path folder;
+};
+
+// The same order with its paths leading from the folder `to`; from the root if that is empty. The
+// paths of designs that lie in files of their own lead from there and stay.
+[[nodiscard]] std::shared_ptr<const Order> movedOrder(const OrderState& state,
+                                                      const std::filesystem::path& to,
+                                                      const Original<Order>& original);
+
+// Another changed the order's file, and the order was changed here as well.
+struct OutsideChange {
+  std::shared_ptr<const Order> base, mine, theirs;
+  std::vector<MergeConflict> conflicts;  // mine was taken
+  std::vector<std::string> toMend;
+};
+
+enum class SaveResult {
+  Saved,
+  ChangedOutside,  // nothing was written; the file is being read again and merged
+  NotWritten       // the disk refused; saveProblem() says why
+};
+
 class Document : public QObject {
   Q_OBJECT
 
  public:
   Document(std::shared_ptr<const Rules> rules, Settings& settings, QObject* parent = nullptr);
+  ~Document() override;
 
   void openOrder(const std::filesystem::path& file);
+  // Starts an order that is in no file yet. `original` names the files that it refers to.
+  void startOrder(Order order, const Original<Order>& original = {});
+  // Opens the order's file again and lays the draft over it, as a step; without a file of its own
+  // the draft becomes an order that is in no file. Throws InputError if it cannot be read.
+  void recover(const QString& orderFile, const std::filesystem::path& draft);
   void openShop(const std::filesystem::path& file);
   // Reads both files again and plans.
   void reload();
+  // To the file that it was read from. Only with one.
+  SaveResult save();
+  // To another file; one that is there already must say what `replaced` stands for.
+  SaveResult saveAs(const std::filesystem::path& file, const FileStamp& replaced);
+  [[nodiscard]] const QString& saveProblem() const { return saveProblem_; }
+  [[nodiscard]] const Original<Order>& original() const { return original_; }
+  // A file of a blank or a design that the next edit puts into the order: it is referred to.
+  void referTo(const Original<Blank>& blank);
+  void referTo(const Original<Design>& design);
+
   // Stops planning; what is on screen stays and is marked stale if it is not up to date.
   void cancelPlanning();
 
@@ -56,8 +100,15 @@ class Document : public QObject {
   QUndoStack& undoStack() { return undoStack_; }
   // The order in hand, with all edits; null before one is open.
   [[nodiscard]] std::shared_ptr<const Order> orderInHand() const { return order_; }
-  // For undo commands only: replaces the lines of the order in hand and plans again.
-  void setLines(std::vector<OrderLine> lines);
+  [[nodiscard]] OrderState state() const;
+  // Whether the order has what no file has.
+  [[nodiscard]] bool modified() const { return order_ && (unsaved_ || !undoStack_.isClean()); }
+  // For undo commands only: replaces the order in hand and plans again.
+  void setState(const OrderState& state);
+  // The last change from outside that met changes made here.
+  [[nodiscard]] const OutsideChange& outsideChange() const { return outside_; }
+  // Where both had changed the same, what the other wrote counts after all: one more step.
+  void takeTheirs();
 
  Q_SIGNALS:
   void plannedChanged();
@@ -67,8 +118,11 @@ class Document : public QObject {
   void problemChanged();
   void filesChanged();
   void unitsChanged();
-  // Edits were dropped because the order file changed on disk.
-  void editsDropped(int count);
+  void modifiedChanged(bool modified);
+  // The order in hand has another content.
+  void edited();
+  // The order file changed on disk, and what both changed was merged; see outsideChange().
+  void merged();
 
  private:
   void request(bool readOrder, bool readShop);
@@ -76,6 +130,14 @@ class Document : public QObject {
   // False if the plan is not for the order in hand, because edits made since reading are kept.
   bool takeFiles(const PlanOutcome& outcome);
   bool takeOrder(const PlanOutcome& outcome);
+  void takeNewOrder(const PlanOutcome& outcome);
+  void takeRecovered();
+  void takeOutsideChange(const PlanOutcome& outcome);
+  void keepReferences(Original<Order> fresh);
+  SaveResult write(const std::filesystem::path& file, const FileStamp& replaced);
+  void showEdited();
+  void tellModified();
+  [[nodiscard]] std::filesystem::path folder() const;
   void fail(const PlanOutcome& outcome);
   void watchFiles();
   void setStale(bool stale);
@@ -92,7 +154,13 @@ class Document : public QObject {
   bool readingOrder_ = false;         // the request under way reads it
   bool readingShop_ = false;
   std::shared_ptr<const Order> orderAsRead_;
-  std::shared_ptr<const Order> order_;  // in hand
+  Original<Order> original_;
+  bool unsaved_ = false;  // the order was never in a file
+  bool toldModified_ = false;
+  QString saveProblem_;
+  OutsideChange outside_;
+  std::optional<Loaded<Order>> recovered_;  // until its order's file is read
+  std::shared_ptr<const Order> order_;      // in hand
   std::shared_ptr<const Shop> shop_;
   std::vector<LoadNote> orderNotes_, shopNotes_;
   std::vector<std::filesystem::path> orderFiles_, shopFiles_;

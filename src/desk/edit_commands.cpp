@@ -2,7 +2,6 @@
 // Remedies as undo commands.
 #include "desk/edit_commands.h"
 
-#include <QUndoCommand>
 #include <algorithm>
 #include <functional>
 #include <utility>
@@ -14,20 +13,38 @@ namespace creaseline::desk {
 
 namespace {
 
-// Holds values, never pointers into the order, which is replaced as a whole.
-class ReplaceLines : public QUndoCommand {
+// Holds whole orders, which share nothing with the document and cost one copy a step.
+class OrderStep : public QUndoCommand {
  public:
-  ReplaceLines(const QString& name, Document& document, std::vector<OrderLine> after)
+  OrderStep(const QString& name, const QString& merging, Document& document,
+            std::shared_ptr<const Order> after)
       : QUndoCommand(name),
         document_(document),
-        before_(document.orderInHand()->lines),
-        after_(std::move(after)) {}
-  void undo() override { document_.setLines(before_); }
-  void redo() override { document_.setLines(after_); }
+        merging_(merging),
+        before_(document.state()),
+        after_{std::move(after), before_.folder} {}
+
+  void undo() override { document_.setState(before_); }
+  void redo() override { document_.setState(after_); }
+  [[nodiscard]] int id() const override { return merging_.isEmpty() ? -1 : kMergingId; }
+  // Typing in one field, or nudging one place, is one step.
+  bool mergeWith(const QUndoCommand* next) override {
+    const auto* step = dynamic_cast<const OrderStep*>(next);
+    if (step == nullptr || step->merging_ != merging_ || step->after_.folder != after_.folder) {
+      return false;
+    }
+    after_ = step->after_;
+    setText(step->text());
+    setObsolete(*after_.order == *before_.order);
+    return true;
+  }
 
  private:
+  static constexpr int kMergingId = 1;
+
   Document& document_;
-  std::vector<OrderLine> before_, after_;
+  QString merging_;
+  OrderState before_, after_;
 };
 
 // "3-2" for the first part split from line "3".
@@ -87,6 +104,20 @@ bool changesOrder(const Change& change) {
 
 }  // namespace
 
+QUndoCommand* makeOrderStep(Document& document, const QString& name,
+                            std::shared_ptr<const Order> after) {
+  return new OrderStep(name, {}, document, std::move(after));
+}
+
+bool applyEdit(Document& document, OrderEdit edit) {
+  if (edit.order == *document.orderInHand()) {
+    return false;
+  }
+  document.undoStack().push(new OrderStep(edit.name, edit.merging, document,
+                                          std::make_shared<const Order>(std::move(edit.order))));
+  return true;
+}
+
 std::optional<std::vector<OrderLine>> linesWith(const Order& order, const Finding& finding,
                                                 const Change& change) {
   std::vector<OrderLine> lines = order.lines;
@@ -109,9 +140,9 @@ bool applyRemedy(Document& document, const Finding& finding, const Remedy& remed
   if (!lines) {
     return false;
   }
-  document.undoStack().push(
-      new ReplaceLines(capitalised(toQString(remedy.text)), document, std::move(*lines)));
-  return true;
+  OrderEdit edit{capitalised(toQString(remedy.text)), {}, *document.orderInHand()};
+  edit.order.lines = std::move(*lines);
+  return applyEdit(document, std::move(edit));
 }
 
 }  // namespace creaseline::desk

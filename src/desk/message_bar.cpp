@@ -37,32 +37,49 @@ MessageBar::MessageBar(QWidget* parent) : QWidget(parent) {
   words->addWidget(headline_);
   words->addWidget(detail_);
   layout->addLayout(words, 1);
-  action_ = new QPushButton(this);
-  action_->setObjectName(QStringLiteral("messageAction"));
+  const char* names[] = {"messageAction", "messageOtherAction"};
+  for (std::size_t i = 0; i < 2; ++i) {
+    actions_[i] = new QPushButton(this);
+    actions_[i]->setObjectName(QString::fromLatin1(names[i]));
+    connect(actions_[i], &QPushButton::clicked, this, [this, i] { answer(i); });
+  }
   close_ = new QPushButton(tr("Hide"), this);
   close_->setObjectName(QStringLiteral("messageClose"));
   close_->setAccessibleName(tr("Hide the message"));
-  layout->addWidget(action_, 0, Qt::AlignVCenter);
+  layout->addWidget(actions_[0], 0, Qt::AlignVCenter);
+  layout->addWidget(actions_[1], 0, Qt::AlignVCenter);
   layout->addWidget(close_, 0, Qt::AlignVCenter);
-  connect(action_, &QPushButton::clicked, this, &MessageBar::actionRequested);
   connect(close_, &QPushButton::clicked, this, &QWidget::hide);
   hide();
 }
 
 void MessageBar::say(Severity severity, const QString& headline, const QString& detail,
-                     const QString& action) {
+                     const std::vector<Answer>& answers) {
   severity_ = severity;
   headline_->setText(headline);
   detail_->setText(detail);
   detail_->setVisible(!detail.isEmpty());
-  action_->setText(action);
-  action_->setVisible(!action.isEmpty());
+  answers_ = answers;
+  for (std::size_t i = 0; i < 2; ++i) {
+    actions_[i]->setText(i < answers_.size() ? answers_[i].label : QString());
+    actions_[i]->setVisible(i < answers_.size());
+  }
   setAccessibleName(headline);
   setAccessibleDescription(detail);
   show();
   update();
   QAccessibleEvent event(this, QAccessible::Alert);
   QAccessible::updateAccessibility(&event);
+}
+
+void MessageBar::answer(std::size_t index) {
+  if (index >= answers_.size()) {
+    return;
+  }
+  // What it runs may say something new.
+  const std::function<void()> run = answers_[index].run;
+  hide();
+  run();
 }
 
 void MessageBar::paintEvent(QPaintEvent*) {

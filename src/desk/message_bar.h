@@ -5,6 +5,8 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QWidget>
+#include <functional>
+#include <vector>
 
 #include "creaseline/planning/finding.h"
 
@@ -16,14 +18,16 @@ class MessageBar : public QWidget {
  public:
   explicit MessageBar(QWidget* parent = nullptr);
 
-  // `severity` chooses shape and colour. `action` is the label of the button, empty for none.
+  struct Answer {
+    QString label;  // of the button
+    std::function<void()> run;
+  };
+
+  // `severity` chooses shape and colour. Up to two answers, each hides the message and runs.
   void say(Severity severity, const QString& headline, const QString& detail,
-           const QString& action);
+           const std::vector<Answer>& answers = {});
   [[nodiscard]] QString headline() const { return headline_->text(); }
   [[nodiscard]] QString detail() const { return detail_->text(); }
-
- Q_SIGNALS:
-  void actionRequested();
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -31,7 +35,10 @@ class MessageBar : public QWidget {
  private:
   QLabel* headline_ = nullptr;
   QLabel* detail_ = nullptr;
-  QPushButton* action_ = nullptr;
+  void answer(std::size_t index);
+
+  QPushButton* actions_[2] = {};
+  std::vector<Answer> answers_;
   QPushButton* close_ = nullptr;
   Severity severity_ = Severity::Note;
 };

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "creaseline/catalogue/field_check.h"
 #include "desk/text.h"
 #include "desk/theme.h"
 
@@ -26,9 +27,61 @@ OrderModel::OrderModel(QObject* parent) : QAbstractItemModel(parent) {
 }
 
 void OrderModel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
+  if (planned_ && sameForm(*planned)) {
+    planned_ = std::move(planned);
+    tellAllChanged();
+    return;
+  }
   beginResetModel();
   planned_ = std::move(planned);
   endResetModel();
+}
+
+bool OrderModel::sameForm(const PlannedOrder& other) const {
+  if (planned_->order() == nullptr || other.order() == nullptr ||
+      planned_->sizesInOrder() != other.sizesInOrder()) {
+    return false;
+  }
+  const auto& mine = planned_->order()->lines;
+  const auto& others = other.order()->lines;
+  return std::equal(mine.begin(), mine.end(), others.begin(), others.end(),
+                    [](const OrderLine& left, const OrderLine& right) {
+                      return left.id == right.id &&
+                             left.placements.size() == right.placements.size();
+                    });
+}
+
+void OrderModel::tellAllChanged() {
+  const int lastColumn = columnCount() - 1;
+  const int lines = rowCount();
+  if (lines == 0) {
+    return;
+  }
+  Q_EMIT dataChanged(index(0, 0), index(lines - 1, lastColumn));
+  for (int line = 0; line < lines; ++line) {
+    const QModelIndex top = index(line, 0);
+    if (const int places = rowCount(top); places > 0) {
+      Q_EMIT dataChanged(index(0, 0, top), index(places - 1, lastColumn, top));
+    }
+  }
+}
+
+bool OrderModel::mayHave(std::size_t line, const SizeName& size) const {
+  const Blank* blank = planned_->order()->blank(planned_->order()->lines[line].blank);
+  return blank != nullptr && blank->chart.find(size) != nullptr;
+}
+
+bool OrderModel::setData(const QModelIndex& index, const QVariant& value, int role) {
+  const SizeName* size = index.isValid() ? sizeAt(index.column()) : nullptr;
+  if (role != Qt::EditRole || size == nullptr || !(flags(index) & Qt::ItemIsEditable)) {
+    return false;
+  }
+  const auto quantity = checkQuantity(toUtf8(value.toString()));
+  if (!quantity) {
+    return false;
+  }
+  Q_EMIT quantityAsked(index.row(), toQString(size->text()), *quantity);
+  return true;
 }
 
 int OrderModel::sizeColumn(const SizeName& size) const {
@@ -138,7 +191,7 @@ QVariant OrderModel::lineData(std::size_t line, int column, int role) const {
   if (quantity == nullptr) {
     return {};
   }
-  if (role == Qt::DisplayRole) {
+  if (role == Qt::DisplayRole || role == Qt::EditRole) {
     return QString::number(quantity->quantity);
   }
   if (role == Qt::ToolTipRole || role == Qt::AccessibleTextRole) {
@@ -203,7 +256,14 @@ QVariant OrderModel::headerData(int section, Qt::Orientation orientation, int ro
 }
 
 Qt::ItemFlags OrderModel::flags(const QModelIndex& index) const {
-  return index.isValid() ? Qt::ItemIsEnabled | Qt::ItemIsSelectable : Qt::NoItemFlags;
+  if (!index.isValid()) {
+    return Qt::NoItemFlags;
+  }
+  const Qt::ItemFlags shown = Qt::ItemIsEnabled | Qt::ItemIsSelectable;
+  const SizeName* size = sizeAt(index.column());
+  const bool typed = index.internalId() == kTopRow && size != nullptr &&
+                     mayHave(static_cast<std::size_t>(index.row()), *size);
+  return typed ? shown | Qt::ItemIsEditable : shown;
 }
 
 }  // namespace creaseline::desk

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// The order as a tree for a table view: a row a line with quantities by size, under it a row a
-// placement with the state of each size.
+// The order as a tree for a table view: a row a line with quantities by size, to be typed over,
+// under it a row a placement with the state of each size.
 #pragma once
 
 #include <QAbstractItemModel>
@@ -37,8 +37,17 @@ class OrderModel : public QAbstractItemModel {
   QVariant headerData(int section, Qt::Orientation orientation,
                       int role = Qt::DisplayRole) const override;
   Qt::ItemFlags flags(const QModelIndex& index) const override;
+  // Quantities can be typed over; the change is asked for, not made here.
+  bool setData(const QModelIndex& index, const QVariant& value, int role = Qt::EditRole) override;
+
+ Q_SIGNALS:
+  void quantityAsked(int line, const QString& size, int quantity);
 
  private:
+  // Whether rows and columns stay, so that whoever types in a cell can go on.
+  [[nodiscard]] bool sameForm(const PlannedOrder& other) const;
+  void tellAllChanged();
+  [[nodiscard]] bool mayHave(std::size_t line, const SizeName& size) const;
   [[nodiscard]] const SizeName* sizeAt(int column) const;
   [[nodiscard]] QVariant lineData(std::size_t line, int column, int role) const;
   [[nodiscard]] QVariant placementData(std::size_t line, std::size_t placement, int column,

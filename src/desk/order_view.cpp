@@ -3,7 +3,9 @@
 #include "desk/order_view.h"
 
 #include <QHeaderView>
+#include <QLineEdit>
 #include <QPainter>
+#include <QRegularExpressionValidator>
 #include <QScopedValueRollback>
 #include <QStyledItemDelegate>
 
@@ -21,6 +23,19 @@ constexpr int kLeastNameCharacters = 20;
 class OrderDelegate : public QStyledItemDelegate {
  public:
   using QStyledItemDelegate::QStyledItemDelegate;
+
+  QWidget* createEditor(QWidget* parent, const QStyleOptionViewItem&,
+                        const QModelIndex& index) const override {
+    auto* editor = new QLineEdit(parent);
+    editor->setFrame(false);
+    editor->setAlignment(Qt::AlignCenter);
+    // Nothing typed is none.
+    static const QRegularExpression number(QStringLiteral("[0-9]{0,6}"));
+    editor->setValidator(new QRegularExpressionValidator(number, editor));
+    editor->setAccessibleName(
+        OrderView::tr("Garments in size %1").arg(index.data(OrderModel::SizeRole).toString()));
+    return editor;
+  }
 
   QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
     const QFontMetrics metrics(option.font);
@@ -127,6 +142,7 @@ OrderView::OrderView(OrderModel& model, Selection& selection, QWidget* parent)
   setSelectionMode(QAbstractItemView::SingleSelection);
   setUniformRowHeights(true);
   setTabKeyNavigation(false);
+  setEditTriggers(DoubleClicked | EditKeyPressed | AnyKeyPressed);
   header()->setStretchLastSection(false);
   header()->setSectionsMovable(false);
   header()->setMinimumSectionSize(24);
@@ -145,6 +161,13 @@ void OrderView::followSelection() {
   }
   const QScopedValueRollback guard(following_, true);
   const int column = model_.sizeColumn(selection_.size());
+  if (selection_.wholeLine()) {
+    const int row = static_cast<int>(selection_.line());
+    // The column stays: it may be one that the line has no garment of yet.
+    const int kept = currentIndex().isValid() ? currentIndex().column() : 0;
+    setCurrentIndex(model_.index(row, std::min(kept, model_.columnCount() - 1)));
+    return;
+  }
   const QModelIndex target = model_.indexOf(selection_.line(), selection_.placement(), column);
   setCurrentIndex(target.isValid() ? target : model_.index(static_cast<int>(selection_.line()), 0));
 }
@@ -165,6 +188,27 @@ void OrderView::currentChanged(const QModelIndex& current, const QModelIndex& pr
   }
   if (size.isValid() && !current.data().toString().isEmpty()) {
     selection_.chooseSize(SizeName(toUtf8(size.toString())));
+  }
+}
+
+// From a quantity that was typed, Tab goes on to the next one of the line, then to the next line.
+void OrderView::closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) {
+  const bool next = hint == QAbstractItemDelegate::EditNextItem;
+  if (!next && hint != QAbstractItemDelegate::EditPreviousItem) {
+    QTreeView::closeEditor(editor, hint);
+    return;
+  }
+  QTreeView::closeEditor(editor, QAbstractItemDelegate::NoHint);
+  const int columns = model_.columnCount();
+  const QModelIndex from = currentIndex();
+  for (int cell = from.row() * columns + from.column() + (next ? 1 : -1);
+       cell >= 0 && cell < model_.rowCount() * columns; cell += next ? 1 : -1) {
+    const QModelIndex index = model_.index(cell / columns, cell % columns);
+    if (index.flags() & Qt::ItemIsEditable) {
+      setCurrentIndex(index);
+      edit(index);
+      return;
+    }
   }
 }
 

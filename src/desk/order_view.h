@@ -18,6 +18,7 @@ class OrderView : public QTreeView {
 
  protected:
   void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+  void closeEditor(QWidget* editor, QAbstractItemDelegate::EndEditHint hint) override;
   void drawBranches(QPainter* painter, const QRect& rect, const QModelIndex& index) const override;
   void resizeEvent(QResizeEvent* event) override;
 

@@ -25,10 +25,11 @@ void readFiles(const PlanJob& job, const Rules& rules, const std::atomic<bool>& 
   outcome.shop = job.shop;
   outcome.stage = PlanStage::Order;
   if (job.orderFile) {
-    Loaded<Order> loaded = loadOrder(*job.orderFile, rules);
+    Loaded<Order> loaded = loadOrderDraft(*job.orderFile, rules);
     outcome.order = std::make_shared<const Order>(std::move(loaded.value));
     outcome.orderNotes = std::move(loaded.notes);
     outcome.orderFiles = std::move(loaded.files);
+    outcome.orderOriginal = std::move(loaded.original);
   }
   stopIfCancelled(cancel);
   outcome.stage = PlanStage::Shop;

@@ -17,7 +17,8 @@
 
 namespace creaseline::desk {
 
-// What to do. A file that is named is read; otherwise the value in memory is used.
+// What to do. A file that is named is read; otherwise the value in memory is used. An order may be
+// one in the making, which still lacks garments or places.
 struct PlanJob {
   std::optional<std::filesystem::path> orderFile, shopFile;
   std::shared_ptr<const Order> order;
@@ -33,6 +34,7 @@ struct PlanOutcome {
   std::shared_ptr<const Plan> plan;  // null without order or shop, or after an error
   std::vector<LoadNote> orderNotes, shopNotes;
   std::vector<std::filesystem::path> orderFiles, shopFiles;  // only of what was read
+  Original<Order> orderOriginal;                             // likewise
   std::optional<InputError::Details> error;
   PlanStage stage = PlanStage::Order;  // where the error came from
 };

@@ -31,18 +31,68 @@ void mergeChart(const SizeChart& chart, std::vector<SizeName>& sizes) {
   }
 }
 
+// Finds a place of the order that was planned in the order as edited since: the line by its id, the
+// place by its location, the same position first.
+class SpotFinder {
+ public:
+  SpotFinder(const Order& planned, const Order& edited) : planned_(planned), edited_(edited) {
+    for (std::size_t i = 0; i < edited.lines.size(); ++i) {
+      lines_.emplace(edited.lines[i].id, i);
+    }
+  }
+
+  [[nodiscard]] std::optional<Spot> find(std::size_t line, std::size_t placement) const {
+    const OrderLine& planned = planned_.lines[line];
+    const auto found = lines_.find(planned.id);
+    if (found == lines_.end()) {
+      return std::nullopt;
+    }
+    if (placement >= planned.placements.size()) {
+      return Spot{found->second, std::nullopt};
+    }
+    const auto& places = edited_.lines[found->second].placements;
+    const auto same = [&](const OrderPlacement& each) {
+      return each.location == planned.placements[placement].location;
+    };
+    if (placement < places.size() && same(places[placement])) {
+      return Spot{found->second, placement};
+    }
+    const auto other = std::find_if(places.begin(), places.end(), same);
+    return other == places.end()
+               ? std::nullopt
+               : std::optional(
+                     Spot{found->second, static_cast<std::size_t>(other - places.begin())});
+  }
+
+ private:
+  const Order& planned_;
+  const Order& edited_;
+  std::map<std::string, std::size_t> lines_;
+};
+
 }  // namespace
 
 PlannedOrder::PlannedOrder(std::shared_ptr<const Order> order, std::shared_ptr<const Shop> shop,
                            std::shared_ptr<const Plan> plan, std::shared_ptr<const Rules> rules,
                            UnitChoice units)
     : order_(std::move(order)),
+      plannedFor_(order_),
       shop_(std::move(shop)),
       plan_(std::move(plan)),
       rules_(std::move(rules)),
       units_(units) {
   indexPlan();
   collectSizes();
+}
+
+PlannedOrder PlannedOrder::withOrder(std::shared_ptr<const Order> edited) const {
+  PlannedOrder copy = *this;
+  copy.order_ = std::move(edited);
+  copy.index_.clear();
+  copy.sizesInOrder_.clear();
+  copy.indexPlan();
+  copy.collectSizes();
+  return copy;
 }
 
 PlannedOrder PlannedOrder::withUnits(const UnitChoice& units) const {
@@ -52,12 +102,29 @@ PlannedOrder PlannedOrder::withUnits(const UnitChoice& units) const {
 }
 
 void PlannedOrder::indexPlan() {
-  if (!plan_) {
+  if (!plan_ || !order_) {
     return;
   }
+  std::vector<std::vector<std::optional<Spot>>> spots(plannedFor_->lines.size());
+  const SpotFinder finder(*plannedFor_, *order_);
   for (const PlacementPlan& planned : plan_->placements) {
-    index_.emplace(Key{planned.line, planned.placement, planned.size}, &planned);
+    auto& known = spots[planned.line];
+    if (known.empty()) {
+      for (std::size_t i = 0; i < plannedFor_->lines[planned.line].placements.size(); ++i) {
+        known.push_back(finder.find(planned.line, i));
+      }
+    }
+    if (const auto& spot = known[planned.placement]) {
+      index_.emplace(Key{spot->line, *spot->placement, planned.size}, &planned);
+    }
   }
+}
+
+std::optional<Spot> PlannedOrder::spotOf(const Finding& finding) const {
+  if (!plan_ || !order_ || finding.line >= plannedFor_->lines.size()) {
+    return std::nullopt;
+  }
+  return SpotFinder(*plannedFor_, *order_).find(finding.line, finding.placement);
 }
 
 void PlannedOrder::collectSizes() {

@@ -13,16 +13,27 @@
 
 namespace creaseline::desk {
 
+// Where a line or a place stands in the order.
+struct Spot {
+  std::size_t line = 0;
+  std::optional<std::size_t> placement;  // nothing: the line itself
+};
+
 class PlannedOrder {
  public:
   // `plan` may be null: the order is known, the shop is not. `order`, `shop` likewise.
   PlannedOrder(std::shared_ptr<const Order> order, std::shared_ptr<const Shop> shop,
                std::shared_ptr<const Plan> plan, std::shared_ptr<const Rules> rules,
                UnitChoice units);
+  // This plan for an order that has been edited since, until the new plan is there: what is planned
+  // for a garment, place and size stands where these are found in the edited order.
+  [[nodiscard]] PlannedOrder withOrder(std::shared_ptr<const Order> edited) const;
   // The same order and plan, with the numbers shown in other units.
   [[nodiscard]] PlannedOrder withUnits(const UnitChoice& units) const;
 
   [[nodiscard]] const Order* order() const { return order_.get(); }
+  // The order that plan() was made for; differs from order() only until an edit is planned.
+  [[nodiscard]] const Order* plannedFor() const { return plannedFor_.get(); }
   [[nodiscard]] const Shop* shop() const { return shop_.get(); }
   [[nodiscard]] const Plan* plan() const { return plan_.get(); }
   [[nodiscard]] const Rules& rules() const { return *rules_; }
@@ -31,6 +42,8 @@ class PlannedOrder {
   // The answer for one garment size at one place, or null.
   [[nodiscard]] const PlacementPlan* find(std::size_t line, std::size_t placement,
                                           const SizeName& size) const;
+  // Where a finding's place stands in order(); nothing if it is gone.
+  [[nodiscard]] std::optional<Spot> spotOf(const Finding& finding) const;
   // All sizes of one place, in the order of the charts.
   [[nodiscard]] std::vector<const PlacementPlan*> sizes(std::size_t line,
                                                         std::size_t placement) const;
@@ -48,6 +61,7 @@ class PlannedOrder {
   void collectSizes();
 
   std::shared_ptr<const Order> order_;
+  std::shared_ptr<const Order> plannedFor_;
   std::shared_ptr<const Shop> shop_;
   std::shared_ptr<const Plan> plan_;
   std::shared_ptr<const Rules> rules_;

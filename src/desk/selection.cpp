@@ -29,6 +29,7 @@ void Selection::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
     const Order& order = *planned_->order();
     if (order.id != orderId_) {
       line_ = placement_ = 0;
+      wholeLine_ = false;
       size_ = SizeName();
     } else {
       const auto same = std::find_if(order.lines.begin(), order.lines.end(),
@@ -47,25 +48,42 @@ const PlacementPlan* Selection::current() const {
   return empty() ? nullptr : planned_->find(line_, placement_, size_);
 }
 
+std::optional<Spot> Selection::spot() const {
+  if (empty()) {
+    return std::nullopt;
+  }
+  Spot result{line_, std::nullopt};
+  if (!wholeLine_ && placement_ < planned_->order()->lines[line_].placements.size()) {
+    result.placement = placement_;
+  }
+  return result;
+}
+
 void Selection::chooseLine(std::size_t line) {
-  choose(line, line == line_ ? placement_ : 0, size_);
+  choose(line, line == line_ ? placement_ : 0, size_, true);
 }
 
 void Selection::choosePlacement(std::size_t line, std::size_t placement) {
-  choose(line, placement, size_);
+  choose(line, placement, size_, false);
 }
 
 void Selection::chooseSize(const SizeName& size) {
-  choose(line_, placement_, size);
+  choose(line_, placement_, size, wholeLine_);
 }
 
 void Selection::choose(std::size_t line, std::size_t placement, const SizeName& size) {
-  const auto before = std::tuple(line_, placement_, size_);
+  choose(line, placement, size, false);
+}
+
+void Selection::choose(std::size_t line, std::size_t placement, const SizeName& size,
+                       bool wholeLine) {
+  const auto before = std::tuple(line_, placement_, size_, wholeLine_);
   line_ = line;
   placement_ = placement;
   size_ = size;
+  wholeLine_ = wholeLine;
   settle();
-  if (before != std::tuple(line_, placement_, size_)) {
+  if (before != std::tuple(line_, placement_, size_, wholeLine_)) {
     Q_EMIT changed();
   }
 }

@@ -5,8 +5,10 @@
 
 #include <QObject>
 #include <memory>
+#include <optional>
 #include <string>
 
+#include "desk/order_edits.h"
 #include "desk/planned_order.h"
 
 namespace creaseline::desk {
@@ -28,6 +30,12 @@ class Selection : public QObject {
   // The plan of what is selected; null if nothing is, or there is no plan yet.
   [[nodiscard]] const PlacementPlan* current() const;
 
+  // Whether the line itself was chosen, not one of its places; views of one place then show the
+  // place that placement() says.
+  [[nodiscard]] bool wholeLine() const { return wholeLine_; }
+  // What an edit is meant for; nothing if the order is empty.
+  [[nodiscard]] std::optional<Spot> spot() const;
+
   void chooseLine(std::size_t line);
   void choosePlacement(std::size_t line, std::size_t placement);
   void chooseSize(const SizeName& size);
@@ -38,10 +46,12 @@ class Selection : public QObject {
 
  private:
   void settle();
+  void choose(std::size_t line, std::size_t placement, const SizeName& size, bool wholeLine);
 
   std::shared_ptr<const PlannedOrder> planned_;
   std::string orderId_, lineId_;
   std::size_t line_ = 0, placement_ = 0;
+  bool wholeLine_ = false;
   SizeName size_;
 };
 

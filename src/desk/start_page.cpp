@@ -40,6 +40,9 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   layout->addWidget(title_);
   layout->addWidget(words_);
   auto* buttons = new QHBoxLayout;
+  newOrder_ = new QPushButton(tr("&New order"), page);
+  newOrder_->setObjectName(QStringLiteral("startNew"));
+  newOrder_->setAccessibleName(tr("Start a new order"));
   openOrder_ = new QPushButton(tr("Open an &order…"), page);
   openOrder_->setObjectName(QStringLiteral("startOrder"));
   openShop_ = new QPushButton(tr("Open a &shop…"), page);
@@ -49,7 +52,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   openOrder_->setAccessibleName(tr("Open an order from the start page"));
   openShop_->setAccessibleName(tr("Open a shop from the start page"));
   openDemo_->setAccessibleName(tr("Open the demo from the start page"));
-  for (QPushButton* button : {openOrder_, openShop_, openDemo_}) {
+  for (QPushButton* button : {newOrder_, openOrder_, openShop_, openDemo_}) {
     button->setMinimumHeight(38);
     button->setMinimumWidth(140);
     buttons->addWidget(button);
@@ -62,6 +65,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   recentLayout_->setSpacing(2);
   layout->addWidget(recent_);
   layout->addStretch(3);
+  connect(newOrder_, &QPushButton::clicked, this, &StartPage::newOrderRequested);
   connect(openOrder_, &QPushButton::clicked, this, &StartPage::openOrderRequested);
   connect(openShop_, &QPushButton::clicked, this, &StartPage::openShopRequested);
   connect(openDemo_, &QPushButton::clicked, this, &StartPage::openDemoRequested);
@@ -77,7 +81,8 @@ void StartPage::showState(bool hasOrder, bool hasShop, bool demoAvailable,
   } else {
     title_->setText(tr("Where does the design go?"));
     words_->setText(
-        tr("Open an order to see for every garment, size and place where the design goes, which "
+        tr("Start or open an order to see for every garment, size and place where the design goes, "
+           "which "
            "frame holds it and what goes behind it. Files can also be dropped here."));
   }
   openOrder_->setDefault(!hasOrder);

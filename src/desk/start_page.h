@@ -20,6 +20,7 @@ class StartPage : public QWidget {
   void showState(bool hasOrder, bool hasShop, bool demoAvailable, const QStringList& recent);
 
  Q_SIGNALS:
+  void newOrderRequested();
   void openOrderRequested();
   void openShopRequested();
   void openDemoRequested();
@@ -30,6 +31,7 @@ class StartPage : public QWidget {
 
   QLabel* title_ = nullptr;
   QLabel* words_ = nullptr;
+  QPushButton* newOrder_ = nullptr;
   QPushButton* openOrder_ = nullptr;
   QPushButton* openShop_ = nullptr;
   QPushButton* openDemo_ = nullptr;

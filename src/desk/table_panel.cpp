@@ -50,8 +50,15 @@ void TablePanel::showSelection(const std::shared_ptr<const PlannedOrder>& planne
 }
 
 QString TablePanel::emptyText(const PlannedOrder& planned) {
+  if (planned.order() != nullptr && planned.order()->lines.empty()) {
+    return tr("Add a garment to the order, then the places where it is sewn.");
+  }
+  if (planned.shop() == nullptr) {
+    return tr("Open a shop: its frames decide what can be sewn where.");
+  }
   return planned.plan() == nullptr ? tr("The order is being planned.")
-                                   : tr("Nothing is sewn on this line.");
+                                   : tr("Nothing is planned for this line: it needs a place, and a "
+                                        "quantity of at least one size.");
 }
 
 void TablePanel::fillPlaces(const PlannedOrder& planned) {

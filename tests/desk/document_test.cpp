@@ -133,20 +133,164 @@ TEST_CASE("Units change the numbers at once and are kept for the next day", "[de
   CHECK(opened.settings.units() == metric);
 }
 
-TEST_CASE("Tried changes are dropped, and said to be, when the order file changes",
+namespace {
+
+bool changeQuantity(Document& document, const char* size, int quantity) {
+  const OrderEdits edits(*document.orderInHand(), shippedRules(), document.units());
+  return applyEdit(document, edits.quantity(1, SizeName(size), quantity));
+}
+
+int quantityOf(const Order& order, const char* size) {
+  for (const SizeQuantity& each : order.lines[1].sizes) {
+    if (each.size == SizeName(size)) {
+      return each.quantity;
+    }
+  }
+  return 0;
+}
+
+}  // namespace
+
+TEST_CASE("What somebody else saves is merged with the changes made here, and can be undone",
           "[desk][document][undo]") {
   OpenDocument opened;
   opened.open();
-  std::vector<OrderLine> lines = opened.document.orderInHand()->lines;
-  Finding finding;
-  finding.sizes = {lines.front().sizes.front().size};
-  const Remedy remedy{ScaleChange{0.5}, "sew it at 50 %", {}};
-  REQUIRE(applyRemedy(opened.document, finding, remedy));
+  Document& document = opened.document;
+  REQUIRE(changeQuantity(document, "YM", 31));
+  QSignalSpy merged(&document, &Document::merged);
+  DemoCopy::edit(opened.demo.order(), "\"YS\": 2", "\"YS\": 12");
+  REQUIRE(waitFor([&] { return merged.size() == 1; }));
+  CHECK(document.outsideChange().conflicts.empty());
+  CHECK(quantityOf(*document.orderInHand(), "YS") == 12);
+  CHECK(quantityOf(*document.orderInHand(), "YM") == 31);
+  CHECK(document.modified());
   REQUIRE(opened.settled());
-  QSignalSpy dropped(&opened.document, &Document::editsDropped);
-  DemoCopy::edit(opened.demo.order(), "\"YS\": 2", "\"YS\": 3");
-  REQUIRE(waitFor([&] { return dropped.size() == 1; }));
-  CHECK(dropped.first().first().toInt() == 1);
-  CHECK(opened.document.undoStack().count() == 0);
-  CHECK(opened.document.orderInHand()->lines.size() == lines.size());
+  CHECK(document.save() == SaveResult::Saved);
+  const Order saved = loadOrder(opened.demo.order(), shippedRules()).value;
+  CHECK(quantityOf(saved, "YS") == 12);
+  CHECK(quantityOf(saved, "YM") == 31);
+  document.undoStack().undo();
+  CHECK(quantityOf(*document.orderInHand(), "YS") == 2);
+  document.undoStack().undo();
+  CHECK(quantityOf(*document.orderInHand(), "YM") == 3);
+  CHECK(document.modified());
+}
+
+TEST_CASE("Where both changed the same, ours stays until theirs is asked for",
+          "[desk][document][undo]") {
+  OpenDocument opened;
+  opened.open();
+  Document& document = opened.document;
+  REQUIRE(changeQuantity(document, "YM", 31));
+  QSignalSpy merged(&document, &Document::merged);
+  DemoCopy::edit(opened.demo.order(), "\"YM\": 3", "\"YM\": 8");
+  REQUIRE(waitFor([&] { return merged.size() == 1; }));
+  REQUIRE(document.outsideChange().conflicts.size() == 1);
+  CHECK(quantityOf(*document.orderInHand(), "YM") == 31);
+  REQUIRE(changeQuantity(document, "YS", 5));
+  document.takeTheirs();
+  CHECK(quantityOf(*document.orderInHand(), "YM") == 8);
+  CHECK(quantityOf(*document.orderInHand(), "YS") == 5);
+  document.undoStack().undo();
+  CHECK(quantityOf(*document.orderInHand(), "YM") == 31);
+}
+
+TEST_CASE("Saving over what somebody else has just saved is refused", "[desk][document][save]") {
+  OpenDocument opened;
+  opened.open();
+  Document& document = opened.document;
+  REQUIRE(changeQuantity(document, "YM", 31));
+  REQUIRE(opened.settled());
+  DemoCopy::edit(opened.demo.order(), "\"YS\": 2", "\"YS\": 12");
+  const QByteArray theirs = DemoCopy::read(opened.demo.order());
+  CHECK(document.save() == SaveResult::ChangedOutside);
+  CHECK(DemoCopy::read(opened.demo.order()) == theirs);
+  REQUIRE(waitFor([&] { return quantityOf(*document.orderInHand(), "YS") == 12; }));
+  REQUIRE(opened.settled());
+  CHECK(document.save() == SaveResult::Saved);
+  CHECK(quantityOf(loadOrder(opened.demo.order(), shippedRules()).value, "YM") == 31);
+}
+
+TEST_CASE("A save changes what was edited and nothing else, and is the new clean state",
+          "[desk][document][save]") {
+  OpenDocument opened;
+  opened.open();
+  Document& document = opened.document;
+  QByteArray expected = DemoCopy::read(opened.demo.order());
+  REQUIRE(changeQuantity(document, "YM", 31));
+  CHECK(document.modified());
+  REQUIRE(document.save() == SaveResult::Saved);
+  CHECK_FALSE(document.modified());
+  expected.replace(expected.indexOf("\"YM\": 3"), 7, "\"YM\": 31");
+  CHECK((QJsonDocument::fromJson(DemoCopy::read(opened.demo.order())) ==
+         QJsonDocument::fromJson(expected)));
+  document.undoStack().undo();
+  CHECK(document.modified());
+  document.undoStack().redo();
+  CHECK_FALSE(document.modified());
+}
+
+TEST_CASE("A place where nothing can be written is said, and the order stays in hand",
+          "[desk][document][save]") {
+  OpenDocument opened;
+  opened.open();
+  Document& document = opened.document;
+  REQUIRE(changeQuantity(document, "YM", 31));
+  CHECK(document.saveAs(opened.demo.folder() / "no such folder" / "a.order.json", {}) ==
+        SaveResult::NotWritten);
+  CHECK_FALSE(document.saveProblem().isEmpty());
+  CHECK(document.modified());
+  CHECK(quantityOf(*document.orderInHand(), "YM") == 31);
+}
+
+TEST_CASE("An order saved in another folder still leads to its garments and designs, undone or not",
+          "[desk][document][save]") {
+  OpenDocument opened;
+  opened.open();
+  Document& document = opened.document;
+  REQUIRE(changeQuantity(document, "YM", 31));
+  const std::filesystem::path folder = opened.demo.folder() / "elsewhere";
+  std::filesystem::create_directory(folder);
+  const std::filesystem::path file = folder / "copy.order.json";
+  REQUIRE(document.saveAs(file, {}) == SaveResult::Saved);
+  REQUIRE(opened.settled());
+  CHECK(quantityOf(loadOrder(file, shippedRules()).value, "YM") == 31);
+  document.undoStack().undo();
+  REQUIRE(document.save() == SaveResult::Saved);
+  CHECK(quantityOf(loadOrder(file, shippedRules()).value, "YM") == 3);
+  CHECK(document.orderFile() == pathText(file));
+}
+
+TEST_CASE("A new order is edited, saved, and planned without ever having had a file",
+          "[desk][document][save]") {
+  OpenDocument opened;
+  opened.document.openShop(opened.demo.shop());
+  REQUIRE(opened.settled());
+  Order order;
+  order.id = "7";
+  opened.document.startOrder(order);
+  CHECK(opened.document.modified());
+  REQUIRE(opened.settled());
+  const std::filesystem::path folder = opened.demo.folder();
+  const auto blank = loadBlank(folder / "blanks" / "quayside-crew.blank.json", shippedRules());
+  const auto design = loadDesign(folder / "designs" / "crest.design.json");
+  opened.document.referTo(blank.original);
+  opened.document.referTo(design.original);
+  const auto edit = [&](const auto& make) {
+    const OrderEdits edits(*opened.document.orderInHand(), shippedRules(), {});
+    REQUIRE(applyEdit(opened.document, make(edits)));
+  };
+  edit([&](const OrderEdits& edits) { return edits.addLine(blank.value); });
+  edit([&](const OrderEdits& edits) { return *edits.addPlace(0, design.value); });
+  const SizeName size = blank.value.chart.sizes.front().name;
+  edit([&](const OrderEdits& edits) { return edits.quantity(0, size, 4); });
+  REQUIRE(opened.settled());
+  REQUIRE(opened.document.planned()->plan() != nullptr);
+  CHECK(opened.document.planned()->find(0, 0, size) != nullptr);
+  const std::filesystem::path file = opened.demo.folder() / "new.order.json";
+  REQUIRE(opened.document.saveAs(file, {}) == SaveResult::Saved);
+  CHECK_FALSE(opened.document.modified());
+  const Order saved = loadOrder(file, shippedRules()).value;
+  CHECK(saved == *opened.document.orderInHand());
+  CHECK(saved.garments() == 4);
 }

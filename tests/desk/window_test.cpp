@@ -207,7 +207,7 @@ TEST_CASE("A remedy is tried, undone and redone, and closing asks before it is l
   };
   QTimer::singleShot(200, desk.window.get(), answer(Qt::Key_Escape));
   CHECK_FALSE(desk.window->close());
-  CHECK(asked.contains(QStringLiteral("not written to the order file yet")));
+  CHECK(asked.contains(QStringLiteral("not saved")));
   CHECK(desk.window->isVisible());
   desk.action("undo").trigger();
   CHECK(desk.window->close());

@@ -1,0 +1,188 @@
+// SPDX-License-Identifier: MIT
+// New orders, saving, and what an earlier session left unsaved.
+#include <QApplication>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QLocale>
+#include <QStatusBar>
+
+#include "creaseline/base/file.h"
+#include "creaseline/catalogue/order_library.h"
+#include "desk/desk_parts.h"
+#include "desk/text.h"
+
+namespace creaseline {
+
+using namespace desk;  // NOLINT(google-build-using-namespace): this file is the desk's own
+
+namespace {
+
+constexpr qsizetype kConflictsShown = 4;
+
+// A title is no file name yet: what folders do not take becomes a hyphen.
+QString fileNameFor(const Order& order) {
+  QString name = toQString(order.id);
+  for (QChar& each : name) {
+    if (!each.isLetterOrNumber() && each != QLatin1Char('-') && each != QLatin1Char('_')) {
+      each = QLatin1Char('-');
+    }
+  }
+  return name + QStringLiteral(".order.json");
+}
+
+}  // namespace
+
+void DeskWindow::Parts::connectFiles() {
+  QObject::connect(actions_.newOrder, &QAction::triggered, &window_, [this] { startOrder(); });
+  QObject::connect(startPage_, &StartPage::newOrderRequested, &window_, [this] { startOrder(); });
+  QObject::connect(actions_.save, &QAction::triggered, &window_, [this] { saveOrder(); });
+  QObject::connect(actions_.saveAs, &QAction::triggered, &window_, [this] { saveOrderAs(); });
+  QObject::connect(&document_, &Document::modifiedChanged, &window_, [this] { updateEditing(); });
+  QObject::connect(&document_, &Document::merged, &window_, [this] { showMerged(); });
+  QObject::connect(&recovery_, &Recovery::notKept, &window_, [this](const QString& reason) {
+    messageBar_->say(Severity::Watch, tr("Unsaved changes cannot be kept against a crash"),
+                     tr("%1. Save the order often.").arg(reason));
+  });
+}
+
+void DeskWindow::Parts::startOrder() {
+  if (!mayLeaveOrder()) {
+    return;
+  }
+  Order order;
+  // The next number after the orders beside the one that was open.
+  std::vector<std::string> taken;
+  std::string last = toUtf8(tr("1", "number of a first order"));
+  if (const auto open = document_.orderInHand()) {
+    last = open->id;
+    taken.push_back(open->id);
+  }
+  if (!document_.orderFile().isEmpty()) {
+    const auto folder = toPath(QFileInfo(document_.orderFile()).absolutePath());
+    for (const OrderHead& head : findOrders(folder, {}).orders) {
+      taken.push_back(head.id);
+    }
+  }
+  order.id = nextOrderId(last, taken);
+  document_.startOrder(std::move(order));
+  details_->setCurrentIndex(DetailsPanel::OrderTab);
+}
+
+void DeskWindow::Parts::finishTyping() {
+  if (QWidget* focused = QApplication::focusWidget(); focused && window_.isAncestorOf(focused)) {
+    focused->clearFocus();
+    focused->setFocus();
+  }
+}
+
+bool DeskWindow::Parts::saveOrder() {
+  finishTyping();
+  return document_.original().file.empty() ? saveOrderAs() : told(document_.save());
+}
+
+bool DeskWindow::Parts::saveOrderAs() {
+  finishTyping();
+  const auto order = document_.orderInHand();
+  if (!order) {
+    return false;
+  }
+  const QString beside =
+      document_.orderFile().isEmpty() ? document_.shopFile() : document_.orderFile();
+  const QString proposed = QFileInfo(beside).absoluteDir().absoluteFilePath(fileNameFor(*order));
+  QString file = QFileDialog::getSaveFileName(&window_, tr("Save the order"), proposed,
+                                              tr("Orders (*.order.json)"));
+  if (file.isEmpty()) {
+    return false;
+  }
+  if (!file.endsWith(QStringLiteral(".json"), Qt::CaseInsensitive)) {
+    file += QStringLiteral(".order.json");
+  }
+  try {
+    // The dialog has asked whether a file that is there may go.
+    return told(document_.saveAs(toPath(file), stampOf(toPath(file))));
+  } catch (const InputError& error) {
+    messageBar_->say(Severity::Stop, tr("The order was not saved"), toQString(error.what()));
+    return false;
+  }
+}
+
+bool DeskWindow::Parts::told(SaveResult result) {
+  switch (result) {
+    case SaveResult::Saved:
+      window_.statusBar()->showMessage(
+          tr("Saved as %1").arg(QDir::toNativeSeparators(document_.orderFile())), 5000);
+      showTitle();
+      return true;
+    case SaveResult::ChangedOutside:
+      messageBar_->say(Severity::Watch, tr("Not saved yet: somebody else saved this order"),
+                       tr("%1. Both changes are being put together; look at them, then save "
+                          "again.")
+                           .arg(document_.saveProblem()));
+      return false;
+    case SaveResult::NotWritten:
+      messageBar_->say(
+          Severity::Stop, tr("The order was not saved"),
+          tr("%1. The file is as it was; save it in another place.").arg(document_.saveProblem()),
+          {{tr("Save &as…"), [this] { saveOrderAs(); }}});
+      return false;
+  }
+  return false;
+}
+
+void DeskWindow::Parts::showMerged() {
+  const OutsideChange& change = document_.outsideChange();
+  QStringList lines;
+  for (const MergeConflict& conflict : change.conflicts) {
+    lines.append(tr("%1: here %2, in the file %3", "place: mine, theirs")
+                     .arg(capitalised(toQString(conflict.place)), toQString(conflict.mine),
+                          toQString(conflict.theirs)));
+  }
+  for (const std::string& each : change.toMend) {
+    lines.append(toQString(each));
+  }
+  if (lines.isEmpty()) {
+    messageBar_->say(Severity::Note, tr("Somebody else changed this order, too"),
+                     tr("Both changes are in it now. Undo takes theirs out again."));
+    return;
+  }
+  if (lines.size() > kConflictsShown) {
+    const auto more = static_cast<int>(lines.size() - kConflictsShown + 1);
+    lines = lines.mid(0, kConflictsShown - 1);
+    lines.append(tr("and %n more", nullptr, more));
+  }
+  messageBar_->say(Severity::Watch, tr("Somebody else changed the same things; yours were kept"),
+                   lines.join(QLatin1Char('\n')),
+                   {{tr("Take &theirs"), [this] { document_.takeTheirs(); }}});
+}
+
+void DeskWindow::Parts::offerLeftWork() {
+  const std::vector<LeftWork> left = recovery_.leftWork();
+  if (left.empty()) {
+    return;
+  }
+  const LeftWork work = left.front();
+  const QString when = QLocale().toString(work.kept.toLocalTime(), QLocale::ShortFormat);
+  messageBar_->say(
+      Severity::Watch, tr("Order %1 was not saved").arg(work.orderName),
+      tr("The program ended before it could be. What was in it at %1 is still here.").arg(when),
+      {{tr("&Take it up again"), [this, work] { takeUp(work); }}, {tr("Drop it"), [this, work] {
+                                                                     Recovery::drop(work);
+                                                                     offerLeftWork();
+                                                                   }}});
+}
+
+void DeskWindow::Parts::takeUp(const LeftWork& work) {
+  if (!mayLeaveOrder()) {
+    offerLeftWork();
+    return;
+  }
+  try {
+    document_.recover(work.orderFile, work.draft);
+    recovery_.takeOver(work);
+  } catch (const InputError& error) {
+    messageBar_->say(Severity::Stop, tr("What was left cannot be read"), toQString(error.what()));
+  }
+}
+
+}  // namespace creaseline

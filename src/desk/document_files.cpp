@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+// How the document goes to disk.
+#include <QDir>
+#include <QFileInfo>
+#include <algorithm>
+
+#include "desk/document.h"
+#include "desk/text.h"
+
+namespace creaseline::desk {
+
+std::shared_ptr<const Order> movedOrder(const OrderState& state, const std::filesystem::path& to,
+                                        const Original<Order>& original) {
+  const auto ownFile = [&](const Design& design) {
+    return std::any_of(
+        original.designs.begin(), original.designs.end(),
+        [&](const Original<Design>& each) { return each.value && each.value->id == design.id; });
+  };
+  auto moved = std::make_shared<Order>(*state.order);
+  for (Design& design : moved->designs) {
+    if (!design.outlineFile.empty() && !ownFile(design)) {
+      const std::filesystem::path file =
+          (state.folder / toPath(toQString(design.outlineFile))).lexically_normal();
+      design.outlineFile = toUtf8(pathText(to.empty() ? std::filesystem::absolute(file)
+                                                      : std::filesystem::relative(file, to)));
+    }
+  }
+  return moved;
+}
+
+SaveResult Document::save() {
+  return write(original_.file, {});
+}
+
+SaveResult Document::saveAs(const std::filesystem::path& file, const FileStamp& replaced) {
+  return write(file, replaced);
+}
+
+SaveResult Document::write(const std::filesystem::path& file, const FileStamp& replaced) {
+  saveProblem_.clear();
+  SaveStyle style;
+  style.lengths = units_.length;
+  style.folder = file.parent_path();
+  try {
+    Saved<Order> saved = saveOrder(file, *order_, original_, style, replaced);
+    original_ = std::move(saved.original);
+    const bool moved = !(saved.value == *order_);
+    orderAsRead_ = order_ = std::make_shared<const Order>(std::move(saved.value));
+    wantedOrder_ = orderFile_ = QFileInfo(pathText(file)).absoluteFilePath();
+    if (moved) {
+      planned_ = std::make_shared<PlannedOrder>(planned_->withOrder(order_));
+    }
+  } catch (const ChangedOutside& error) {
+    saveProblem_ = toQString(error.what());
+    reload();
+    return SaveResult::ChangedOutside;
+  } catch (const std::exception& error) {
+    saveProblem_ = toQString(error.what());
+    return SaveResult::NotWritten;
+  }
+  unsaved_ = false;
+  undoStack_.setClean();
+  settings_.addRecentOrder(orderFile_);
+  watchFiles();
+  tellModified();
+  Q_EMIT filesChanged();
+  return SaveResult::Saved;
+}
+
+void Document::referTo(const Original<Blank>& blank) {
+  original_.blanks.push_back(blank);
+}
+
+void Document::referTo(const Original<Design>& design) {
+  original_.designs.push_back(design);
+}
+
+std::filesystem::path Document::folder() const {
+  return original_.file.parent_path();
+}
+
+void Document::tellModified() {
+  if (toldModified_ != modified()) {
+    toldModified_ = modified();
+    Q_EMIT modifiedChanged(toldModified_);
+  }
+}
+
+}  // namespace creaseline::desk

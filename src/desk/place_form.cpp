@@ -1,0 +1,138 @@
+// SPDX-License-Identifier: MIT
+#include "desk/place_form.h"
+
+#include <QFormLayout>
+#include <QSignalBlocker>
+#include <algorithm>
+#include <cmath>
+
+#include "creaseline/catalogue/field_check.h"
+#include "desk/text.h"
+
+namespace creaseline::desk {
+
+namespace {
+
+template <class Value>
+std::optional<QString> problemOf(const Result<Value>& result) {
+  return result ? std::nullopt : std::optional(capitalised(toQString(result.message())));
+}
+
+}  // namespace
+
+PlaceForm::PlaceForm(QWidget* parent) : QWidget(parent) {
+  setObjectName(QStringLiteral("placeForm"));
+  const auto combo = [this](const char* name, const QString& words) {
+    auto* made = new QComboBox(this);
+    made->setObjectName(QString::fromLatin1(name));
+    made->setAccessibleName(words);
+    made->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+    made->setMinimumContentsLength(12);
+    return made;
+  };
+  location_ = combo("placeLocation", tr("Place on the garment"));
+  design_ = combo("placeDesign", tr("Design at this place"));
+  connect(location_, &QComboBox::activated, this, [this](int index) {
+    const LocationId chosen(toUtf8(location_->itemData(index).toString()));
+    if (chosen != shownPlace().location) {
+      Q_EMIT edited(edits().location(line_, placement_, chosen));
+    }
+  });
+  connect(design_, &QComboBox::activated, this, [this](int index) {
+    const Design& chosen = planned_->order()->designs.at(static_cast<std::size_t>(index));
+    if (chosen.id != shownPlace().design) {
+      Q_EMIT edited(edits().design(line_, placement_, chosen));
+    }
+  });
+  makeFields();
+  auto* form = new QFormLayout(this);
+  form->setRowWrapPolicy(QFormLayout::WrapLongRows);
+  form->addRow(tr("&Place"), location_);
+  form->addRow(tr("&Design"), design_);
+  form->addRow(tr("Sca&le"), scale_);
+  form->addRow(tr("&Moved down"), moveDown_);
+  form->addRow(tr("Tu&rned"), turn_);
+  form->addRow(tr("N&ote"), note_);
+  showNothing();
+}
+
+void PlaceForm::makeFields() {
+  scale_ = new FieldEdit(
+      QStringLiteral("placeScale"), tr("Scale of the design, as in 90 %"),
+      [this](const QString& text) -> std::optional<QString> {
+        const Design* design = planned_->order()->design(shownPlace().design);
+        return design == nullptr ? std::nullopt : problemOf(checkScale(toUtf8(text), *design));
+      },
+      this);
+  connect(scale_, &FieldEdit::committed, this, [this](const QString& text) {
+    if (const Design* design = planned_->order()->design(shownPlace().design)) {
+      Q_EMIT edited(edits().scale(line_, placement_, *checkScale(toUtf8(text), *design)));
+    }
+  });
+  moveDown_ = new FieldEdit(
+      QStringLiteral("placeMoveDown"), tr("Moved down from the rule; a minus sign moves up"),
+      [this](const QString& text) { return problemOf(checkMoveDown(toUtf8(text), unit())); }, this);
+  connect(moveDown_, &FieldEdit::committed, this, [this](const QString& text) {
+    Q_EMIT edited(edits().moveDown(line_, placement_, *checkMoveDown(toUtf8(text), unit())));
+  });
+  turn_ = new FieldEdit(
+      QStringLiteral("placeTurn"), tr("Turned clockwise against the rule, in degrees"),
+      [](const QString& text) { return problemOf(checkTurn(toUtf8(text))); }, this);
+  connect(turn_, &FieldEdit::committed, this, [this](const QString& text) {
+    Q_EMIT edited(edits().turn(line_, placement_, *checkTurn(toUtf8(text))));
+  });
+  note_ = new NoteEdit(QStringLiteral("placeNote"), tr("Note of the place"), this);
+  connect(note_, &NoteEdit::committed, this, [this](const QString& text) {
+    Q_EMIT edited(edits().placeNote(line_, placement_, toUtf8(text.trimmed())));
+  });
+}
+
+OrderEdits PlaceForm::edits() const {
+  return {*planned_->order(), planned_->rules(), planned_->units()};
+}
+
+const OrderPlacement& PlaceForm::shownPlace() const {
+  return planned_->order()->lines.at(line_).placements.at(placement_);
+}
+
+void PlaceForm::showNothing() {
+  planned_.reset();
+  setEnabled(false);
+}
+
+void PlaceForm::show(const std::shared_ptr<const PlannedOrder>& planned, std::size_t line,
+                     std::size_t placement) {
+  planned_ = planned;
+  line_ = line;
+  placement_ = placement;
+  setEnabled(true);
+  const OrderPlacement& shown = shownPlace();
+  fillLocations();
+  fillDesigns();
+  scale_->setText(tr("%1 %", "number").arg(std::round(shown.scale * 1000.0) / 10.0));
+  moveDown_->setText(toQString(exactText(shown.moveDown, unit())));
+  turn_->setText(toQString(formatAngle(shown.turn)));
+  note_->setText(toQString(shown.note));
+}
+
+void PlaceForm::fillLocations() {
+  const QSignalBlocker quiet(location_);
+  location_->clear();
+  for (const Location* location : edits().locations(line_)) {
+    location_->addItem(toQString(location->name), toQString(location->id.text()));
+  }
+  location_->setCurrentIndex(location_->findData(toQString(shownPlace().location.text())));
+}
+
+void PlaceForm::fillDesigns() {
+  const QSignalBlocker quiet(design_);
+  design_->clear();
+  for (const Design& design : planned_->order()->designs) {
+    design_->addItem(toQString(design.name));
+    if (design.id == shownPlace().design) {
+      design_->setCurrentIndex(design_->count() - 1);
+    }
+  }
+}
+
+}  // namespace creaseline::desk

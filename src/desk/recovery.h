@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+// Keeps what is not saved yet in a folder of its own, every few seconds, so that a crash or a power
+// cut loses no more than these; and finds what an earlier session left there.
+#pragma once
+
+#include <QDateTime>
+#include <QLockFile>
+#include <QObject>
+#include <QString>
+#include <QTimer>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "desk/document.h"
+
+namespace creaseline::desk {
+
+// Unsaved work of a session that did not end by itself.
+struct LeftWork {
+  std::filesystem::path folder;  // of this work alone
+  std::filesystem::path draft;   // an order that loadOrderDraft() reads
+  QString orderFile;             // the order's own file; empty: it was never saved
+  QString orderName;
+  QDateTime kept;
+};
+
+class Recovery : public QObject {
+  Q_OBJECT
+
+ public:
+  // After the last edit, and at the latest after the first one that is not kept.
+  static constexpr int kQuietMs = 800;
+  static constexpr int kMostMs = 4000;
+
+  // `folder` is made when there is something to keep. The document must outlive this.
+  Recovery(const QString& folder, Document& document, QObject* parent = nullptr);
+  ~Recovery() override;
+
+  // Left by sessions that are not alive any more, newest first.
+  [[nodiscard]] std::vector<LeftWork> leftWork() const;
+  static void drop(const LeftWork& work);
+  // It is in the document again: dropped as soon as this session has kept it itself.
+  void takeOver(const LeftWork& work) { takenOver_ = work; }
+
+  // Writes now what is not saved; nothing if all is.
+  void keep();
+  // The work is saved, or the user lets it go.
+  void clear();
+
+ Q_SIGNALS:
+  // It could not be kept, with the reason; said once until it works again.
+  void notKept(const QString& reason);
+
+ private:
+  void schedule();
+  bool takeFolder();
+
+  QString folder_;
+  Document& document_;
+  std::unique_ptr<QLockFile> lock_;  // held as long as this session has a folder
+  QString mine_;
+  std::optional<LeftWork> takenOver_;
+  QTimer quiet_, most_;
+  bool complained_ = false;
+};
+
+}  // namespace creaseline::desk

@@ -1,0 +1,195 @@
+// SPDX-License-Identifier: MIT
+// Editing as a person does: keys and clicks in table and forms.
+#include <QComboBox>
+#include <QFileDialog>
+#include <QLineEdit>
+#include <QMenu>
+#include <QPlainTextEdit>
+#include <QTabWidget>
+#include <QTimer>
+
+#include "desk/field_edit.h"
+#include "desk/order_model.h"
+#include "desk_fixture.h"
+
+using namespace creaseline;
+using namespace creaseline::desk;
+
+namespace {
+
+OrderModel& model(DeskOnDemo& desk) {
+  return *qobject_cast<OrderModel*>(desk.order().model());
+}
+
+QModelIndex lineCell(DeskOnDemo& desk, int line, const char* size) {
+  return model(desk).index(line, model(desk).sizeColumn(SizeName(size)));
+}
+
+void typeInto(QLineEdit& edit, const QString& text) {
+  edit.setFocus();
+  edit.selectAll();
+  QTest::keyClicks(&edit, text);
+}
+
+// Answers the next file dialog with a path, typed.
+void answerFileDialog(DeskOnDemo& desk, const std::filesystem::path& file) {
+  auto* timer = new QTimer(desk.window.get());
+  timer->setInterval(50);
+  QObject::connect(timer, &QTimer::timeout, desk.window.get(), [timer, file] {
+    auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
+    if (dialog == nullptr) {
+      return;
+    }
+    timer->stop();
+    auto* name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
+    name->setText(pathText(file));
+    QTest::keyClick(name, Qt::Key_Return);
+  });
+  timer->start();
+}
+
+}  // namespace
+
+TEST_CASE("A quantity is typed over in the table, Tab goes on, and undo takes it back",
+          "[desk][editing]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  clickItem(desk.order(), lineCell(desk, 1, "YS"));
+  QTest::keyClick(&desk.order(), Qt::Key_7);
+  auto* editor = desk.order().viewport()->findChild<QLineEdit*>();
+  REQUIRE(editor != nullptr);
+  QTest::keyClick(editor, Qt::Key_Tab);
+  CHECK(lineCell(desk, 1, "YS").data().toString() == QStringLiteral("7"));
+  CHECK(desk.order().currentIndex() == lineCell(desk, 1, "YM"));
+  editor = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+  REQUIRE(editor != nullptr);
+  QTest::keyClicks(editor, QStringLiteral("12"));
+  QTest::keyClick(editor, Qt::Key_Return);
+  // Return is taken by the editor first, the table hears of it afterwards.
+  CHECK(waitFor([&] { return lineCell(desk, 1, "YM").data().toString() == QStringLiteral("12"); }));
+  CHECK(desk.window->isWindowModified());
+  REQUIRE(desk.waitForPlan());
+  CHECK(desk.order().currentIndex() == lineCell(desk, 1, "YM"));
+  desk.action("undo").trigger();
+  desk.action("undo").trigger();
+  CHECK(lineCell(desk, 1, "YS").data().toString() == QStringLiteral("2"));
+  CHECK_FALSE(desk.window->isWindowModified());
+}
+
+TEST_CASE("A field says beside it what is wrong, and takes what is right in any unit",
+          "[desk][editing]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  desk.action("unitInch").trigger();
+  REQUIRE(desk.waitForPlan());
+  clickItem(desk.order(), model(desk).indexOf(0, 0, 0));
+  desk.find<QTabWidget>("details").setCurrentIndex(2);
+  auto& moveDown = desk.find<QLineEdit>("placeMoveDown");
+  typeInto(moveDown, QStringLiteral("1/4 q"));
+  auto* field = qobject_cast<FieldEdit*>(moveDown.parentWidget());
+  REQUIRE(field != nullptr);
+  CHECK_FALSE(field->problem().isEmpty());
+  CHECK_FALSE(moveDown.accessibleDescription().isEmpty());
+  QTest::keyClick(&moveDown, Qt::Key_Return);
+  CHECK_FALSE(desk.window->isWindowModified());
+  typeInto(moveDown, QStringLiteral("1/4"));
+  CHECK(field->problem().isEmpty());
+  QTest::keyClick(&moveDown, Qt::Key_Return);
+  CHECK(desk.window->isWindowModified());
+  CHECK(desk.action("undo").text().contains(QStringLiteral("1/4 in down")));
+  REQUIRE(desk.waitForPlan());
+  typeInto(moveDown, QStringLiteral("-3 mm"));
+  QTest::keyClick(&moveDown, Qt::Key_Return);
+  CHECK(desk.action("undo").text().contains(QStringLiteral("up of the rule")));
+  // Escape gives back what was there.
+  typeInto(moveDown, QStringLiteral("99"));
+  QTest::keyClick(&moveDown, Qt::Key_Escape);
+  CHECK(moveDown.text().startsWith(QStringLiteral("-3 mm")));
+}
+
+TEST_CASE("A garment and a place are added, filled in and removed by keyboard and menu",
+          "[desk][editing]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  const int lines = model(desk).rowCount();
+  auto& garments = desk.find<QMenu>("addGarment");
+  Q_EMIT garments.aboutToShow();
+  garments.actions().first()->trigger();
+  REQUIRE(model(desk).rowCount() == lines + 1);
+  CHECK(desk.find<QTabWidget>("details").currentIndex() == 1);
+  auto& quantity = desk.find<QLineEdit>("quantity-L");
+  typeInto(quantity, QStringLiteral("5"));
+  QTest::keyClick(&quantity, Qt::Key_Return);
+  CHECK(lineCell(desk, lines, "L").data().toString() == QStringLiteral("5"));
+  auto& places = desk.find<QMenu>("addPlace");
+  Q_EMIT places.aboutToShow();
+  places.actions().first()->trigger();
+  CHECK(model(desk).rowCount(model(desk).index(lines, 0)) == 1);
+  auto& location = desk.find<QComboBox>("placeLocation");
+  REQUIRE(location.isEnabled());
+  CHECK(location.count() > 3);
+  REQUIRE(desk.waitForPlan());
+  CHECK(model(desk)
+            .indexOf(static_cast<std::size_t>(lines), 0, model(desk).sizeColumn(SizeName("L")))
+            .data(OrderModel::StateRole)
+            .isValid());
+  desk.action("remove").trigger();
+  CHECK(model(desk).rowCount(model(desk).index(lines, 0)) == 0);
+  clickItem(desk.order(), model(desk).index(lines, 0));
+  desk.action("remove").trigger();
+  CHECK(model(desk).rowCount() == lines);
+  for (int i = 0; i < 5; ++i) {
+    desk.action("undo").trigger();
+  }
+  CHECK_FALSE(desk.window->isWindowModified());
+}
+
+TEST_CASE("An order is renamed, saved, and the file says so", "[desk][editing][save]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  CHECK_FALSE(desk.action("saveOrder").isEnabled());
+  auto& title = desk.find<QLineEdit>("orderTitleEdit");
+  typeInto(title, QStringLiteral("Autumn regatta"));
+  // Saving takes what is still being typed.
+  desk.action("saveOrderAs").setEnabled(true);
+  QTest::keyClick(&title, Qt::Key_Tab);
+  CHECK(desk.window->windowTitle().contains(QStringLiteral("Autumn regatta")));
+  QTest::keySequence(desk.window.get(), QKeySequence(QKeySequence::Save));
+  CHECK_FALSE(desk.window->isWindowModified());
+  CHECK(DemoCopy::read(desk.demo.order()).contains("\"title\": \"Autumn regatta\""));
+  REQUIRE(desk.waitForPlan());
+}
+
+TEST_CASE("From an empty desk to a new order with a garment from a file, saved under a new name",
+          "[desk][editing][save]") {
+  DeskOnDemo desk;
+  desk.window->openShop(desk.demo.shop());
+  auto& start = desk.find<QPushButton>("startNew");
+  REQUIRE(start.isVisible());
+  QTest::mouseClick(&start, Qt::LeftButton);
+  REQUIRE(waitFor([&] { return desk.order().isVisible(); }));
+  auto& number = desk.find<QLineEdit>("orderNumber");
+  typeInto(number, QStringLiteral("2026-200"));
+  QTest::keyClick(&number, Qt::Key_Tab);
+  auto& garments = desk.find<QMenu>("addGarment");
+  Q_EMIT garments.aboutToShow();
+  answerFileDialog(desk, desk.demo.folder() / "blanks" / "quayside-crew.blank.json");
+  garments.actions().last()->trigger();
+  REQUIRE(model(desk).rowCount() == 1);
+  auto& quantity = desk.find<QLineEdit>("quantity-M");
+  typeInto(quantity, QStringLiteral("6"));
+  QTest::keyClick(&quantity, Qt::Key_Return);
+  auto& places = desk.find<QMenu>("addPlace");
+  Q_EMIT places.aboutToShow();
+  answerFileDialog(desk, desk.demo.folder() / "designs" / "crest.design.json");
+  places.actions().last()->trigger();
+  REQUIRE(desk.waitForPlan());
+  const std::filesystem::path file = desk.demo.folder() / "first.order.json";
+  answerFileDialog(desk, file);
+  desk.action("saveOrder").trigger();
+  CHECK_FALSE(desk.window->isWindowModified());
+  const Order saved = loadOrder(file, shippedRules()).value;
+  CHECK(saved.id == "2026-200");
+  CHECK(saved.garments() == 6);
+  CHECK(DemoCopy::read(file).contains("quayside-crew.blank.json"));
+}

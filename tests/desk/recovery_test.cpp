@@ -1,0 +1,128 @@
+// SPDX-License-Identifier: MIT
+#include "desk/recovery.h"
+
+#include "desk/edit_commands.h"
+#include "desk_fixture.h"
+
+using namespace creaseline;
+using namespace creaseline::desk;
+
+namespace {
+
+struct Session {
+  explicit Session(const DemoCopy& demo)
+      : settings(demo.settings()),
+        document({&shippedRules(), [](const Rules*) {}}, settings),
+        recovery(pathText(demo.folder() / "recovery"), document) {}
+  void open(const DemoCopy& demo) {
+    document.openOrder(demo.order());
+    REQUIRE(waitFor([this] { return !document.busy() && document.orderInHand() != nullptr; }));
+  }
+  void edit(int quantity) {
+    const OrderEdits edits(*document.orderInHand(), shippedRules(), document.units());
+    REQUIRE(applyEdit(document, edits.quantity(1, SizeName("YM"), quantity)));
+  }
+
+  Settings settings;
+  Document document;
+  Recovery recovery;
+};
+
+int foldersIn(const DemoCopy& demo) {
+  return static_cast<int>(QDir(pathText(demo.folder() / "recovery"))
+                              .entryList(QDir::Dirs | QDir::NoDotAndDotDot)
+                              .size());
+}
+
+}  // namespace
+
+TEST_CASE("What is not saved is kept by itself within five seconds and cleared by saving",
+          "[desk][recovery]") {
+  const DemoCopy demo;
+  Session session(demo);
+  session.open(demo);
+  CHECK(foldersIn(demo) == 0);
+  session.edit(31);
+  REQUIRE(QTest::qWaitFor([&] { return foldersIn(demo) == 1; }, 5000));
+  // The folder of a session that is alive is not offered to another.
+  Session other(demo);
+  CHECK(other.recovery.leftWork().empty());
+  REQUIRE(session.document.save() == SaveResult::Saved);
+  CHECK(foldersIn(demo) == 0);
+}
+
+TEST_CASE("Steady typing does not put the keeping off for ever", "[desk][recovery]") {
+  const DemoCopy demo;
+  Session session(demo);
+  session.open(demo);
+  QElapsedTimer clock;
+  clock.start();
+  for (int i = 0; foldersIn(demo) == 0 && clock.elapsed() < 6000; ++i) {
+    session.edit(40 + i);
+    QTest::qWait(200);
+  }
+  CHECK(foldersIn(demo) == 1);
+  CHECK(clock.elapsed() < 5000);
+}
+
+TEST_CASE("Undoing everything leaves nothing to keep", "[desk][recovery]") {
+  const DemoCopy demo;
+  Session session(demo);
+  session.open(demo);
+  session.edit(31);
+  session.recovery.keep();
+  REQUIRE(foldersIn(demo) == 1);
+  session.document.undoStack().undo();
+  CHECK(foldersIn(demo) == 0);
+}
+
+TEST_CASE("Work left by a session that died is found, taken up, and dropped once kept again",
+          "[desk][recovery]") {
+  const DemoCopy demo;
+  {
+    // A copy of the folder without its lock is what a killed process leaves.
+    Session session(demo);
+    session.open(demo);
+    session.edit(31);
+    session.recovery.keep();
+    const QDir folder(pathText(demo.folder() / "recovery"));
+    const QString kept = folder.entryList(QDir::Dirs | QDir::NoDotAndDotDot).first();
+    REQUIRE(QDir().mkpath(folder.filePath(QStringLiteral("left"))));
+    for (const char* name : {"draft.order.json", "about.json"}) {
+      const QString file = QStringLiteral("/") + QString::fromLatin1(name);
+      REQUIRE(QFile::copy(folder.filePath(kept) + file,
+                          folder.filePath(QStringLiteral("left")) + file));
+    }
+  }
+  Session next(demo);
+  const auto left = next.recovery.leftWork();
+  REQUIRE(left.size() == 1);
+  CHECK(left[0].orderFile == pathText(demo.order()));
+  CHECK(left[0].orderName.contains(QStringLiteral("2026-118")));
+  next.document.recover(left[0].orderFile, left[0].draft);
+  next.recovery.takeOver(left[0]);
+  REQUIRE(waitFor([&] { return next.document.modified() && !next.document.busy(); }));
+  const auto& sizes = next.document.orderInHand()->lines[1].sizes;
+  CHECK(std::any_of(sizes.begin(), sizes.end(), [](const SizeQuantity& each) {
+    return each.size == SizeName("YM") && each.quantity == 31;
+  }));
+  next.recovery.keep();
+  CHECK(next.recovery.leftWork().empty());
+  // The step can be undone like any other.
+  next.document.undoStack().undo();
+  CHECK_FALSE(next.document.modified());
+  CHECK(*next.document.orderInHand() == loadOrder(demo.order(), shippedRules()).value);
+}
+
+TEST_CASE("A folder that cannot be made is said once", "[desk][recovery]") {
+  const DemoCopy demo;
+  Session session(demo);
+  session.open(demo);
+  DemoCopy::replace(demo.folder() / "recovery", "a file is in the way");
+  int said = 0;
+  QObject::connect(&session.recovery, &Recovery::notKept, &session.recovery, [&] { ++said; });
+  session.edit(31);
+  session.recovery.keep();
+  session.recovery.keep();
+  CHECK(said == 1);
+}
