@@ -63,20 +63,24 @@ until xdotool get_num_desktops >/dev/null 2>&1; do
 done
 sleep 0.5
 
-"$program" "$work/demo/regatta.order.json" "$work/demo/workshop.shop.json" \
-  >"$work/desk.log" 2>&1 &
-desk=$!
-
-window=''
-tries=0
-while [ -z "$window" ]; do
-  tries=$((tries + 1))
-  [ "$tries" -lt 900 ] || fail "no window with the order's name appeared"
-  kill -0 "$desk" 2>/dev/null || fail "the desk ended by itself"
-  sleep 0.1
-  window=$(xdotool search --onlyvisible --name '2026-118.*Creaseline' 2>/dev/null | head -n 1) || true
-done
-xdotool windowactivate --sync "$window"
+# Starts the desk on the demo and waits for its window.
+start_desk() {
+  "$program" "$work/demo/regatta.order.json" "$work/demo/workshop.shop.json" \
+    >>"$work/desk.log" 2>&1 &
+  desk=$!
+  window=''
+  tries=0
+  while [ -z "$window" ]; do
+    tries=$((tries + 1))
+    [ "$tries" -lt 900 ] || fail "no window with the order's name appeared"
+    kill -0 "$desk" 2>/dev/null || fail "the desk ended by itself"
+    sleep 0.1
+    window=$(xdotool search --onlyvisible --name '2026-118.*Creaseline' 2>/dev/null | head -n 1) \
+      || true
+  done
+  xdotool windowactivate --sync "$window"
+}
+start_desk
 
 # Ctrl+3 and the arrow keys walk along the sizes; a click on the table gives it the focus.
 xdotool key --delay 60 ctrl+3 Right Right ctrl+1 Down Down Right
@@ -129,6 +133,36 @@ until xdotool search --onlyvisible --name 'Regatta fortnight' >/dev/null 2>&1; d
   sleep 0.1
 done
 
+# A quantity is typed over in the order, and the program is killed five seconds later.
+xdotool windowactivate --sync "$window"
+xdotool key --delay 80 ctrl+1 Home Right Right Right Right
+xdotool key --delay 80 7 7 Return
+sleep 5
+ls "$work"/home/config/*/recovery/*/draft.order.json >/dev/null 2>&1 \
+  || fail "nothing was kept of what was not saved"
+grep -q '"[A-Z0-9]*": 77' "$work/demo/regatta.order.json" && fail "the order was saved unasked"
+kill -9 "$desk"
+wait "$desk" 2>/dev/null || true
+
+# The next start offers it; taken up, it can be saved.
+start_desk
+sleep 1
+xdotool key alt+t
+tries=0
+until xdotool search --onlyvisible --name '2026-118.*\* - Creaseline' >/dev/null 2>&1; do
+  tries=$((tries + 1))
+  [ "$tries" -lt 300 ] || fail "what the killed desk left was not taken up"
+  sleep 0.1
+done
+xdotool windowactivate --sync "$window"
+xdotool key ctrl+s
+tries=0
+until grep -q '"[A-Z0-9]*": 77' "$work/demo/regatta.order.json"; do
+  tries=$((tries + 1))
+  [ "$tries" -lt 300 ] || fail "what was taken up could not be saved"
+  sleep 0.1
+done
+
 # Ctrl+Q closes it, with success.
 xdotool windowactivate --sync "$window"
 xdotool key ctrl+q
@@ -141,4 +175,4 @@ done
 wait "$desk" || fail "the desk closed with an error"
 desk=''
 grep -i 'qt.*warning\|QObject::\|QPainter::' "$work/desk.log" && fail "the desk complained"
-echo "the desk opened, was used, saved sheets, read a change and closed"
+echo "the desk opened, saved sheets, read a change, lost nothing when killed, and closed"
