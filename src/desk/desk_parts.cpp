@@ -218,6 +218,9 @@ void DeskWindow::Parts::showProblem() {
   if (!document_.problem()) {
     messageBar_->hide();
     showNotes();
+    if (!messageBar_->isVisible()) {
+      offerLeftWork();
+    }
     return;
   }
   const Problem& problem = *document_.problem();
@@ -251,7 +254,8 @@ void DeskWindow::Parts::showNotes() {
                             toQString(note.text)));
     }
   }
-  if (lines.isEmpty() || document_.problem()) {
+  // Unsaved work to be taken up is worth more than remarks.
+  if (lines.isEmpty() || document_.problem() || !recovery_.leftWork().empty()) {
     return;
   }
   constexpr qsizetype kMostShown = 4;

@@ -41,6 +41,7 @@ Document::~Document() {
 
 void Document::openOrder(const std::filesystem::path& file) {
   wantedOrder_ = absoluteText(file);
+  openingOrder_ = true;
   if (wantedShop_.isEmpty()) {
     wantedShop_ = shopFor(wantedOrder_);
   }
@@ -82,7 +83,6 @@ void Document::recover(const QString& orderFile, const std::filesystem::path& dr
     startOrder(std::move(loaded.value), loaded.original);
     return;
   }
-  orderFile_.clear();  // it is opened anew, even if it is open
   recovered_ = std::move(loaded);
   openOrder(toPath(orderFile));
 }
@@ -103,7 +103,8 @@ void Document::cancelPlanning() {
   runner_.cancel();
   wantedOrder_ = orderFile_;
   wantedShop_ = shopFile_;
-  readingOrder_ = readingShop_ = false;
+  readingOrder_ = readingShop_ = openingOrder_ = false;
+  recovered_.reset();
   setStale(planned_->plan() != nullptr);
 }
 
@@ -174,7 +175,8 @@ bool Document::takeFiles(const PlanOutcome& outcome) {
 
 // Edits live as long as the file still says what it said when they were made.
 bool Document::takeOrder(const PlanOutcome& outcome) {
-  const bool sameFile = !orderFile_.isEmpty() && wantedOrder_ == orderFile_;
+  const bool opening = std::exchange(openingOrder_, false);
+  const bool sameFile = !opening && !orderFile_.isEmpty() && wantedOrder_ == orderFile_;
   const bool sameContent = sameFile && orderAsRead_ && *orderAsRead_ == *outcome.order;
   orderNotes_ = outcome.orderNotes;
   orderFiles_ = outcome.orderFiles;
@@ -267,6 +269,14 @@ void Document::keepReferences(Original<Order> fresh) {
 
 void Document::fail(const PlanOutcome& outcome) {
   problem_ = Problem{*outcome.error, outcome.stage};
+  if (outcome.stage == PlanStage::Order) {
+    openingOrder_ = false;
+    if (auto recovered = std::exchange(recovered_, std::nullopt)) {
+      startOrder(std::move(recovered->value), recovered->original);
+      Q_EMIT problemChanged();
+      return;
+    }
+  }
   // A new order that cannot be read leaves the old one as good as it was.
   const bool replaces = (outcome.stage == PlanStage::Order && wantedOrder_ != orderFile_) ||
                         (outcome.stage == PlanStage::Shop && wantedShop_ != shopFile_);

@@ -62,11 +62,13 @@ class Document : public QObject {
   Document(std::shared_ptr<const Rules> rules, Settings& settings, QObject* parent = nullptr);
   ~Document() override;
 
+  // The file as it is, whatever was edited since, even if it is the one that is open.
   void openOrder(const std::filesystem::path& file);
   // Starts an order that is in no file yet. `original` names the files that it refers to.
   void startOrder(Order order, const Original<Order>& original = {});
   // Opens the order's file again and lays the draft over it, as a step; without a file of its own
-  // the draft becomes an order that is in no file. Throws InputError if it cannot be read.
+  // that can be read, the draft becomes an order that is in no file. Throws InputError if the draft
+  // cannot be read.
   void recover(const QString& orderFile, const std::filesystem::path& draft);
   void openShop(const std::filesystem::path& file);
   // Reads both files again and plans.
@@ -152,6 +154,7 @@ class Document : public QObject {
   QString orderFile_, shopFile_;      // of what is in hand
   QString wantedOrder_, wantedShop_;  // being read; become the above when reading succeeds
   bool readingOrder_ = false;         // the request under way reads it
+  bool openingOrder_ = false;         // not only again
   bool readingShop_ = false;
   std::shared_ptr<const Order> orderAsRead_;
   Original<Order> original_;

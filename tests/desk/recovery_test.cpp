@@ -76,24 +76,66 @@ TEST_CASE("Undoing everything leaves nothing to keep", "[desk][recovery]") {
   CHECK(foldersIn(demo) == 0);
 }
 
+namespace {
+
+// A copy of the kept folder without its lock is what a killed process leaves.
+void leaveWork(const DemoCopy& demo, int quantity) {
+  Session session(demo);
+  session.open(demo);
+  session.edit(quantity);
+  session.recovery.keep();
+  const QDir folder(pathText(demo.folder() / "recovery"));
+  const QString kept = folder.entryList(QDir::Dirs | QDir::NoDotAndDotDot).first();
+  REQUIRE(QDir().mkpath(folder.filePath(QStringLiteral("left"))));
+  for (const char* name : {"draft.order.json", "about.json"}) {
+    const QString file = QStringLiteral("/") + QString::fromLatin1(name);
+    REQUIRE(
+        QFile::copy(folder.filePath(kept) + file, folder.filePath(QStringLiteral("left")) + file));
+  }
+}
+
+int quantityInHand(const Document& document) {
+  for (const SizeQuantity& each : document.orderInHand()->lines[1].sizes) {
+    if (each.size == SizeName("YM")) {
+      return each.quantity;
+    }
+  }
+  return 0;
+}
+
+}  // namespace
+
+TEST_CASE("Work left is taken up as an order of its own where its file cannot be read any more",
+          "[desk][recovery]") {
+  const DemoCopy demo;
+  leaveWork(demo, 31);
+  DemoCopy::replace(demo.order(), "[]");
+  Session next(demo);
+  const auto left = next.recovery.leftWork();
+  REQUIRE(left.size() == 1);
+  next.document.recover(left[0].orderFile, left[0].draft);
+  REQUIRE(waitFor([&] { return next.document.orderInHand() && !next.document.busy(); }));
+  CHECK(quantityInHand(next.document) == 31);
+  CHECK(next.document.modified());
+  CHECK(next.document.orderFile().isEmpty());
+  CHECK(DemoCopy::read(demo.order()) == "[]");
+}
+
+TEST_CASE("The open order opened again is as its file says", "[desk][document]") {
+  const DemoCopy demo;
+  Session session(demo);
+  session.open(demo);
+  session.edit(31);
+  session.document.openOrder(demo.order());
+  REQUIRE(waitFor([&] { return !session.document.busy() && !session.document.modified(); }));
+  CHECK(quantityInHand(session.document) == 3);
+  CHECK(session.document.undoStack().count() == 0);
+}
+
 TEST_CASE("Work left by a session that died is found, taken up, and dropped once kept again",
           "[desk][recovery]") {
   const DemoCopy demo;
-  {
-    // A copy of the folder without its lock is what a killed process leaves.
-    Session session(demo);
-    session.open(demo);
-    session.edit(31);
-    session.recovery.keep();
-    const QDir folder(pathText(demo.folder() / "recovery"));
-    const QString kept = folder.entryList(QDir::Dirs | QDir::NoDotAndDotDot).first();
-    REQUIRE(QDir().mkpath(folder.filePath(QStringLiteral("left"))));
-    for (const char* name : {"draft.order.json", "about.json"}) {
-      const QString file = QStringLiteral("/") + QString::fromLatin1(name);
-      REQUIRE(QFile::copy(folder.filePath(kept) + file,
-                          folder.filePath(QStringLiteral("left")) + file));
-    }
-  }
+  leaveWork(demo, 31);
   Session next(demo);
   const auto left = next.recovery.leftWork();
   REQUIRE(left.size() == 1);
@@ -102,10 +144,7 @@ TEST_CASE("Work left by a session that died is found, taken up, and dropped once
   next.document.recover(left[0].orderFile, left[0].draft);
   next.recovery.takeOver(left[0]);
   REQUIRE(waitFor([&] { return next.document.modified() && !next.document.busy(); }));
-  const auto& sizes = next.document.orderInHand()->lines[1].sizes;
-  CHECK(std::any_of(sizes.begin(), sizes.end(), [](const SizeQuantity& each) {
-    return each.size == SizeName("YM") && each.quantity == 31;
-  }));
+  CHECK(quantityInHand(next.document) == 31);
   next.recovery.keep();
   CHECK(next.recovery.leftWork().empty());
   // The step can be undone like any other.
