@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "creaseline/catalogue/field_check.h"
+#include "desk/form_parts.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
@@ -20,24 +21,15 @@ LineForm::LineForm(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("lineForm"));
   id_ = new FieldEdit(
       QStringLiteral("lineId"), tr("Number of the line"),
-      [this](const QString& text) -> std::optional<QString> {
-        const auto result = checkLineId(toUtf8(text), *planned_->order(), line_);
-        return result ? std::nullopt : std::optional(capitalised(toQString(result.message())));
+      [this](const QString& text) {
+        return problemOf(checkLineId(toUtf8(text), *planned_->order(), line_));
       },
       this);
   connect(id_, &FieldEdit::committed, this, [this](const QString& text) {
     Q_EMIT edited(edits().lineId(line_, toUtf8(text.trimmed())));
   });
-  const auto combo = [this](const char* name, const QString& words) {
-    auto* made = new QComboBox(this);
-    made->setObjectName(QString::fromLatin1(name));
-    made->setAccessibleName(words);
-    made->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    made->setMinimumContentsLength(12);
-    return made;
-  };
-  blank_ = combo("lineBlank", tr("Garment of the line"));
-  colour_ = combo("lineColour", tr("Colour of the garment"));
+  blank_ = makeChoice("lineBlank", tr("Garment of the line"), this);
+  colour_ = makeChoice("lineColour", tr("Colour of the garment"), this);
   connect(blank_, &QComboBox::activated, this, [this](int index) {
     const Blank& chosen = planned_->order()->blanks.at(static_cast<std::size_t>(index));
     if (chosen.id != shownLine().blank) {
@@ -134,11 +126,7 @@ void LineForm::fillSizes(const Blank* blank) {
       const QString size = toQString(sizeNames_[i].text());
       auto* field = new FieldEdit(
           QStringLiteral("quantity-") + size, tr("Garments in size %1").arg(size),
-          [](const QString& text) -> std::optional<QString> {
-            const auto result = checkQuantity(toUtf8(text));
-            return result ? std::nullopt : std::optional(capitalised(toQString(result.message())));
-          },
-          sizes_);
+          [](const QString& text) { return problemOf(checkQuantity(toUtf8(text))); }, sizes_);
       field->edit().setAlignment(Qt::AlignCenter);
       auto* label = new QLabel(size, sizes_);
       label->setAlignment(Qt::AlignCenter);

@@ -4,18 +4,10 @@
 #include <QFormLayout>
 
 #include "creaseline/catalogue/field_check.h"
+#include "desk/form_parts.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
-
-namespace {
-
-template <class Value>
-std::optional<QString> problemOf(const Result<Value>& result) {
-  return result ? std::nullopt : std::optional(capitalised(toQString(result.message())));
-}
-
-}  // namespace
 
 OrderForm::OrderForm(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("orderForm"));

@@ -7,31 +7,15 @@
 #include <cmath>
 
 #include "creaseline/catalogue/field_check.h"
+#include "desk/form_parts.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
 
-namespace {
-
-template <class Value>
-std::optional<QString> problemOf(const Result<Value>& result) {
-  return result ? std::nullopt : std::optional(capitalised(toQString(result.message())));
-}
-
-}  // namespace
-
 PlaceForm::PlaceForm(QWidget* parent) : QWidget(parent) {
   setObjectName(QStringLiteral("placeForm"));
-  const auto combo = [this](const char* name, const QString& words) {
-    auto* made = new QComboBox(this);
-    made->setObjectName(QString::fromLatin1(name));
-    made->setAccessibleName(words);
-    made->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    made->setMinimumContentsLength(12);
-    return made;
-  };
-  location_ = combo("placeLocation", tr("Place on the garment"));
-  design_ = combo("placeDesign", tr("Design at this place"));
+  location_ = makeChoice("placeLocation", tr("Place on the garment"), this);
+  design_ = makeChoice("placeDesign", tr("Design at this place"), this);
   connect(location_, &QComboBox::activated, this, [this](int index) {
     const LocationId chosen(toUtf8(location_->itemData(index).toString()));
     if (chosen != shownPlace().location) {

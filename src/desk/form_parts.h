@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+// What the forms of the desk have in common.
+#pragma once
+
+#include <QComboBox>
+#include <QString>
+#include <optional>
+
+#include "creaseline/base/result.h"
+#include "desk/text.h"
+
+namespace creaseline::desk {
+
+// What to show beside a field, or nothing if its text will do.
+template <class Value>
+[[nodiscard]] std::optional<QString> problemOf(const Result<Value>& result) {
+  return result ? std::nullopt : std::optional(capitalised(toQString(result.message())));
+}
+
+// A choice that never widens its form. `name`: object name; `words`: for screen readers.
+[[nodiscard]] QComboBox* makeChoice(const char* name, const QString& words, QWidget* parent);
+
+}  // namespace creaseline::desk
