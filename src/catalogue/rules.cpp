@@ -1,10 +1,27 @@
 // SPDX-License-Identifier: MIT
-// Finding kinds and locations among the rules.
+// Finding kinds and locations among the rules; which panels have which marks.
 #include "creaseline/catalogue/rules.h"
 
 #include <algorithm>
 
 namespace creaseline {
+
+bool liesOn(Landmark landmark, PanelName panel) {
+  switch (landmark) {
+    case Landmark::CollarSeam:
+    case Landmark::ShoulderPoint:
+      return panel == PanelName::Front || panel == PanelName::Back;
+    case Landmark::PlacketEnd:
+      return panel == PanelName::Front;
+    case Landmark::FaceEdge:
+      return panel == PanelName::Hood;
+    case Landmark::CuffEdge:
+    case Landmark::CuffSeam:
+    case Landmark::ShoulderSeam:
+      return panel == PanelName::LeftSleeve || panel == PanelName::RightSleeve;
+  }
+  return false;
+}
 
 const GarmentKind* Rules::kind(const KindId& id) const {
   const auto found = std::find_if(kinds.begin(), kinds.end(),

@@ -38,8 +38,24 @@ void readScope(JsonObject& object, const Rules& rules, PlacementRule& rule) {
   }
 }
 
-void readDistances(JsonObject& object, PlacementRule& rule) {
-  rule.from = object.at("from").enumerator<Landmark>();
+// The marks that a panel can have, as one reads them in a message.
+std::string marksOf(PanelName panel) {
+  std::string list;
+  for (const auto& [landmark, name] : EnumNames<Landmark>::names) {
+    if (liesOn(landmark, panel)) {
+      list += fmt::format("{}{}", list.empty() ? "" : ", ", name);
+    }
+  }
+  return list;
+}
+
+void readDistances(JsonObject& object, const Rules& rules, PlacementRule& rule) {
+  const JsonCursor from = object.at("from");
+  rule.from = from.enumerator<Landmark>();
+  const PanelName panel = rules.location(rule.location)->panel;
+  if (!liesOn(rule.from, panel)) {
+    from.failShown(fmt::format("a mark of the {}: {}", nameOf(panel), marksOf(panel)));
+  }
   rule.anchor = object.at("anchor").enumerator<Anchor>();
   const JsonCursor distance = object.at("distance");
   rule.distance = distance.length({}, kLargestPart);
@@ -86,7 +102,7 @@ PlacementRule readPlacementRule(const JsonCursor& at, const Rules& rules, bool h
   rule.house = house;
   rule.id = object.at("id").identifier<RuleId>();
   readScope(object, rules, rule);
-  readDistances(object, rule);
+  readDistances(object, rules, rule);
   readTurnAndLimits(object, rule);
   rule.basis = object.at("basis").label();
   rule.note = house ? object.proseOrEmpty("note") : object.at("note").label();

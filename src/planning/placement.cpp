@@ -14,20 +14,47 @@ bool matches(const std::vector<T>& wanted, const T& value) {
   return wanted.empty() || std::find(wanted.begin(), wanted.end(), value) != wanted.end();
 }
 
-bool applies(const PlacementRule& rule, const PlacementRequest& request) {
-  return rule.location == request.placement.location && matches(rule.kinds, request.blank->kind) &&
-         matches(rule.bands, request.garment->band) && matches(rule.sizes, request.size) &&
-         matches(rule.blanks, request.blank->id);
+// The measure that tells where a mark lies; nothing for a mark at the datum itself.
+std::optional<Measure> measureOf(Landmark from, PanelName panel) {
+  switch (from) {
+    case Landmark::CollarSeam:
+    case Landmark::FaceEdge:
+    case Landmark::CuffEdge:
+      return std::nullopt;
+    case Landmark::ShoulderPoint:
+      return panel == PanelName::Back ? Measure::BackNeckDrop : Measure::FrontNeckDrop;
+    case Landmark::CuffSeam:
+      return Measure::CuffHeight;
+    case Landmark::ShoulderSeam:
+      return Measure::SleeveLength;
+    case Landmark::PlacketEnd:
+      return Measure::PlacketLength;
+  }
+  return std::nullopt;
 }
 
-// A measure of this garment in millimetres, 0 if the kind has none; says so in the reasons.
+// A rule that measures from a mark that this garment lacks (a placket on a T-shirt) says nothing
+// about it.
+bool hasMark(const PlacementRule& rule, const GarmentShape& garment, const Workshop& workshop) {
+  const Location* location = workshop.rules->location(rule.location);
+  if (location == nullptr || !liesOn(rule.from, location->panel)) {
+    return false;
+  }
+  const std::optional<Measure> measure = measureOf(rule.from, location->panel);
+  return !measure || garment.measures.count(*measure) != 0;
+}
+
+bool applies(const PlacementRule& rule, const PlacementRequest& request, const Workshop& workshop) {
+  return rule.location == request.placement.location && matches(rule.kinds, request.blank->kind) &&
+         matches(rule.bands, request.garment->band) && matches(rule.sizes, request.size) &&
+         matches(rule.blanks, request.blank->id) && hasMark(rule, *request.garment, workshop);
+}
+
+// A measure of this garment in millimetres; says in the reasons where it is from. Precondition:
+// the garment has it.
 double measured(const GarmentShape& garment, Measure measure, const UnitChoice& units,
                 Reasons& reasons) {
-  const auto found = garment.measures.find(measure);
-  if (found == garment.measures.end()) {
-    return 0.0;
-  }
-  const MeasureValue& value = found->second;
+  const MeasureValue& value = garment.measures.at(measure);
   reasons.push_back(
       {fmt::format("{} {} {}", measurePhrase(measure), formatLength(value.value, units),
                    value.assumed ? "assumed: the size chart lacks it" : "from the size chart"),
@@ -35,25 +62,15 @@ double measured(const GarmentShape& garment, Measure measure, const UnitChoice& 
   return value.value.mm();
 }
 
+// Precondition: the panel has this mark (hasMark).
 double landmarkY(Landmark from, PanelName panel, const GarmentShape& garment,
                  const UnitChoice& units, Reasons& reasons) {
-  switch (from) {
-    case Landmark::CollarSeam:
-    case Landmark::FaceEdge:
-    case Landmark::CuffEdge:
-      return 0.0;
-    case Landmark::ShoulderPoint:
-      return -measured(garment,
-                       panel == PanelName::Back ? Measure::BackNeckDrop : Measure::FrontNeckDrop,
-                       units, reasons);
-    case Landmark::CuffSeam:
-      return measured(garment, Measure::CuffHeight, units, reasons);
-    case Landmark::ShoulderSeam:
-      return measured(garment, Measure::SleeveLength, units, reasons);
-    case Landmark::PlacketEnd:
-      return measured(garment, Measure::PlacketLength, units, reasons);
+  const std::optional<Measure> measure = measureOf(from, panel);
+  if (!measure) {
+    return 0.0;
   }
-  return 0.0;
+  const double away = measured(garment, *measure, units, reasons);
+  return from == Landmark::ShoulderPoint ? -away : away;
 }
 
 double sideSign(const Location& location) {
@@ -162,7 +179,7 @@ std::optional<Region::Interval> rowExtent(const Ring& ring, double y) {
 const PlacementRule* findPlacementRule(const PlacementRequest& request, const Workshop& workshop) {
   for (const auto* rules : {&workshop.shop->houseRules, &workshop.rules->placement}) {
     for (const PlacementRule& rule : *rules) {
-      if (applies(rule, request)) {
+      if (applies(rule, request, workshop)) {
         return &rule;
       }
     }

@@ -7,7 +7,8 @@
 
 namespace creaseline {
 
-// The first rule that matches, the shop's own before the shipped ones; null if there is none.
+// The first rule that matches, the shop's own before the shipped ones; null if there is none. A
+// rule that measures from a mark that the garment lacks does not match.
 const PlacementRule* findPlacementRule(const PlacementRequest& request, const Workshop& workshop);
 
 // Which way along the panel's y axis `distance` leads: +1 away from the datum, -1 towards it.

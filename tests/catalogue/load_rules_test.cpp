@@ -60,8 +60,8 @@ class Environment {
 
 TEST_CASE("the shipped rules hold the kinds and locations that the program is for", "[catalogue]") {
   const Rules& rules = shippedRules();
-  for (const char* id :
-       {"t-shirt", "polo", "crew-sweatshirt", "pullover-hoodie", "full-zip-hoodie"}) {
+  for (const char* id : {"t-shirt", "polo", "crew-sweatshirt", "pullover-hoodie", "full-zip-hoodie",
+                         "long-sleeve-tee", "sleepwear-top"}) {
     CAPTURE(id);
     CHECK(rules.kind(KindId(id)) != nullptr);
   }
@@ -131,6 +131,10 @@ TEST_CASE("a wrong rule is refused with file and place", "[catalogue]") {
        "\"anchor\": \"middle\"",
        {"/rules/0/anchor", "near-edge, centre"}},
       {"rules/placement.json", "\"note\":", "\"remark\":", {"/rules/0", "no key \"note\""}},
+      {"rules/placement.json",
+       "\"from\": \"collar-seam\"",
+       "\"from\": \"cuff-edge\"",
+       {"/rules/0/from", "a mark of the front: collar-seam, shoulder-point, placket-end"}},
       {"rules/placement.json",
        "\"least\": \"3 in\"",
        "\"least\": \"9 in\"",

@@ -278,8 +278,11 @@ class RandomFiles {
     PlacementRule rule;
     rule.house = true;
     rule.id = RuleId(name("rule", number));
-    rule.location = LocationId("left-chest");
-    rule.from = enumerator<Landmark>();
+    const Location& location = oneOf(sample::shippedRules().locations);
+    rule.location = location.id;
+    do {
+      rule.from = enumerator<Landmark>();
+    } while (!liesOn(rule.from, location.panel));
     rule.anchor = enumerator<Anchor>();
     rule.sideways = enumerator<Sideways>();
     rule.least = length(10, 50);

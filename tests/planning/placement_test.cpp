@@ -140,6 +140,31 @@ TEST_CASE("a house rule wins over the shipped one and says so", "[placement]") {
   CHECK(planFor(plan, "XL").placed.drop == 3_in);
 }
 
+TEST_CASE("a rule that measures from a mark which the garment lacks is passed over",
+          "[placement]") {
+  Shop shop = sample::shop({sample::frame("A", 260_mm, 260_mm)});
+  PlacementRule rule;
+  rule.id = RuleId("house-below-placket");
+  rule.location = LocationId("centre-chest");
+  rule.from = Landmark::PlacketEnd;
+  rule.distance = rule.least = rule.most = 20_mm;
+  rule.basis = "the owner";
+  rule.house = true;
+  shop.houseRules = {rule};
+  const auto planOn = [&shop](const char* kind) {
+    return planOrder(sample::order(sample::blank(kind), sample::design("d", 100_mm, 60_mm),
+                                   "centre-chest", {"M"}),
+                     shop, sample::shippedRules());
+  };
+  // A T-shirt has no placket: its end would count as the collar seam.
+  CHECK(planFor(planOn("t-shirt"), "M").placed.rule == RuleId("centre-chest-adult"));
+  const Plan polo = planOn("polo");
+  const PlacementPlan& onPolo = planFor(polo, "M");
+  CHECK(onPolo.placed.rule == RuleId("house-below-placket"));
+  CHECK(onPolo.placed.centreBelowDatum ==
+        onPolo.garment->measures.at(Measure::PlacketLength).value + 20_mm + 30_mm);
+}
+
 TEST_CASE("a location that the garment lacks is a stop", "[placement]") {
   const Plan plan = planOf("t-shirt", "hood-back", {"M"});
   CHECK_FALSE(planFor(plan, "M").hasRule);

@@ -43,6 +43,9 @@ enum class Landmark {
   ShoulderSeam,   // sleeve: outer end of the shoulder seam, y = sleeve length
   PlacketEnd      // front: y = placket length
 };
+// Whether a panel of that name can have the mark at all.
+[[nodiscard]] bool liesOn(Landmark landmark, PanelName panel);
+
 // Which part of the design is put at that distance. "Near" is the side nearest the landmark.
 enum class Anchor { NearEdge, Centre };
 // Where the design's centre goes sideways.
