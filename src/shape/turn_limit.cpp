@@ -94,10 +94,13 @@ void limitByCorner(std::span<const Swing> swings, Point way, Point sign, double 
                    TurnLimit& limit) {
   const double squaredWay = dot(way, way);
   const double distance = std::sqrt(squaredWay);
-  // Seen from inside, the ends of the arc are its nearest points.
-  const double nearest =
-      std::min(norm({way.x + sign.x * radius, way.y}), norm({way.x, way.y + sign.y * radius})) -
-      kRounding;
+  // Seen from inside, the ends of the arc are its nearest points, unless the turn's centre lies
+  // between the arc and its centre.
+  const bool between = way.x * sign.x <= 0.0 && way.y * sign.y <= 0.0;
+  const double nearest = (between ? radius - distance
+                                  : std::min(norm({way.x + sign.x * radius, way.y}),
+                                             norm({way.x, way.y + sign.y * radius}))) -
+                         kRounding;
   for (const Swing& swing : swings) {
     if (swing.radius < nearest) {
       continue;

@@ -221,6 +221,18 @@ TEST_CASE("A rounded corner limits the turn too", "[shape][fit]") {
         FrameOpening::kLargestTurnSlack);
 }
 
+TEST_CASE("A rounded corner limits the turn about a centre within the corner", "[shape][fit]") {
+  // Window 60 x 60 with r = 20, so arc centre (10, 10). A lever of 8 from (20, 20): it meets the
+  // arc where |(10, 10) + 8 u| = 20, at acos(136 / (16 sqrt(200))) = 53.05 degrees from the
+  // diagonal; 30 degrees further on it has 30 degrees to go.
+  const auto frame = opening(Window::rectangle(60_mm, 60_mm, 20_mm));
+  const double meeting = std::acos(136.0 / (16.0 * std::sqrt(200.0))) * 180.0 / std::numbers::pi;
+  const Ring lever{{0, 0}, turned({8, 0}, Angle::fromDegrees(45.0 + meeting + 30.0))};
+  const Region region = frame.translations(lever);
+  REQUIRE(region.contains({20, 20}));
+  CHECK(frame.slack(region, lever, {20, 20}).turn.degrees() == Approx(30.0).margin(2e-3));
+}
+
 TEST_CASE("A design without points fits nowhere and breaks nothing", "[shape][fit]") {
   const auto frame = opening(Window::rectangle(100_mm, 60_mm, 10_mm));
   CHECK(frame.translations({}).empty());
