@@ -81,6 +81,16 @@ const Span& pieceAt(const Chain& chain, double x) {
   return found == chain.end() ? chain.back() : *found;
 }
 
+double slopeAt(const Span& span, double x) {
+  if (span.radius == 0.0) {
+    return span.slope;
+  }
+  constexpr double kSteepest = 1e9;
+  const double off = x - span.centre.x;
+  const double height = std::sqrt(std::max(0.0, span.radius * span.radius - off * off));
+  return std::clamp(off / std::max(height, 1e-300), -kSteepest, kSteepest);
+}
+
 double sumAt(const Span& a, const Span& b, double x) {
   return valueAt(a, x) + valueAt(b, x);
 }
@@ -205,6 +215,14 @@ double valueAtFlipped(const Chain& chain, double x) {
   return valueAt(flippedSpan(pieceAt(chain, x)), x);
 }
 
+Slopes slopesAt(const Chain& chain, double x) {
+  const auto found = std::partition_point(chain.begin(), chain.end(),
+                                          [x](const Span& span) { return span.to < x; });
+  const auto before = found == chain.end() ? chain.end() - 1 : found;
+  const bool joint = before->to <= x && before + 1 != chain.end();
+  return {slopeAt(*before, x), slopeAt(joint ? *(before + 1) : *before, x)};
+}
+
 Chain flipped(Chain chain) {
   for (Span& span : chain) {
     span = flippedSpan(span);
@@ -276,17 +294,21 @@ std::optional<Region::Interval> whereSumAtMostZero(const Chain& a, const Chain& 
   return result;
 }
 
-double leastSum(const Chain& a, const Chain& b) {
-  double least = std::numeric_limits<double>::infinity();
+LeastSum leastSum(const Chain& a, const Chain& b) {
+  LeastSum least{std::numeric_limits<double>::infinity(), a.front().from};
   overCommonPieces(a, b, [&](const Span& one, const Span& other, double from, double to) {
-    least = std::min(least, sumAt(one, other, leastPlace(one, other, from, to)));
+    const double x = leastPlace(one, other, from, to);
+    const double sum = sumAt(one, other, x);
+    if (sum < least.value) {
+      least = {sum, x};
+    }
     return true;
   });
   return least;
 }
 
 double leastValue(const Chain& chain) {
-  return leastSum(chain, {lineSpan(chain.front().from, chain.back().to, 0.0, 0.0)});
+  return leastSum(chain, {lineSpan(chain.front().from, chain.back().to, 0.0, 0.0)}).value;
 }
 
 OpenRegion intersected(const OpenRegion& a, const OpenRegion& b) {
@@ -301,7 +323,7 @@ OpenRegion intersected(const OpenRegion& a, const OpenRegion& b) {
 }
 
 double tallestColumn(const OpenRegion& open) {
-  return open.from > open.to ? open.to - open.from : -leastSum(open.top, open.flippedBottom);
+  return open.from > open.to ? open.to - open.from : -leastSum(open.top, open.flippedBottom).value;
 }
 
 Region closed(const OpenRegion& open) {

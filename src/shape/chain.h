@@ -25,6 +25,14 @@ using Chain = std::vector<Span>;
 // Value of flipped(chain), without the copy.
 [[nodiscard]] double valueAtFlipped(const Chain& chain, double x);
 
+// Slopes to the left and to the right of an x; at an end of the chain both are the inner one.
+// Where an arc stands upright they are cut off at 1e9.
+struct Slopes {
+  double before = 0.0;
+  double after = 0.0;
+};
+[[nodiscard]] Slopes slopesAt(const Chain& chain, double x);
+
 // Mirrored at y = 0.
 [[nodiscard]] Chain flipped(Chain chain);
 
@@ -38,8 +46,12 @@ using Chain = std::vector<Span>;
 // convex. Ends are met in closed form.
 [[nodiscard]] std::optional<Region::Interval> whereSumAtMostZero(const Chain& a, const Chain& b);
 
-// Least value of the sum, and of one chain.
-[[nodiscard]] double leastSum(const Chain& a, const Chain& b);
+// Least value of the sum and an x at which it is taken; the least value of one chain.
+struct LeastSum {
+  double value = 0.0;
+  double x = 0.0;
+};
+[[nodiscard]] LeastSum leastSum(const Chain& a, const Chain& b);
 [[nodiscard]] double leastValue(const Chain& chain);
 
 // A region before it is known whether it is empty: its upper edge, and its lower edge flipped,

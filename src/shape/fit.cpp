@@ -4,6 +4,7 @@
 
 #include <numbers>
 
+#include "shape/free_turn.h"
 #include "shape/opening_part.h"
 
 namespace creaseline {
@@ -12,7 +13,8 @@ namespace {
 
 constexpr double kMarginToleranceMm = 1e-7;
 constexpr double kScaleTolerance = 1e-11;
-constexpr double kScaleSteps = 1e9;  // a scale is rounded down to a multiple of 1e-9
+constexpr double kRangeRounding = 1e-9;  // degrees
+constexpr double kScaleSteps = 1e9;      // a scale is rounded down to a multiple of 1e-9
 
 // A sign change of a decreasing function: at least zero at `low`, negative at `high`.
 struct Bracket {
@@ -55,33 +57,12 @@ Bracket narrowed(Bracket bracket, Function function, Width width) {
   return bracket;
 }
 
-OpenRegion translationsIn(const std::vector<OpeningPart>& parts, std::span<const Point> hull,
-                          double inset) {
-  OpenRegion open = parts.front().translations(hull, inset);
-  for (std::size_t i = 1; i < parts.size() && open.from <= open.to; ++i) {
-    open = intersected(open, parts[i].translations(hull, inset));
-  }
-  return open;
-}
-
 Ring scaled(std::span<const Point> hull, double factor) {
   Ring result(hull.begin(), hull.end());
   for (Point& point : result) {
     point = point * factor;
   }
   return result;
-}
-
-Ring turnedHull(std::span<const Point> hull, Angle angle) {
-  return transformedRing(Ring(hull.begin(), hull.end()), angle, {});
-}
-
-double farthestFrom(std::span<const Point> hull, Point centre) {
-  double farthest = 0.0;
-  for (const Point& point : hull) {
-    farthest = std::max(farthest, norm(point - centre));
-  }
-  return farthest;
 }
 
 // Bracket of the largest further inset at which the hull still fits.
@@ -112,6 +93,89 @@ Bracket marginBracket(const std::vector<OpeningPart>& parts, std::span<const Poi
     bracket.low -= step;
   }
   return narrowed(bracket, room, width);
+}
+
+// Whole thousandths of a degree, away from zero; an end of a range that is one but for rounding
+// counts as one.
+std::int64_t thousandthsBeyond(double radians) {
+  constexpr double kRounding = 1e-6;
+  return static_cast<std::int64_t>(
+      std::ceil(std::abs(radians) * 180'000.0 / std::numbers::pi - kRounding));
+}
+
+// The first whole thousandth of a degree, that way round, at which the hull fits.
+std::optional<Angle> leastTurn(const FrameOpening& opening, const std::vector<OpeningPart>& parts,
+                               std::span<const Point> hull, double way, double limit) {
+  const FreeTurn turn(parts, hull);
+  const std::int64_t most = thousandthsBeyond(limit);
+  double start = 0.0;
+  while (const auto fit = turn.firstFit(start, way, limit - start * way)) {
+    const std::int64_t found = thousandthsBeyond(*fit);
+    const Angle angle = Angle::fromMillidegrees(way > 0.0 ? found : -found);
+    if (found > most) {
+      return std::nullopt;
+    }
+    if (!opening.translations(transformedRing(Ring(hull.begin(), hull.end()), angle, {})).empty()) {
+      return angle;
+    }
+    // A range too narrow to hold a whole thousandth: on from the next thousandth.
+    start = way * static_cast<double>(found + 1) * std::numbers::pi / 180'000.0;
+  }
+  return std::nullopt;
+}
+
+std::vector<FittingAngles::Range> inDegrees(const std::vector<FreeTurn::Arc>& arcs) {
+  std::vector<FittingAngles::Range> ranges;
+  for (const FreeTurn::Arc& arc : arcs) {
+    ranges.push_back({arc.from * 180.0 / std::numbers::pi, arc.to * 180.0 / std::numbers::pi});
+  }
+  return ranges;
+}
+
+// Of ranges that cover `period` degrees: one that ends there and one that starts at the beginning
+// are one, and all of it is all round.
+std::vector<FittingAngles::Range> joinedRound(std::vector<FittingAngles::Range> ranges,
+                                              double start, double period) {
+  if (ranges.empty() || ranges.front().from > start + kRangeRounding ||
+      ranges.back().to < start + period - kRangeRounding) {
+    return ranges;
+  }
+  if (ranges.size() == 1) {
+    return {{-180.0, 180.0}};
+  }
+  ranges.back().to = ranges.front().to + period;
+  ranges.erase(ranges.begin());
+  return ranges;
+}
+
+// In order, with the start of each in (-180, 180].
+std::vector<FittingAngles::Range> sortedRanges(std::vector<FittingAngles::Range> ranges) {
+  if (ranges.size() == 1 && ranges.front().width() >= 360.0) {
+    return ranges;
+  }
+  for (FittingAngles::Range& range : ranges) {
+    const double turns = range.from <= -180.0 ? 360.0 : range.from > 180.0 ? -360.0 : 0.0;
+    range = {range.from + turns, range.to + turns};
+  }
+  std::sort(ranges.begin(), ranges.end(),
+            [](const auto& a, const auto& b) { return a.from < b.from; });
+  return ranges;
+}
+
+std::vector<FittingAngles::Range> overFullTurn(const std::vector<FreeTurn::Arc>& arcs) {
+  return sortedRanges(joinedRound(inDegrees(arcs), -180.0, 360.0));
+}
+
+// A half turn brings the opening onto itself, so what fits at an angle fits opposite.
+std::vector<FittingAngles::Range> overHalfTurns(const std::vector<FreeTurn::Arc>& arcs) {
+  std::vector<FittingAngles::Range> ranges = joinedRound(inDegrees(arcs), 0.0, 180.0);
+  if (ranges.size() != 1 || ranges.front().width() < 360.0) {
+    const std::size_t count = ranges.size();
+    for (std::size_t i = 0; i < count; ++i) {
+      ranges.push_back({ranges[i].from - 180.0, ranges[i].to - 180.0});
+    }
+  }
+  return sortedRanges(std::move(ranges));
 }
 
 }  // namespace
@@ -205,36 +269,29 @@ double FrameOpening::largestScale(std::span<const Point> hull) const {
   return std::floor(bracket.low * kScaleSteps) / kScaleSteps;
 }
 
+FittingAngles FrameOpening::fittingAngles(std::span<const Point> hull) const {
+  if (hull.empty()) {
+    return {};
+  }
+  const bool symmetric = std::all_of(parts_->begin(), parts_->end(),
+                                     [](const OpeningPart& part) { return part.symmetric(); });
+  const FreeTurn turn(*parts_, hull);
+  return FittingAngles(symmetric ? overHalfTurns(turn.within(0.0, std::numbers::pi))
+                                 : overFullTurn(turn.within(-std::numbers::pi, std::numbers::pi)));
+}
+
 std::optional<Angle> FrameOpening::smallestTurn(std::span<const Point> hull, Angle limit) const {
   if (hull.empty()) {
     return std::nullopt;
   }
-  const Box box = ringBounds(Ring(hull.begin(), hull.end()));
-  const double radius = std::max(farthestFrom(hull, box.centre()), 1e-9);
-  // Thousandths of a degree around `turn` in which nothing fits, or 0 if the turn itself fits.
-  const auto excluded = [&](std::int64_t turn) -> std::int64_t {
-    const Ring ring = turnedHull(hull, Angle::fromMillidegrees(turn));
-    if (!translations(ring).empty()) {
-      return 0;
-    }
-    const Bracket bracket = marginBracket(
-        *parts_, ring, [](const Bracket& b) { return std::max(1e-7, std::abs(b.high) / 8.0); });
-    const double missing = std::max(0.0, -bracket.high);
-    const double thousandths = missing / radius * 180'000.0 / std::numbers::pi;
-    return std::max<std::int64_t>(1, static_cast<std::int64_t>(std::min(thousandths, 360'000.0)));
-  };
-  std::int64_t next[2] = {0, 0};  // the next turn to look at, clockwise and the other way
-  const std::int64_t most = std::abs(std::int64_t{limit.millidegrees()});
-  while (std::min(next[0], next[1]) <= most) {
-    const int way = next[0] <= next[1] ? 0 : 1;
-    const std::int64_t turn = way == 0 ? next[0] : -next[1];
-    const std::int64_t step = excluded(turn);
-    if (step == 0) {
-      return Angle::fromMillidegrees(turn);
-    }
-    next[way] += step;
+  const double most = std::abs(limit.radians());
+  const auto clockwise = leastTurn(*this, *parts_, hull, 1.0, most);
+  const auto other = leastTurn(*this, *parts_, hull, -1.0, most);
+  if (clockwise && other) {
+    return std::abs(clockwise->millidegrees()) <= std::abs(other->millidegrees()) ? clockwise
+                                                                                  : other;
   }
-  return std::nullopt;
+  return clockwise ? clockwise : other;
 }
 
 }  // namespace creaseline

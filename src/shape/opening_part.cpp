@@ -10,8 +10,10 @@ namespace {
 
 // Sine below which a face is upright.
 constexpr double kUpright = 1e-12;
+// Opposite faces that differ by no more than this, in millimetres and as unit vectors, are alike.
+constexpr double kSameFace = 1e-11;
 
-// Order of faces: by angle from left (-180 degrees) over up (-90) to right (0) and down.
+// From left (-180 degrees) over up (-90) to right (0) and down.
 double faceAngle(Point normal) {
   const double angle = std::atan2(normal.y, normal.x);
   return normal.y == 0.0 && normal.x < 0.0 ? -angle : angle;
@@ -26,11 +28,10 @@ FacetedShape facesOf(const Ring& clockwise) {
     const Point normal = Point{along.y, -along.x} * (1.0 / norm(along));
     const bool upright = std::abs(normal.y) <= kUpright;
     shape.faces.push_back({normal, dot(normal, from), upright ? 0.0 : -normal.x / normal.y,
-                           upright ? 0.0 : 1.0 / normal.y});
+                           upright ? 0.0 : 1.0 / normal.y, faceAngle(normal)});
   }
-  std::stable_sort(shape.faces.begin(), shape.faces.end(), [](const auto& a, const auto& b) {
-    return faceAngle(a.normal) < faceAngle(b.normal);
-  });
+  std::stable_sort(shape.faces.begin(), shape.faces.end(),
+                   [](const auto& a, const auto& b) { return a.angle < b.angle; });
   return shape;
 }
 
@@ -89,6 +90,30 @@ double OpeningPart::turnLimit(std::span<const Point> hull, Point at, double limi
     return turnLimitIn(rounded->inset(inset), hull, at, limit);
   }
   return turnLimitIn(std::get<FacetedShape>(shape_), inset, hull, at, limit);
+}
+
+bool OpeningPart::holds(const RigidTurn& turn) const {
+  const double inset = clearance_ - kTouchMm;
+  if (const auto* rounded = std::get_if<RoundedShape>(&shape_)) {
+    return holdsIn(rounded->inset(inset), turn);
+  }
+  return holdsIn(std::get<FacetedShape>(shape_), inset, turn);
+}
+
+bool OpeningPart::symmetric() const {
+  const auto* faceted = std::get_if<FacetedShape>(&shape_);
+  if (faceted == nullptr) {
+    return true;
+  }
+  const auto& faces = faceted->faces;
+  const std::size_t half = faces.size() / 2;
+  for (std::size_t i = 0; i < half; ++i) {
+    if (norm(faces[i].normal + faces[i + half].normal) > kSameFace ||
+        std::abs(faces[i].offset - faces[i + half].offset) > kSameFace) {
+      return false;
+    }
+  }
+  return faces.size() % 2 == 0;
 }
 
 }  // namespace creaseline

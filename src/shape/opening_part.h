@@ -34,8 +34,17 @@ struct FacetedShape {
     double offset = 0.0;
     double slope = 0.0;    // of the face as a line y = slope * x + offset / normal.y
     double inverse = 0.0;  // 1 / normal.y, or 0 for an upright face, which limits x alone
+    double angle = 0.0;    // of the normal, radians, in [-pi, pi): what the faces are sorted by
   };
   std::vector<Face> faces;
+};
+
+// A rigid turn about a centre, clockwise, by less than a half turn: where the points are before
+// and after it.
+struct RigidTurn {
+  std::span<const Point> before, after;  // as many, in the same order
+  Point centre;
+  double angle = 0.0;  // radians
 };
 
 class OpeningPart {
@@ -53,8 +62,13 @@ class OpeningPart {
   // meets the boundary; at most `limit` (no more than a quarter of a half turn).
   [[nodiscard]] double turnLimit(std::span<const Point> hull, Point at, double limit) const;
 
+  // Whether every point stays inside while all turn about a centre; all are inside at both ends.
+  [[nodiscard]] bool holds(const RigidTurn& turn) const;
+
   // Half the smaller side after the clearance: no inset beyond this leaves anything.
   [[nodiscard]] double mostInset() const { return mostInset_; }
+  // True if a half turn brings the shape onto itself.
+  [[nodiscard]] bool symmetric() const;
   // Width and height before the clearance.
   [[nodiscard]] Point size() const { return size_; }
 
@@ -75,5 +89,7 @@ class OpeningPart {
                                  double limit);
 [[nodiscard]] double turnLimitIn(const FacetedShape& shape, double inset,
                                  std::span<const Point> hull, Point at, double limit);
+[[nodiscard]] bool holdsIn(const RoundedShape& shape, const RigidTurn& turn);
+[[nodiscard]] bool holdsIn(const FacetedShape& shape, double inset, const RigidTurn& turn);
 
 }  // namespace creaseline

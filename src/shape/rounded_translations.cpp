@@ -126,13 +126,13 @@ std::vector<CornerArc> cornerEnvelope(std::span<const Point> hull, Walk walk,
   }
 }
 
-// The curve of a corner at one place, in that corner's mirrored coordinates.
-double heightAt(const std::vector<CornerArc>& arcs, double x, double level, double radius) {
+// The piece of a corner's curve in one column, in that corner's mirrored coordinates.
+Span columnPiece(const std::vector<CornerArc>& arcs, double x, double level, double radius) {
   std::size_t i = arcs.size() - 1;
   while (i > 0 && arcs[i].from > x) {
     --i;
   }
-  return x >= arcs[i].centre.x ? level : valueAt(arcSpan(x, x, arcs[i].centre, radius), x);
+  return x >= arcs[i].centre.x ? lineSpan(x, x, 0.0, level) : arcSpan(x, x, arcs[i].centre, radius);
 }
 
 // The pieces of a corner's curve within [from, to], without the flat side, in the corner's own
@@ -157,14 +157,22 @@ void mirrorInX(Chain& chain) {
   }
 }
 
+// The larger of a left corner's piece and a right one's, which is mirrored, in a single column.
+Span singleColumn(Span left, Span right, double from, double to) {
+  right.centre.x = -right.centre.x;
+  Span piece = valueAt(left, from) >= valueAt(right, to) ? left : right;
+  piece.from = from;
+  piece.to = to;
+  return piece;
+}
+
 // The upper edge that two corners and the flat side between them make: the larger of the left
 // corner's falling curve and the right corner's rising one.
 Chain upperEdge(const std::vector<CornerArc>& left, const std::vector<CornerArc>& rightMirrored,
                 double from, double to, double level, double radius) {
   if (to - from <= kSingleColumnMm) {
-    return {lineSpan(from, to, 0.0,
-                     std::max(heightAt(left, from, level, radius),
-                              heightAt(rightMirrored, -to, level, radius)))};
+    return {singleColumn(columnPiece(left, from, level, radius),
+                         columnPiece(rightMirrored, -to, level, radius), from, to)};
   }
   Chain falling = arcPieces(left, from, to, radius);
   Chain rising = arcPieces(rightMirrored, -to, -from, radius);

@@ -17,6 +17,11 @@ inline int caseCount(int full) {
   return wanted == nullptr ? full : std::min(full, std::max(1, std::atoi(wanted)));
 }
 
+// The same where many more cases than usual may be asked for.
+inline int caseCount(int usual, int most) {
+  return std::getenv("CREASELINE_TEST_CASES") == nullptr ? usual : caseCount(most);
+}
+
 // The standard leaves distributions to the library; this one gives the same numbers everywhere.
 class Dice {
  public:
@@ -64,6 +69,45 @@ inline Outline randomOutline(Dice& dice) {
   return outline.centred();
 }
 
+// Thinner than a thread, up to a hand wide.
+inline Outline sliver(Dice& dice) {
+  return Outline::rectangle(Length::fromMm(dice.between(30.0, 160.0)),
+                            Length::fromMm(dice.between(0.001, 0.5)));
+}
+
+// Three letters in a row, each concave and with a hole.
+inline Outline monogram(Dice& dice) {
+  Outline outline;
+  const double size = dice.between(4.0, 25.0);
+  for (int letter = -1; letter <= 1; ++letter) {
+    const Point at{letter * size * 2.2, dice.between(-size, size) / 3.0};
+    outline.pieces.push_back(
+        {transformedRing(starRing(dice, 5 + dice.below(10), size * 0.5, size), {}, at),
+         {transformedRing(starRing(dice, 4, size * 0.1, size * 0.3), {}, at)}});
+  }
+  return outline.centred();
+}
+
+// What makes fits hard: slivers, several pieces, concave ones, and all of randomOutline().
+inline Outline hardOutline(Dice& dice) {
+  switch (dice.below(4)) {
+    case 0:
+      return sliver(dice);
+    case 1:
+      return monogram(dice);
+    default:
+      return randomOutline(dice);
+  }
+}
+
+inline Window polygonWindow(Dice& dice, double width, double height) {
+  Ring ring;
+  while (!isConvex(ring)) {
+    ring = convexRing(dice, 3 + dice.below(9), width, height);
+  }
+  return *Window::polygon(ring);
+}
+
 inline Window randomWindow(Dice& dice) {
   const double width = dice.between(40.0, 180.0);
   const double height = dice.between(40.0, 180.0);
@@ -74,13 +118,8 @@ inline Window randomWindow(Dice& dice) {
           Length::fromMm(dice.oneIn(5) ? 0.0 : dice.between(0.0, std::min(width, height) / 2.1)));
     case 1:
       return *Window::ellipse(Length::fromMm(width), Length::fromMm(height));
-    default: {
-      Ring ring;
-      while (!isConvex(ring)) {
-        ring = convexRing(dice, 3 + dice.below(9), width, height);
-      }
-      return *Window::polygon(ring);
-    }
+    default:
+      return polygonWindow(dice, width, height);
   }
 }
 

@@ -9,6 +9,7 @@
 
 #include "creaseline/base/angle.h"
 #include "creaseline/base/length.h"
+#include "creaseline/shape/fitting_angles.h"
 #include "creaseline/shape/outline.h"
 #include "creaseline/shape/region.h"
 #include "creaseline/shape/window.h"
@@ -66,9 +67,15 @@ class FrameOpening {
   // fits, infinite if the hull is a single point. To 1e-9, rounded down.
   [[nodiscard]] double largestScale(std::span<const Point> hull) const;
 
-  // The turn of least size, either way, up to `limit`, at which the design fits; nothing if it is
-  // proved that none exists to a tolerance of 1e-3 degrees and 1 micrometre. Not by sampling: a
-  // margin of -m at an angle rules out all angles within m / rho of it.
+  // All turns of the hull at which the design fits, found from exact events, not by sampling: an
+  // angle at which it does not fit comes with a proof (at most five limits that contradict each
+  // other), which holds up to an angle given in closed form; see docs/method.md. Ends are exact to
+  // 1e-9 degrees; a gap narrower than 1e-7 radians may be closed. No points: none.
+  [[nodiscard]] FittingAngles fittingAngles(std::span<const Point> hull) const;
+
+  // The turn of least size, either way, up to `limit`, at which the design fits, in whole
+  // thousandths of a degree; nothing if there is none. Of two as small the clockwise one. By the
+  // same events as fittingAngles(), from 0 outwards.
   [[nodiscard]] std::optional<Angle> smallestTurn(std::span<const Point> hull, Angle limit) const;
 
  private:
