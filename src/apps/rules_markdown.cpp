@@ -154,6 +154,10 @@ class RulesPage {
         return lengthText(rule.sidewaysDistance) + " from the centre line";
       case Sideways::PlacketToArmhole:
         return "midway between placket (or centre line) and armhole";
+      case Sideways::PocketMiddle:
+        return "over the middle of the pocket";
+      case Sideways::FromSide:
+        return lengthText(rule.sidewaysDistance) + " in from the side";
     }
     return {};
   }

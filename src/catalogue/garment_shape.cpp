@@ -21,7 +21,7 @@ PanelShape drawn(const GarmentKind& kind, PanelName name, const garment::Measure
     case PanelName::RightSleeve:
       return garment::sleevePanel(kind, name, measures);
     case PanelName::Hood:
-      return garment::hoodPanel(measures);
+      return garment::hoodPanel(kind, measures);
   }
   return {};
 }

@@ -1,5 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Front and back panel: outline and keep-outs.
+#include <algorithm>
+#include <utility>
+
 #include "catalogue/garment_shape_parts.h"
 
 namespace creaseline::garment {
@@ -10,8 +13,11 @@ namespace {
 double seamDepth(NeckForm neck) {
   switch (neck) {
     case NeckForm::Crew:
+    case NeckForm::Vee:
       return 6.0;
     case NeckForm::Collar:
+    case NeckForm::Stand:
+    case NeckForm::CollarOnStand:
       return 8.0;
     case NeckForm::Hood:
       return 10.0;
@@ -37,15 +43,13 @@ std::vector<Measure> shapingMeasures(PanelName panel) {
   return shaping;
 }
 
-Ring box(double left, double top, double right, double bottom) {
-  return {{left, top}, {right, top}, {right, bottom}, {left, bottom}};
-}
-
 // The strip under the collar seam as convex pieces, few enough that checks stay quick: their
 // chords leave the curve by less than a millimetre on any adult neck.
-void addCollarSeam(PanelShape& panel, double depth, const Measures& measures, Point shoulderEnd) {
+void addCollarSeam(PanelShape& panel, const GarmentKind& kind, const Measures& measures,
+                   Point shoulderEnd) {
+  const double depth = seamDepth(kind.neck);
   constexpr std::size_t kPieces = 8;
-  const Polyline seam = neckline(panel.name, measures);
+  const Polyline seam = neckline(kind, panel.name, measures);
   const std::size_t last = seam.size() - 1;
   const bool assumed = measures.anyAssumed(collarMeasures(panel.name));
   const auto lower = [&](std::size_t i) {
@@ -69,32 +73,74 @@ void addCollarSeam(PanelShape& panel, double depth, const Measures& measures, Po
   }
 }
 
-void addFrontKeepOuts(PanelShape& panel, const GarmentKind& kind, const Measures& measures,
-                      double hem) {
-  if (kind.pocket != PocketForm::None) {
-    const std::vector<Measure> shaping = {Measure::PocketWidth, Measure::PocketTopWidth,
-                                          Measure::PocketHeight, Measure::PocketAboveHem};
-    panel.measures.insert(panel.measures.end(), shaping.begin(), shaping.end());
-    // The whole pocket: sewing through it would close it, and a frame cannot close over it.
-    for (const Ring& area : pocketAreas(kind, measures)) {
-      panel.keepOuts.push_back(
-          {KeepOutName::PocketEdge, area, true, true, measures.anyAssumed(shaping)});
+// A keep-out of full needle and frame whose shape these measures give.
+void addKeepOut(PanelShape& panel, KeepOutName name, Ring area, const std::vector<Measure>& shaping,
+                const Measures& measures, bool frame = true) {
+  for (const Measure measure : shaping) {
+    if (std::find(panel.measures.begin(), panel.measures.end(), measure) == panel.measures.end()) {
+      panel.measures.push_back(measure);
     }
   }
-  if (kind.opening == FrontOpening::Placket) {
-    const std::vector<Measure> shaping = {Measure::PlacketLength, Measure::PlacketWidth};
-    panel.measures.insert(panel.measures.end(), shaping.begin(), shaping.end());
-    const double half = measures.mm(Measure::PlacketWidth) / 2.0;
-    panel.keepOuts.push_back({KeepOutName::Placket,
-                              box(-half, 0.0, half, measures.mm(Measure::PlacketLength)), true,
-                              true, measures.anyAssumed(shaping)});
+  panel.keepOuts.push_back({name, std::move(area), true, frame, measures.anyAssumed(shaping)});
+}
+
+void addOpening(PanelShape& panel, const GarmentKind& kind, const Measures& measures, double hem) {
+  const auto strip = [&](KeepOutName name, Measure width, double bottom,
+                         const std::vector<Measure>& shaping) {
+    const double half = measures.mm(width) / 2.0;
+    addKeepOut(panel, name, box(-half, 0.0, half, bottom), shaping, measures);
+  };
+  switch (kind.opening) {
+    case FrontOpening::None:
+      return;
+    case FrontOpening::Placket:
+      strip(KeepOutName::Placket, Measure::PlacketWidth, measures.mm(Measure::PlacketLength),
+            {Measure::PlacketLength, Measure::PlacketWidth});
+      return;
+    case FrontOpening::Buttons:
+    case FrontOpening::Wrap:
+      strip(KeepOutName::Placket, Measure::PlacketWidth, hem, {Measure::PlacketWidth});
+      return;
+    case FrontOpening::FullZip:
+      strip(KeepOutName::Zip, Measure::ZipWidth, hem, {Measure::ZipWidth});
+      return;
+    case FrontOpening::QuarterZip:
+      strip(KeepOutName::Zip, Measure::ZipWidth, measures.mm(Measure::ZipLength),
+            {Measure::ZipLength, Measure::ZipWidth});
+      return;
   }
-  if (kind.opening == FrontOpening::FullZip) {
-    panel.measures.push_back(Measure::ZipWidth);
-    const double half = measures.mm(Measure::ZipWidth) / 2.0;
-    panel.keepOuts.push_back({KeepOutName::Zip, box(-half, 0.0, half, hem), true, true,
-                              measures.anyAssumed({Measure::ZipWidth})});
-  }
+}
+
+// Two layers and their topstitching, from memory. Rings may lie across a flat seam, a needle that
+// runs along it would sink beside it.
+constexpr double kSeamReach = 3.0;
+
+void addYokeSeam(PanelShape& panel, const BodyPoints& points, const Measures& measures) {
+  const double y = measures.mm(Measure::YokeDepth);
+  // The armhole is scooped a little inside the shoulder's end (armhole()).
+  const double half = 0.94 * points.shoulderEnd.x;
+  addKeepOut(panel, KeepOutName::YokeSeam, box(-half, y - kSeamReach, half, y + kSeamReach),
+             {Measure::YokeDepth}, measures, false);
+  addLine(panel, DetailKind::Seam, {{-half, y}, {half, y}});
+}
+
+// Snaps close the crotch over a tape of 2 cm, from memory.
+void addSnaps(PanelShape& panel, const BodyPoints& points, const Measures& measures) {
+  constexpr double kTape = 20.0;
+  const double half = measures.mm(Measure::CrotchWidth) / 2.0;
+  addKeepOut(panel, KeepOutName::Snaps,
+             box(-half, points.hem.y - std::min(kTape, measures.mm(Measure::LegRise) / 2.0), half,
+                 points.hem.y),
+             {Measure::CrotchWidth}, measures);
+}
+
+// From the side seam round the leg to the crotch.
+Polyline legOpening(const BodyPoints& points, const Measures& measures) {
+  const double rise = measures.mm(Measure::LegRise);
+  const Point crotch{measures.mm(Measure::CrotchWidth) / 2.0, points.hem.y};
+  const Point top{points.hem.x, points.hem.y - rise};
+  return curve(top, {crotch.x + 0.45 * (top.x - crotch.x), top.y + 0.25 * rise},
+               {crotch.x + 0.05 * (top.x - crotch.x), crotch.y - 0.45 * rise}, crotch);
 }
 
 }  // namespace
@@ -108,8 +154,12 @@ BodyPoints bodyPoints(PanelName panel, const Measures& measures) {
           {side, top + measures.mm(Measure::BodyLength)}};
 }
 
-Polyline neckline(PanelName panel, const Measures& measures) {
+Polyline neckline(const GarmentKind& kind, PanelName panel, const Measures& measures) {
   const Point end = bodyPoints(panel, measures).shoulderPoint;
+  if (kind.neck == NeckForm::Vee && panel == PanelName::Front) {
+    // Straight from the point of the V, bending a little towards the shoulder.
+    return curve({0.0, 0.0}, end * (1.0 / 3.0), {0.75 * end.x, 0.60 * end.y}, end);
+  }
   // A front neck comes down almost straight and turns late; a back neck is a shallow dish.
   const bool back = panel == PanelName::Back;
   return curve({0.0, 0.0}, {(back ? 0.60 : 0.55) * end.x, 0.0},
@@ -124,32 +174,6 @@ Polyline armhole(const BodyPoints& points) {
                {from.x + 0.20 * across.x, from.y + 0.94 * across.y}, points.pit);
 }
 
-std::vector<Ring> pocketAreas(const GarmentKind& kind, const Measures& measures) {
-  // The hand opening slants over the upper part; below it the edge is upright, from memory.
-  constexpr double kUprightShare = 0.3;
-  const double bottom =
-      bodyPoints(PanelName::Front, measures).hem.y - measures.mm(Measure::PocketAboveHem);
-  const double height = measures.mm(Measure::PocketHeight);
-  const double top = bottom - height;
-  const double outer = measures.mm(Measure::PocketWidth) / 2.0;
-  const double upper = measures.mm(Measure::PocketTopWidth) / 2.0;
-  const bool split = kind.pocket == PocketForm::SplitKangaroo;
-  const double inner =
-      split && kind.opening == FrontOpening::FullZip ? measures.mm(Measure::ZipWidth) / 2.0 : 0.0;
-  Polyline rightHalf{{inner, top}, {upper, top}};
-  if (upper < outer) {
-    rightHalf.push_back({outer, bottom - kUprightShare * height});
-  }
-  rightHalf.push_back({outer, bottom});
-  if (split) {
-    rightHalf.push_back({inner, bottom});
-    return {rightHalf, mirroredBack(rightHalf)};
-  }
-  Ring whole(rightHalf.begin() + 1, rightHalf.end());
-  append(whole, mirroredBack(whole));
-  return {whole};
-}
-
 PanelShape bodyPanel(const GarmentKind& kind, PanelName name, const Measures& measures) {
   PanelShape panel;
   panel.name = name;
@@ -158,24 +182,35 @@ PanelShape bodyPanel(const GarmentKind& kind, PanelName name, const Measures& me
   panel.centreBackOrFront = Length::fromMm(points.hem.y);
 
   HalfOutline half({0.0, 0.0});
-  half.along(neckline(name, measures), EdgeName::CollarSeam);
+  half.along(neckline(kind, name, measures), EdgeName::CollarSeam);
   half.lineTo(points.shoulderEnd, EdgeName::ShoulderSeam);
-  half.along(armhole(points), EdgeName::Armhole);
-  half.lineTo(points.hem, EdgeName::SideSeam);
+  half.along(armhole(points),
+             kind.sleeve == SleeveForm::None ? EdgeName::ArmOpening : EdgeName::Armhole);
+  if (kind.hem == HemForm::Legs) {
+    const Polyline leg = legOpening(points, measures);
+    half.lineTo(leg.front(), EdgeName::SideSeam);
+    half.along(leg, EdgeName::LegOpening);
+    panel.measures.insert(panel.measures.end(), {Measure::LegRise, Measure::CrotchWidth});
+  } else {
+    half.lineTo(points.hem, EdgeName::SideSeam);
+  }
   half.drawInto(panel, EdgeName::Hem);
 
-  addCollarSeam(panel, seamDepth(kind.neck), measures, points.shoulderEnd);
-  if (kind.hemRib) {
-    panel.measures.push_back(Measure::RibHeight);
-    const double rib = measures.mm(Measure::RibHeight);
-    if (rib > 0.0) {
-      panel.keepOuts.push_back({KeepOutName::HemRib,
-                                box(-points.hem.x, points.hem.y - rib, points.hem.x, points.hem.y),
-                                true, true, measures.anyAssumed({Measure::RibHeight})});
-    }
+  addCollarSeam(panel, kind, measures, points.shoulderEnd);
+  if (kind.hemRib && measures.mm(Measure::RibHeight) > 0.0) {
+    addKeepOut(panel, KeepOutName::HemRib,
+               box(-points.hem.x, points.hem.y - measures.mm(Measure::RibHeight), points.hem.x,
+                   points.hem.y),
+               {Measure::RibHeight}, measures);
+  }
+  if (kind.hem == HemForm::Legs) {
+    addSnaps(panel, points, measures);
   }
   if (name == PanelName::Front) {
-    addFrontKeepOuts(panel, kind, measures, points.hem.y);
+    addPocketKeepOuts(panel, kind, measures);
+    addOpening(panel, kind, measures, points.hem.y);
+  } else if (kind.yoke) {
+    addYokeSeam(panel, points, measures);
   }
   addBodyDetails(panel, kind, measures);
   addNeckDetails(panel, kind, measures);

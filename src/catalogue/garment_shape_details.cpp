@@ -91,6 +91,10 @@ void addSleeves(PanelShape& panel, const GarmentKind& kind, const BodyPoints& bo
     addPair(panel, DetailKind::Seam, sleeve.across(kTurnedHem));
     return;
   }
+  if (kind.cuff == CuffForm::Band) {
+    addPair(panel, DetailKind::Seam, sleeve.across(cuff));
+    return;
+  }
   addPair(panel, DetailKind::Rib, sleeve.across(cuff));
   constexpr int kRibs = 9;
   for (int i = 1; i < kRibs; ++i) {
@@ -114,22 +118,20 @@ void addHem(PanelShape& panel, const GarmentKind& kind, const BodyPoints& body,
   }
 }
 
-void addPocket(PanelShape& panel, const GarmentKind& kind, const Measures& measures) {
-  for (const Ring& area : pocketAreas(kind, measures)) {
-    Polyline edge = area;
-    edge.push_back(area.front());
-    addLine(panel, DetailKind::PocketLine, edge);
-  }
-}
-
-void addZip(PanelShape& panel, double hem, const Measures& measures) {
+void addZip(PanelShape& panel, double end, const Measures& measures) {
   constexpr double kTeeth = 3.0;
   const double tape = measures.mm(Measure::ZipWidth) / 2.0;
-  addPair(panel, DetailKind::ZipLine, {{kTeeth, 0.0}, {kTeeth, hem}});
-  addPair(panel, DetailKind::ZipLine, {{tape, 0.0}, {tape, hem}});
+  addPair(panel, DetailKind::ZipLine, {{kTeeth, 0.0}, {kTeeth, end}});
+  addPair(panel, DetailKind::ZipLine, {{tape, 0.0}, {tape, end}});
   addLine(
       panel, DetailKind::ZipLine,
       {{0.0, 6.0}, {4.0, 10.0}, {4.0, 24.0}, {0.0, 30.0}, {-4.0, 24.0}, {-4.0, 10.0}, {0.0, 6.0}});
+}
+
+void addButton(PanelShape& panel, Point at, double halfPlacket) {
+  Ring button = circle(at, std::min(5.5, 0.4 * halfPlacket));
+  button.push_back(button.front());
+  addLine(panel, DetailKind::PlacketLine, button);
 }
 
 void addPlacket(PanelShape& panel, const Measures& measures) {
@@ -141,9 +143,37 @@ void addPlacket(PanelShape& panel, const Measures& measures) {
   addLine(panel, DetailKind::PlacketLine, {{-half, boxTop}, {half, boxTop}});
   constexpr int kButtons = 2;
   for (int i = 0; i < kButtons; ++i) {
-    Ring button = circle({0.0, boxTop * (0.25 + 0.5 * i)}, std::min(5.5, 0.4 * half));
-    button.push_back(button.front());
-    addLine(panel, DetailKind::PlacketLine, button);
+    addButton(panel, {0.0, boxTop * (0.25 + 0.5 * i)}, half);
+  }
+}
+
+// A placket with buttons, or the bands of a wrapped front, down to the hem.
+void addThroughFront(PanelShape& panel, bool buttons, double hem, const Measures& measures) {
+  const double half = measures.mm(Measure::PlacketWidth) / 2.0;
+  addPair(panel, DetailKind::PlacketLine, {{half, 0.0}, {half, hem}});
+  constexpr int kButtons = 6;
+  for (int i = 0; buttons && i < kButtons; ++i) {
+    addButton(panel, {0.0, hem * (0.08 + 0.16 * i)}, half);
+  }
+}
+
+void addOpening(PanelShape& panel, const GarmentKind& kind, double hem, const Measures& measures) {
+  switch (kind.opening) {
+    case FrontOpening::None:
+      return;
+    case FrontOpening::Placket:
+      addPlacket(panel, measures);
+      return;
+    case FrontOpening::FullZip:
+      addZip(panel, hem, measures);
+      return;
+    case FrontOpening::QuarterZip:
+      addZip(panel, measures.mm(Measure::ZipLength), measures);
+      return;
+    case FrontOpening::Buttons:
+    case FrontOpening::Wrap:
+      addThroughFront(panel, kind.opening == FrontOpening::Buttons, hem, measures);
+      return;
   }
 }
 
@@ -151,20 +181,17 @@ void addPlacket(PanelShape& panel, const Measures& measures) {
 
 void addBodyDetails(PanelShape& panel, const GarmentKind& kind, const Measures& measures) {
   const BodyPoints body = bodyPoints(panel.name, measures);
-  addSleeves(panel, kind, body, measures);
-  addHem(panel, kind, body, measures);
+  if (kind.sleeve != SleeveForm::None) {
+    addSleeves(panel, kind, body, measures);
+  }
+  if (kind.hem == HemForm::Straight) {
+    addHem(panel, kind, body, measures);
+  }
   if (panel.name != PanelName::Front) {
     return;
   }
-  if (kind.pocket != PocketForm::None) {
-    addPocket(panel, kind, measures);
-  }
-  if (kind.opening == FrontOpening::FullZip) {
-    addZip(panel, body.hem.y, measures);
-  }
-  if (kind.opening == FrontOpening::Placket) {
-    addPlacket(panel, measures);
-  }
+  addPocketLines(panel, kind, measures);
+  addOpening(panel, kind, body.hem.y, measures);
 }
 
 }  // namespace creaseline::garment

@@ -29,9 +29,9 @@ Polyline sideFold(Point faceCorner, Point neckCorner) {
 }
 
 // The top of the back below the neck seam, cut off at the pits.
-void addBack(PanelShape& panel, const Measures& measures, double length) {
+void addBack(PanelShape& panel, const GarmentKind& kind, const Measures& measures, double length) {
   const BodyPoints points = bodyPoints(PanelName::Back, measures);
-  Ring half = neckline(PanelName::Back, measures);
+  Ring half = neckline(kind, PanelName::Back, measures);
   append(half, armhole(points));
   Ring area = half;
   append(area, mirroredBack(half));
@@ -41,7 +41,7 @@ void addBack(PanelShape& panel, const Measures& measures, double length) {
 
 }  // namespace
 
-PanelShape hoodPanel(const Measures& measures) {
+PanelShape hoodPanel(const GarmentKind& kind, const Measures& measures) {
   PanelShape panel;
   panel.name = PanelName::Hood;
   panel.wornUp = Angle::fromDegrees(180.0);
@@ -50,14 +50,14 @@ PanelShape hoodPanel(const Measures& measures) {
   const double length = centreLength(measures);
   panel.centreBackOrFront = Length::fromMm(length);
 
-  const Polyline neckSeam = shifted(neckline(PanelName::Back, measures), {0.0, length});
+  const Polyline neckSeam = shifted(neckline(kind, PanelName::Back, measures), {0.0, length});
   const Point faceCorner{measures.mm(Measure::HoodHeight) / 2.0, 0.0};
   HalfOutline half(faceCorner);
   half.along(sideFold(faceCorner, neckSeam.back()), EdgeName::Fold);
   half.along(Polyline(neckSeam.rbegin(), neckSeam.rend()), EdgeName::NeckSeam);
   half.drawInto(panel, EdgeName::FaceEdge);
 
-  addBack(panel, measures, length);
+  addBack(panel, kind, measures, length);
   addLine(panel, DetailKind::Seam, {{0.0, 0.0}, {0.0, length}});
   // The tunnel of the face edge, 25 mm from memory.
   constexpr double kTunnel = 25.0;

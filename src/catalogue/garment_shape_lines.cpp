@@ -65,6 +65,10 @@ Polyline shifted(const Polyline& line, Point by) {
   return moved;
 }
 
+Ring box(double left, double top, double right, double bottom) {
+  return {{left, top}, {right, top}, {right, bottom}, {left, bottom}};
+}
+
 void HalfOutline::lineTo(Point to, EdgeName name) {
   points_.push_back(to);
   names_.push_back(name);

@@ -141,7 +141,91 @@ void checkRange(const MeasureTable& table, const std::string& file, const std::s
   }
 }
 
+std::vector<Measure> openingMeasures(FrontOpening opening) {
+  switch (opening) {
+    case FrontOpening::None:
+      return {};
+    case FrontOpening::Placket:
+      return {Measure::PlacketLength, Measure::PlacketWidth};
+    case FrontOpening::FullZip:
+      return {Measure::ZipWidth};
+    case FrontOpening::QuarterZip:
+      return {Measure::ZipLength, Measure::ZipWidth};
+    case FrontOpening::Buttons:
+    case FrontOpening::Wrap:
+      return {Measure::PlacketWidth};
+  }
+  return {};
+}
+
+void checkPocket(const Comparison& compare, const GarmentKind& kind) {
+  switch (kind.pocket) {
+    case PocketForm::None:
+      return;
+    case PocketForm::Kangaroo:
+    case PocketForm::SplitKangaroo:
+      compare.requireNotAbove({Measure::PocketWidth}, {Measure::BodyWidth});
+      compare.requireNotAbove({Measure::PocketTopWidth}, {Measure::PocketWidth});
+      compare.requireBelow({Measure::PocketHeight, Measure::PocketAboveHem, Measure::FrontNeckDrop},
+                           {Measure::BodyLength});
+      return;
+    case PocketForm::Chest:
+      // Half of it lies beside its middle, the other side of the centre line is as wide.
+      compare.requireBelow(
+          {Measure::PocketFromCentre, Measure::PocketFromCentre, Measure::PocketWidth},
+          {Measure::BodyWidth});
+      compare.requireBelow({Measure::PocketWidth},
+                           {Measure::PocketFromCentre, Measure::PocketFromCentre});
+      compare.requireBelow({Measure::PocketBelowHps, Measure::PocketHeight}, {Measure::BodyLength});
+      return;
+    case PocketForm::Side:
+      compare.requireBelow({Measure::PocketWidth, Measure::PocketWidth}, {Measure::BodyWidth});
+      compare.requireBelow({Measure::PocketHeight, Measure::PocketAboveHem, Measure::ArmholeDepth},
+                           {Measure::BodyLength});
+      return;
+  }
+}
+
+// `hem`: measures that the opening must leave free at the bottom.
+void checkOpening(const Comparison& compare, const GarmentKind& kind,
+                  const std::vector<Measure>& hem) {
+  const auto endsOnTheChest = [&](Measure length) {
+    std::vector<Measure> used = {length, Measure::FrontNeckDrop};
+    used.insert(used.end(), hem.begin(), hem.end());
+    compare.requireBelow(used, {Measure::BodyLength});
+  };
+  for (const Measure measure : openingMeasures(kind.opening)) {
+    if (measure == Measure::PlacketWidth || measure == Measure::ZipWidth) {
+      compare.requireBelow({measure}, {Measure::NeckWidth});
+    } else {
+      endsOnTheChest(measure);
+    }
+  }
+  const bool kangaroo =
+      kind.pocket == PocketForm::Kangaroo || kind.pocket == PocketForm::SplitKangaroo;
+  if (kind.opening == FrontOpening::FullZip && kangaroo) {
+    compare.requireBelow({Measure::ZipWidth}, {Measure::PocketTopWidth});
+  }
+}
+
 }  // namespace
+
+std::vector<Measure> pocketMeasures(PocketForm pocket) {
+  switch (pocket) {
+    case PocketForm::None:
+      return {};
+    case PocketForm::Kangaroo:
+    case PocketForm::SplitKangaroo:
+      return {Measure::PocketWidth, Measure::PocketTopWidth, Measure::PocketHeight,
+              Measure::PocketAboveHem};
+    case PocketForm::Chest:
+      return {Measure::PocketWidth, Measure::PocketHeight, Measure::PocketFromCentre,
+              Measure::PocketBelowHps, Measure::FrontNeckDrop};
+    case PocketForm::Side:
+      return {Measure::PocketWidth, Measure::PocketHeight, Measure::PocketAboveHem};
+  }
+  return {};
+}
 
 bool Measures::anyAssumed(const std::vector<Measure>& measures) const {
   return std::any_of(measures.begin(), measures.end(),
@@ -151,13 +235,21 @@ bool Measures::anyAssumed(const std::vector<Measure>& measures) const {
 std::vector<Measure> neededMeasures(const GarmentKind& kind) {
   std::vector<Measure> needed = {
       Measure::BodyWidth,    Measure::BodyLength,    Measure::NeckWidth,    Measure::FrontNeckDrop,
-      Measure::BackNeckDrop, Measure::ShoulderWidth, Measure::ShoulderDrop, Measure::ArmholeDepth,
-      Measure::SleeveLength, Measure::SleeveWidth,   Measure::CuffWidth,    Measure::CuffHeight};
+      Measure::BackNeckDrop, Measure::ShoulderWidth, Measure::ShoulderDrop, Measure::ArmholeDepth};
   const auto add = [&needed](std::initializer_list<Measure> more) {
     needed.insert(needed.end(), more);
   };
+  if (kind.sleeve != SleeveForm::None) {
+    add({Measure::SleeveLength, Measure::SleeveWidth, Measure::CuffWidth, Measure::CuffHeight});
+  }
   if (kind.hemRib) {
     add({Measure::RibHeight});
+  }
+  if (kind.hem == HemForm::Legs) {
+    add({Measure::LegRise, Measure::CrotchWidth});
+  }
+  if (kind.yoke) {
+    add({Measure::YokeDepth});
   }
   if (kind.neck == NeckForm::Hood || kind.has(PanelName::Hood)) {
     add({Measure::HoodHeight, Measure::HoodDepth});
@@ -165,15 +257,9 @@ std::vector<Measure> neededMeasures(const GarmentKind& kind) {
   if (kind.neck != NeckForm::Hood) {
     add({Measure::CollarHeight});
   }
-  if (kind.pocket != PocketForm::None) {
-    add({Measure::PocketWidth, Measure::PocketTopWidth, Measure::PocketHeight,
-         Measure::PocketAboveHem});
-  }
-  if (kind.opening == FrontOpening::Placket) {
-    add({Measure::PlacketLength, Measure::PlacketWidth});
-  }
-  if (kind.opening == FrontOpening::FullZip) {
-    add({Measure::ZipWidth});
+  for (const std::vector<Measure>& more :
+       {pocketMeasures(kind.pocket), openingMeasures(kind.opening)}) {
+    needed.insert(needed.end(), more.begin(), more.end());
   }
   return needed;
 }
@@ -212,25 +298,19 @@ void checkMeasures(const GarmentKind& kind, const MeasureTable& table, const std
   compare.requireBelow(withHem({Measure::ArmholeDepth}), {Measure::BodyLength});
   compare.requireBelow(withHem({Measure::FrontNeckDrop}), {Measure::BodyLength});
   compare.requireBelow(withHem({Measure::BackNeckDrop}), {Measure::BodyLength});
-  compare.requireNotAbove({Measure::CuffWidth}, {Measure::SleeveWidth});
-  compare.requireBelow({Measure::CuffHeight}, {Measure::SleeveLength});
-  if (kind.pocket != PocketForm::None) {
-    compare.requireNotAbove({Measure::PocketWidth}, {Measure::BodyWidth});
-    compare.requireNotAbove({Measure::PocketTopWidth}, {Measure::PocketWidth});
-    compare.requireBelow({Measure::PocketHeight, Measure::PocketAboveHem, Measure::FrontNeckDrop},
-                         {Measure::BodyLength});
+  if (kind.sleeve != SleeveForm::None) {
+    compare.requireNotAbove({Measure::CuffWidth}, {Measure::SleeveWidth});
+    compare.requireBelow({Measure::CuffHeight}, {Measure::SleeveLength});
   }
-  if (kind.opening == FrontOpening::Placket) {
-    compare.requireBelow({Measure::PlacketWidth}, {Measure::NeckWidth});
-    compare.requireBelow(withHem({Measure::PlacketLength, Measure::FrontNeckDrop}),
-                         {Measure::BodyLength});
+  if (kind.hem == HemForm::Legs) {
+    compare.requireBelow({Measure::LegRise, Measure::ArmholeDepth}, {Measure::BodyLength});
+    compare.requireBelow({Measure::CrotchWidth}, {Measure::BodyWidth});
   }
-  if (kind.opening == FrontOpening::FullZip) {
-    compare.requireBelow({Measure::ZipWidth}, {Measure::NeckWidth});
-    if (kind.pocket != PocketForm::None) {
-      compare.requireBelow({Measure::ZipWidth}, {Measure::PocketTopWidth});
-    }
+  if (kind.yoke) {
+    compare.requireBelow({Measure::YokeDepth, Measure::BackNeckDrop}, {Measure::ArmholeDepth});
   }
+  checkPocket(compare, kind);
+  checkOpening(compare, kind, withHem({}));
 }
 
 }  // namespace creaseline::garment

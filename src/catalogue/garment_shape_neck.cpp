@@ -15,7 +15,16 @@ Polyline farNeck(Point shoulderPoint, double backDrop, double raised) {
   return curve(middle, {0.6 * end.x, middle.y}, {0.9 * end.x, (middle.y + end.y) / 2.0}, end);
 }
 
-// The near edge of a neck rib: the neckline drawn in by the height of the rib.
+// The near edge of a band in a V: both its sides drawn in by the height of the band.
+Polyline nearBand(Point shoulderPoint, double height) {
+  const Point end{shoulderPoint.x - 0.35 * height, shoulderPoint.y - 0.75 * height};
+  const double point = std::max(-1.3 * height, 0.9 * shoulderPoint.y);
+  const Point across{end.x, end.y - point};
+  return curve({0.0, point}, Point{0.0, point} + across * (1.0 / 3.0),
+               {0.75 * end.x, point + 0.60 * across.y}, end);
+}
+
+// The near edge of a neck rib or of a collar that stands: the neckline drawn in by its height.
 Polyline nearRib(Point shoulderPoint, double height) {
   const Point end{shoulderPoint.x - 0.35 * height, shoulderPoint.y - 0.75 * height};
   const double lowest = std::max(-height, 0.9 * shoulderPoint.y);
@@ -40,9 +49,9 @@ Ring between(const Polyline& upper, const Polyline& lower) {
   return ring;
 }
 
-void addNeckRib(PanelShape& panel, const Measures& measures) {
+void addNeckRib(PanelShape& panel, const GarmentKind& kind, const Measures& measures) {
   const Point shoulderPoint = bodyPoints(panel.name, measures).shoulderPoint;
-  const Polyline seam = acrossFrom(neckline(panel.name, measures));
+  const Polyline seam = acrossFrom(neckline(kind, panel.name, measures));
   const double height = measures.mm(Measure::CollarHeight);
   const double backDrop = measures.mm(Measure::BackNeckDrop);
   const Polyline far = acrossFrom(farNeck(shoulderPoint, backDrop, height));
@@ -52,14 +61,16 @@ void addNeckRib(PanelShape& panel, const Measures& measures) {
   }
   addArea(panel, DetailKind::Neighbour, between(far, seam));
   addLine(panel, DetailKind::Seam, acrossFrom(farNeck(shoulderPoint, backDrop, 0.0)));
-  addArea(panel, DetailKind::CollarLine, between(acrossFrom(nearRib(shoulderPoint, height)), seam));
+  const Polyline near =
+      kind.neck == NeckForm::Vee ? nearBand(shoulderPoint, height) : nearRib(shoulderPoint, height);
+  addArea(panel, DetailKind::CollarLine, between(acrossFrom(near), seam));
 }
 
-void addCollar(PanelShape& panel, const Measures& measures) {
+void addCollar(PanelShape& panel, const GarmentKind& kind, const Measures& measures) {
   const Point neck = bodyPoints(panel.name, measures).shoulderPoint;
   const double height = measures.mm(Measure::CollarHeight);
   const double backDrop = measures.mm(Measure::BackNeckDrop);
-  const Polyline seam = acrossFrom(neckline(panel.name, measures));
+  const Polyline seam = acrossFrom(neckline(kind, panel.name, measures));
   // The stand rises by about half of the leaf that folds down over it.
   const Polyline fold = acrossFrom(farNeck(neck, backDrop, 0.55 * height));
   if (panel.name == PanelName::Back) {
@@ -90,7 +101,7 @@ void addHood(PanelShape& panel, const GarmentKind& kind, const Measures& measure
   append(side, curve(side.back(), {half, crown + 0.80 * height},
                      {neck.x + 0.10 * half, neck.y - 0.10 * height}, neck));
   addArea(panel, DetailKind::Neighbour,
-          between(acrossFrom(side), acrossFrom(neckline(panel.name, measures))));
+          between(acrossFrom(side), acrossFrom(neckline(kind, panel.name, measures))));
   if (panel.name == PanelName::Back) {
     addLine(panel, DetailKind::Seam, {{0.0, crown}, {0.0, 0.0}});
     return;
@@ -111,10 +122,13 @@ void addHood(PanelShape& panel, const GarmentKind& kind, const Measures& measure
 void addNeckDetails(PanelShape& panel, const GarmentKind& kind, const Measures& measures) {
   switch (kind.neck) {
     case NeckForm::Crew:
-      addNeckRib(panel, measures);
+    case NeckForm::Vee:
+    case NeckForm::Stand:
+      addNeckRib(panel, kind, measures);
       return;
     case NeckForm::Collar:
-      addCollar(panel, measures);
+    case NeckForm::CollarOnStand:
+      addCollar(panel, kind, measures);
       return;
     case NeckForm::Hood:
       addHood(panel, kind, measures);

@@ -28,6 +28,8 @@ class Measures {
 
 // Fills and checks; throws InputError as garmentShape() says.
 [[nodiscard]] std::vector<Measure> neededMeasures(const GarmentKind& kind);
+// Those that shape and place a pocket of that form.
+[[nodiscard]] std::vector<Measure> pocketMeasures(PocketForm pocket);
 [[nodiscard]] MeasureTable filledMeasures(const GarmentKind& kind, const ChartSize& size,
                                           const std::string& file, const std::string& where);
 void checkMeasures(const GarmentKind& kind, const MeasureTable& table, const std::string& file,
@@ -40,6 +42,7 @@ void checkMeasures(const GarmentKind& kind, const MeasureTable& table, const std
 [[nodiscard]] Polyline mirroredBack(const Polyline& line);
 void append(Polyline& line, const Polyline& more);
 [[nodiscard]] Polyline shifted(const Polyline& line, Point by);
+[[nodiscard]] Ring box(double left, double top, double right, double bottom);
 
 // The right half of a panel, walked clockwise from the top of the centre line to its bottom.
 class HalfOutline {
@@ -67,11 +70,14 @@ struct BodyPoints {
 };
 [[nodiscard]] BodyPoints bodyPoints(PanelName panel, const Measures& measures);
 // Right half of the collar seam, from the centre line to the HPS.
-[[nodiscard]] Polyline neckline(PanelName panel, const Measures& measures);
+[[nodiscard]] Polyline neckline(const GarmentKind& kind, PanelName panel, const Measures& measures);
 // Right armhole, from the shoulder's end to the pit.
 [[nodiscard]] Polyline armhole(const BodyPoints& points);
-// Kangaroo pocket, right half from the centre line (or from the zip), clockwise.
+// Each pocket of the front, clockwise: a kangaroo pocket whole or in two halves beside the zip, a
+// chest pocket, the bags of two side pockets.
 [[nodiscard]] std::vector<Ring> pocketAreas(const GarmentKind& kind, const Measures& measures);
+void addPocketKeepOuts(PanelShape& panel, const GarmentKind& kind, const Measures& measures);
+void addPocketLines(PanelShape& panel, const GarmentKind& kind, const Measures& measures);
 
 [[nodiscard]] PanelShape bodyPanel(const GarmentKind& kind, PanelName name,
                                    const Measures& measures);
@@ -82,7 +88,7 @@ void addNeckDetails(PanelShape& panel, const GarmentKind& kind, const Measures& 
 
 [[nodiscard]] PanelShape sleevePanel(const GarmentKind& kind, PanelName name,
                                      const Measures& measures);
-[[nodiscard]] PanelShape hoodPanel(const Measures& measures);
+[[nodiscard]] PanelShape hoodPanel(const GarmentKind& kind, const Measures& measures);
 
 // ---- Lines -------------------------------------------------------------------------------------
 

@@ -83,12 +83,33 @@ void addCuffLines(PanelShape& panel, const GarmentKind& kind, const SleevePoints
     return;
   }
   const double top = halfWidthAt(points, cuff);
+  if (kind.cuff == CuffForm::Band) {
+    addLine(panel, DetailKind::Seam, {{-top, cuff}, {top, cuff}});
+    return;
+  }
   addLine(panel, DetailKind::Rib, {{-top, cuff}, {top, cuff}});
   const int ribs = kind.sleeve == SleeveForm::Long ? 5 : 9;
   for (int i = -ribs + 1; i < ribs; ++i) {
     const double share = double(i) / ribs;
     addLine(panel, DetailKind::Rib, {{share * points.halfCuff, 0.0}, {share * top, cuff}});
   }
+}
+
+// Rings may hold a rib, which is soft cloth, but sewing would take its stretch. A band is sewn on
+// flat: only the seam above it is kept free, 3 mm to both sides, from memory.
+void addCuffKeepOut(PanelShape& panel, const GarmentKind& kind, const SleevePoints& points,
+                    double cuff, const Measures& measures) {
+  constexpr double kSeamReach = 3.0;
+  const bool band = kind.cuff == CuffForm::Band;
+  const double from = band ? cuff - std::min(kSeamReach, cuff / 2.0) : 0.0;
+  const double to = band ? cuff + kSeamReach : cuff;
+  const double lower = halfWidthAt(points, from);
+  const double upper = halfWidthAt(points, to);
+  panel.keepOuts.push_back({band ? KeepOutName::CuffSeam : KeepOutName::CuffRib,
+                            {{-lower, from}, {lower, from}, {upper, to}, {-upper, to}},
+                            true,
+                            false,
+                            measures.anyAssumed({Measure::CuffHeight})});
 }
 
 }  // namespace
@@ -111,11 +132,7 @@ PanelShape sleevePanel(const GarmentKind& kind, PanelName name, const Measures& 
 
   const double cuff = measures.mm(Measure::CuffHeight);
   if (cuff > 0.0) {
-    const double top = halfWidthAt(points, cuff);
-    // Rings may hold a rib, which is soft cloth, but sewing would take its stretch.
-    const Ring rib{{-points.halfCuff, 0.0}, {points.halfCuff, 0.0}, {top, cuff}, {-top, cuff}};
-    panel.keepOuts.push_back(
-        {KeepOutName::CuffRib, rib, true, false, measures.anyAssumed({Measure::CuffHeight})});
+    addCuffKeepOut(panel, kind, points, cuff, measures);
   }
   addShoulder(panel, points, measures);
   addCuffLines(panel, kind, points, cuff);

@@ -61,7 +61,21 @@ GarmentKind readKind(JsonObject& top) {
   }
   kind.opening = top.at("opening").enumerator<FrontOpening>();
   kind.pocket = top.at("pocket").enumerator<PocketForm>();
-  kind.sleeve = top.at("sleeve").enumerator<SleeveForm>();
+  const JsonCursor sleeve = top.at("sleeve");
+  kind.sleeve = sleeve.enumerator<SleeveForm>();
+  if ((kind.sleeve == SleeveForm::None) ==
+      (kind.has(PanelName::LeftSleeve) || kind.has(PanelName::RightSleeve))) {
+    sleeve.failShown("\"none\" exactly where \"panels\" has no sleeve");
+  }
+  if (const auto cuff = top.find("cuff")) {
+    kind.cuff = cuff->enumerator<CuffForm>();
+  }
+  if (const auto hem = top.find("hem")) {
+    kind.hem = hem->enumerator<HemForm>();
+  }
+  if (const auto yoke = top.find("yoke")) {
+    kind.yoke = yoke->boolean();
+  }
   kind.hemRib = top.at("hem-rib").boolean();
   const JsonCursor insideSeen = top.at("inside-seen");
   kind.insideSeen = insideSeen.enumerators<PanelName>(0);

@@ -46,21 +46,13 @@ std::vector<Entry> readEntries(const JsonCursor& at, std::string_view ofWhat, Re
   return entries;
 }
 
-std::string readSide(const JsonCursor& at) {
-  const std::string side = at.label();
-  if (side != "left" && side != "right" && side != "centre") {
-    at.failShown("one of left, right, centre");
-  }
-  return side;
-}
-
 Location readLocation(JsonObject& object) {
   Location location;
   location.id = object.at("id").identifier<LocationId>();
   location.name = object.at("name").label();
   location.panel = object.at("panel").enumerator<PanelName>();
-  location.wearerSide = readSide(object.at("wearer-side"));
-  location.viewerSide = readSide(object.at("viewer-side"));
+  location.wearerSide = object.at("wearer-side").enumerator<Side>();
+  location.viewerSide = object.at("viewer-side").enumerator<Side>();
   return location;
 }
 

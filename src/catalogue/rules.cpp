@@ -10,15 +10,39 @@ bool liesOn(Landmark landmark, PanelName panel) {
   switch (landmark) {
     case Landmark::CollarSeam:
     case Landmark::ShoulderPoint:
+    case Landmark::HemEdge:
       return panel == PanelName::Front || panel == PanelName::Back;
     case Landmark::PlacketEnd:
+    case Landmark::PocketTop:
+    case Landmark::PocketOpening:
       return panel == PanelName::Front;
+    case Landmark::YokeSeam:
+      return panel == PanelName::Back;
     case Landmark::FaceEdge:
       return panel == PanelName::Hood;
     case Landmark::CuffEdge:
     case Landmark::CuffSeam:
     case Landmark::ShoulderSeam:
       return panel == PanelName::LeftSleeve || panel == PanelName::RightSleeve;
+  }
+  return false;
+}
+
+bool leadsTowardsDatum(Landmark landmark) {
+  switch (landmark) {
+    case Landmark::ShoulderSeam:
+    case Landmark::HemEdge:
+    case Landmark::PocketTop:
+      return true;
+    case Landmark::CollarSeam:
+    case Landmark::ShoulderPoint:
+    case Landmark::FaceEdge:
+    case Landmark::CuffEdge:
+    case Landmark::CuffSeam:
+    case Landmark::PlacketEnd:
+    case Landmark::PocketOpening:
+    case Landmark::YokeSeam:
+      return false;
   }
   return false;
 }

@@ -69,7 +69,7 @@ void readDistances(JsonObject& object, const Rules& rules, PlacementRule& rule) 
   const auto sidewaysDistance = object.find("sideways-distance");
   if (sidewaysDistance) {
     rule.sidewaysDistance = sidewaysDistance->length({}, kLargestPart);
-  } else if (rule.sideways == Sideways::FromCentreLine) {
+  } else if (rule.sideways == Sideways::FromCentreLine || rule.sideways == Sideways::FromSide) {
     static_cast<void>(object.at("sideways-distance"));
   }
 }

@@ -203,7 +203,8 @@ JsonNode placementRuleNode(const JsonNode* before, const PlacementRule& rule, Le
   putLength("least", rule.least);
   putLength("most", rule.most);
   object.enumerator("sideways", rule.sideways);
-  const bool needsDistance = rule.sideways == Sideways::FromCentreLine;
+  const bool needsDistance =
+      rule.sideways == Sideways::FromCentreLine || rule.sideways == Sideways::FromSide;
   object.putUnless(!needsDistance && rule.sidewaysDistance == Length(), "sideways-distance",
                    lengthNode(object.before("sideways-distance"), rule.sidewaysDistance, unit));
   object.putUnless(rule.turn == Angle(), "turn", angleNode(object.before("turn"), rule.turn));

@@ -94,6 +94,7 @@ bool edgeAssumed(EdgeName edge, const PanelShape& panel, const GarmentShape& gar
       return anyAssumed(garment,
                         {Measure::ShoulderWidth, Measure::ShoulderDrop, Measure::NeckWidth});
     case EdgeName::Armhole:
+    case EdgeName::ArmOpening:
       return anyAssumed(garment,
                         {Measure::ArmholeDepth, Measure::ShoulderWidth, Measure::ShoulderDrop});
     case EdgeName::Fold:
@@ -106,6 +107,8 @@ bool edgeAssumed(EdgeName edge, const PanelShape& panel, const GarmentShape& gar
     case EdgeName::NeckSeam:
     case EdgeName::CrownSeam:
       return anyAssumed(garment, {Measure::HoodHeight, Measure::HoodDepth});
+    case EdgeName::LegOpening:
+      return anyAssumed(garment, {Measure::LegRise, Measure::CrotchWidth});
     case EdgeName::SideSeam:
     case EdgeName::Hem:
     case EdgeName::CuffEdge:
@@ -116,7 +119,8 @@ bool edgeAssumed(EdgeName edge, const PanelShape& panel, const GarmentShape& gar
 
 std::string sideLabel(const PanelShape& panel, const PanelSide& side) {
   const bool paired = side.name == EdgeName::SideSeam || side.name == EdgeName::Armhole ||
-                      side.name == EdgeName::ShoulderSeam;
+                      side.name == EdgeName::ShoulderSeam || side.name == EdgeName::ArmOpening ||
+                      side.name == EdgeName::LegOpening;
   if (!paired) {
     return edgePhrase(side.name);
   }

@@ -106,9 +106,10 @@ class GaugeLayout {
   }
 
  private:
-  // From strip coordinates to paper. Sleeves hang with the cuff at the bottom.
+  // From strip coordinates to paper. Cuff and hem hang at the bottom.
   [[nodiscard]] Point onPaper(Point inStrip) const {
-    return strip_.edge == EdgeName::CuffEdge ? Point{inStrip.x, -inStrip.y} : inStrip;
+    const bool hangs = strip_.edge == EdgeName::CuffEdge || strip_.edge == EdgeName::Hem;
+    return hangs ? Point{inStrip.x, -inStrip.y} : inStrip;
   }
 
   void stroke(StrokeKind kind, Polyline line) {

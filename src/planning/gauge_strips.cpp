@@ -37,9 +37,9 @@ Polyline edgeRun(const PanelShape& panel, EdgeName edge) {
   throw std::invalid_argument("the panel has no such edge on its centre line");
 }
 
-// Cuff and face edge, collar seam: the panel lies towards +y. Armhole: it lies towards -y.
+// Cuff and face edge, collar seam: the panel lies towards +y. Armhole, hem: it lies towards -y.
 double intoPanel(EdgeName edge) {
-  return edge == EdgeName::Armhole ? -1.0 : 1.0;
+  return edge == EdgeName::Armhole || edge == EdgeName::Hem ? -1.0 : 1.0;
 }
 
 Point inStrip(Point onPanel, double edgeY, PanelName panel, EdgeName edge) {
@@ -148,7 +148,12 @@ EdgeName edgeOf(Landmark from) {
     case Landmark::CollarSeam:
     case Landmark::ShoulderPoint:
     case Landmark::PlacketEnd:
+    case Landmark::PocketTop:
+    case Landmark::PocketOpening:
+    case Landmark::YokeSeam:
       return EdgeName::CollarSeam;
+    case Landmark::HemEdge:
+      return EdgeName::Hem;
     case Landmark::FaceEdge:
       return EdgeName::FaceEdge;
     case Landmark::CuffEdge:

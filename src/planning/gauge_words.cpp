@@ -54,6 +54,13 @@ std::vector<Measure> crossMeasures(const FigureContext& context, const Placement
     case Landmark::PlacketEnd:
       measures = {Measure::PlacketLength};
       break;
+    case Landmark::YokeSeam:
+      measures = {Measure::YokeDepth};
+      break;
+    case Landmark::PocketTop:
+    case Landmark::PocketOpening:
+      measures = {Measure::PocketBelowHps, neckDrop(plan.panel)};
+      break;
     default:
       break;
   }
@@ -62,6 +69,9 @@ std::vector<Measure> crossMeasures(const FigureContext& context, const Placement
     measures.insert(measures.end(),
                     {Measure::PlacketWidth, Measure::ZipWidth, Measure::BodyWidth,
                      Measure::ShoulderWidth, Measure::ShoulderDrop, Measure::ArmholeDepth});
+  }
+  if (rule != nullptr && rule->sideways == Sideways::PocketMiddle) {
+    measures.push_back(Measure::PocketFromCentre);
   }
   return measures;
 }
@@ -78,6 +88,9 @@ std::string gaugeTitle(const FigureContext& context, const GaugeStrip& strip) {
     case EdgeName::Armhole:
       name = fmt::format("Sleeve gauge, {}, from the {}", panelPhrase(strip.panel),
                          strip.edge == EdgeName::CuffEdge ? "cuff" : "shoulder");
+      break;
+    case EdgeName::Hem:
+      name = "Hem gauge, " + panelPhrase(strip.panel);
       break;
     default:
       name = "Collar gauge, " + panelPhrase(strip.panel);

@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 #include <algorithm>
+#include <cmath>
+#include <limits>
 
 #include "creaseline/planning/wording.h"
 
@@ -14,23 +16,34 @@ bool matches(const std::vector<T>& wanted, const T& value) {
   return wanted.empty() || std::find(wanted.begin(), wanted.end(), value) != wanted.end();
 }
 
-// The measure that tells where a mark lies; nothing for a mark at the datum itself.
-std::optional<Measure> measureOf(Landmark from, PanelName panel) {
+Measure neckDrop(PanelName panel) {
+  return panel == PanelName::Back ? Measure::BackNeckDrop : Measure::FrontNeckDrop;
+}
+
+// The measures that tell where a mark lies; none for a mark at the datum itself.
+std::vector<Measure> measuresOf(Landmark from, PanelName panel) {
   switch (from) {
     case Landmark::CollarSeam:
     case Landmark::FaceEdge:
     case Landmark::CuffEdge:
-      return std::nullopt;
+      return {};
     case Landmark::ShoulderPoint:
-      return panel == PanelName::Back ? Measure::BackNeckDrop : Measure::FrontNeckDrop;
+      return {neckDrop(panel)};
     case Landmark::CuffSeam:
-      return Measure::CuffHeight;
+      return {Measure::CuffHeight};
     case Landmark::ShoulderSeam:
-      return Measure::SleeveLength;
+      return {Measure::SleeveLength};
     case Landmark::PlacketEnd:
-      return Measure::PlacketLength;
+      return {Measure::PlacketLength};
+    case Landmark::YokeSeam:
+      return {Measure::YokeDepth};
+    case Landmark::HemEdge:
+      return {Measure::BodyLength, neckDrop(panel)};
+    case Landmark::PocketTop:
+    case Landmark::PocketOpening:
+      return {Measure::PocketBelowHps, neckDrop(panel)};
   }
-  return std::nullopt;
+  return {};
 }
 
 // A rule that measures from a mark that this garment lacks (a placket on a T-shirt) says nothing
@@ -40,8 +53,12 @@ bool hasMark(const PlacementRule& rule, const GarmentShape& garment, const Works
   if (location == nullptr || !liesOn(rule.from, location->panel)) {
     return false;
   }
-  const std::optional<Measure> measure = measureOf(rule.from, location->panel);
-  return !measure || garment.measures.count(*measure) != 0;
+  std::vector<Measure> needed = measuresOf(rule.from, location->panel);
+  if (rule.sideways == Sideways::PocketMiddle) {
+    needed.push_back(Measure::PocketFromCentre);
+  }
+  return std::all_of(needed.begin(), needed.end(),
+                     [&garment](Measure measure) { return garment.measures.count(measure) != 0; });
 }
 
 bool applies(const PlacementRule& rule, const PlacementRequest& request, const Workshop& workshop) {
@@ -62,22 +79,28 @@ double measured(const GarmentShape& garment, Measure measure, const UnitChoice& 
   return value.value.mm();
 }
 
-// Precondition: the panel has this mark (hasMark).
+// Precondition: the panel has this mark (hasMark). What lies at the HPS or is measured from it
+// counts from the first measure down; the neck drop, the last one, leads from there to the datum.
 double landmarkY(Landmark from, PanelName panel, const GarmentShape& garment,
                  const UnitChoice& units, Reasons& reasons) {
-  const std::optional<Measure> measure = measureOf(from, panel);
-  if (!measure) {
-    return 0.0;
+  double y = 0.0;
+  for (const Measure measure : measuresOf(from, panel)) {
+    const double value = measured(garment, measure, units, reasons);
+    y += measure == neckDrop(panel) ? -value : value;
   }
-  const double away = measured(garment, *measure, units, reasons);
-  return from == Landmark::ShoulderPoint ? -away : away;
+  return y;
 }
 
 double sideSign(const Location& location) {
-  if (location.viewerSide == "left") {
-    return -1.0;
+  switch (location.viewerSide) {
+    case Side::Left:
+      return -1.0;
+    case Side::Right:
+      return 1.0;
+    case Side::Centre:
+      return 0.0;
   }
-  return location.viewerSide == "right" ? 1.0 : 0.0;
+  return 0.0;
 }
 
 double halfOpening(const GarmentShape& garment, const UnitChoice& units, Reasons& reasons) {
@@ -89,29 +112,76 @@ double halfOpening(const GarmentShape& garment, const UnitChoice& units, Reasons
   return 0.0;
 }
 
-double lateralMm(const PlacementRule& rule, const Location& location, const PanelShape& panel,
-                 const GarmentShape& garment, double centreY, const UnitChoice& units,
-                 Reasons& reasons) {
-  switch (rule.sideways) {
-    case Sideways::CentreLine:
-      reasons.push_back({"on the centre crease", rule.id, rule.basis, false});
-      return 0.0;
-    case Sideways::FromCentreLine:
-      reasons.push_back({fmt::format("{} from the centre crease to the design's centre",
-                                     formatLength(rule.sidewaysDistance, units)),
-                         rule.id, rule.basis, false});
-      return sideSign(location) * rule.sidewaysDistance.mm();
-    case Sideways::PlacketToArmhole: {
-      reasons.push_back({"midway between placket edge and armhole seam at the design's height",
-                         rule.id, rule.basis, false});
-      const double inner = halfOpening(garment, units, reasons);
-      const auto row = rowExtent(panel.outline, centreY);
-      const double outer = row ? std::max(std::abs(row->low), std::abs(row->high)) : inner;
-      return sideSign(location) * (inner + outer) / 2.0;
+// The panel's side at the height of the design, as far from the centre line as it is at its
+// nearest.
+double nearestSideMm(const PanelShape& panel, const Box& design, double fallback) {
+  double nearest = std::numeric_limits<double>::infinity();
+  for (const double y : {design.min.y, design.max.y}) {
+    if (const auto row = rowExtent(panel.outline, y)) {
+      nearest = std::min({nearest, std::abs(row->low), std::abs(row->high)});
     }
   }
-  return 0.0;
+  return std::isfinite(nearest) ? nearest : fallback;
 }
+
+// Where the design's centre goes sideways. `design` is its box at the right height, centred on the
+// centre line.
+class Lateral {
+ public:
+  Lateral(const PlacementRule& rule, const Location& location, const PanelShape& panel,
+          const GarmentShape& garment, const Box& design, const UnitChoice& units)
+      : rule_(rule),
+        sign_(sideSign(location)),
+        panel_(panel),
+        garment_(garment),
+        design_(design),
+        units_(units) {}
+
+  double mm(Reasons& reasons) const {
+    switch (rule_.sideways) {
+      case Sideways::CentreLine:
+        say("on the centre crease", reasons);
+        return 0.0;
+      case Sideways::FromCentreLine:
+        say(fmt::format("{} from the centre crease to the design's centre",
+                        formatLength(rule_.sidewaysDistance, units_)),
+            reasons);
+        return sign_ * rule_.sidewaysDistance.mm();
+      case Sideways::PlacketToArmhole:
+        say("midway between placket edge and armhole seam at the design's height", reasons);
+        return sign_ * placketToArmhole(reasons);
+      case Sideways::PocketMiddle:
+        say("over the middle of the pocket", reasons);
+        return sign_ * measured(garment_, Measure::PocketFromCentre, units_, reasons);
+      case Sideways::FromSide:
+        say(fmt::format("outer side of the design {} in from the side at its height",
+                        formatLength(rule_.sidewaysDistance, units_)),
+            reasons);
+        return sign_ * (nearestSideMm(panel_, design_, 0.0) - rule_.sidewaysDistance.mm() -
+                        design_.width() / 2.0);
+    }
+    return 0.0;
+  }
+
+ private:
+  void say(std::string text, Reasons& reasons) const {
+    reasons.push_back({std::move(text), rule_.id, rule_.basis, false});
+  }
+
+  double placketToArmhole(Reasons& reasons) const {
+    const double inner = halfOpening(garment_, units_, reasons);
+    const auto row = rowExtent(panel_.outline, design_.centre().y);
+    const double outer = row ? std::max(std::abs(row->low), std::abs(row->high)) : inner;
+    return (inner + outer) / 2.0;
+  }
+
+  const PlacementRule& rule_;
+  double sign_;
+  const PanelShape& panel_;
+  const GarmentShape& garment_;
+  const Box& design_;
+  const UnitChoice& units_;
+};
 
 void giveDropReasons(Placed& placed, const PlacementRule& rule, const OrderPlacement& placement,
                      const UnitChoice& units) {
@@ -154,7 +224,7 @@ void giveTurnReasons(Placed& placed, const PlacementRule& rule, const OrderPlace
 }  // namespace
 
 double landmarkDirection(Landmark from) {
-  return from == Landmark::ShoulderSeam ? -1.0 : 1.0;
+  return leadsTowardsDatum(from) ? -1.0 : 1.0;
 }
 
 std::optional<Region::Interval> rowExtent(const Ring& ring, double y) {
@@ -208,8 +278,9 @@ Placed placeDesign(const PlacementRequest& request, const PlacementRule& rule,
   placed.centreOffset = Length::fromMm(along);
   placed.drop = Length::fromMm(along - nearSide);
   placed.centreBelowDatum = Length::fromMm(centreY);
+  const Box atHeight{turnedBox.min + Point{0.0, centreY}, turnedBox.max + Point{0.0, centreY}};
   const double lateral =
-      lateralMm(rule, location, panel, garment, centreY, units, placed.lateralReasons);
+      Lateral(rule, location, panel, garment, atHeight, units).mm(placed.lateralReasons);
   placed.lateral = Length::fromMm(lateral);
   placed.centre = {lateral, centreY};
   placed.bounds = {turnedBox.min + placed.centre, turnedBox.max + placed.centre};

@@ -116,8 +116,8 @@ std::string nearSidePhrase(const PlacementPlan& plan) {
   }
   // Which side of the design faces the datum after so many quarter turns clockwise.
   static constexpr std::string_view kFacing[] = {"top", "left side", "bottom", "right side"};
-  // From the shoulder seam one measures towards the cuff: the side away from the datum is nearest.
-  const int offset = plan.placed.from == Landmark::ShoulderSeam ? 2 : 0;
+  // From some marks one measures towards the datum: the side away from it is nearest.
+  const int offset = leadsTowardsDatum(plan.placed.from) ? 2 : 0;
   return fmt::format("{} of the design", kFacing[(turn.count + offset) % 4]);
 }
 
@@ -149,6 +149,14 @@ std::string landmarkPhrase(Landmark from) {
       return "below the shoulder seam";
     case Landmark::PlacketEnd:
       return "below the end of the placket";
+    case Landmark::HemEdge:
+      return "above the hem edge";
+    case Landmark::YokeSeam:
+      return "below the yoke seam";
+    case Landmark::PocketTop:
+      return "above the pocket's opening";
+    case Landmark::PocketOpening:
+      return "below the pocket's opening";
   }
   return {};
 }
@@ -196,11 +204,11 @@ std::string sidePhrase(const Location& location) {
   if (isSleeve(location.panel)) {
     return panel;
   }
-  if (location.wearerSide == "centre" || location.wearerSide.empty()) {
+  if (location.wearerSide == Side::Centre) {
     return panel + ", centre";
   }
-  return fmt::format("{}, wearer's {} (viewer's {})", panel, location.wearerSide,
-                     location.viewerSide);
+  return fmt::format("{}, wearer's {} (viewer's {})", panel, nameOf(location.wearerSide),
+                     nameOf(location.viewerSide));
 }
 
 std::string slackPhrase(const Slack& slack, const UnitChoice& units) {

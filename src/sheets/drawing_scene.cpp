@@ -124,8 +124,7 @@ void GarmentDrawing::Scene::addOutline(QPolygonF outline, double half, double co
 void GarmentDrawing::addDimensions(Scene& scene, const DrawingStyle& style) const {
   const double unit = style.unit;
   const Placed& placed = plan_.placed;
-  // Every landmark but the shoulder seam lies on the datum's side of the design.
-  const double away = placed.from == Landmark::ShoulderSeam ? -1.0 : 1.0;
+  const double away = leadsTowardsDatum(placed.from) ? -1.0 : 1.0;
   const double landmarkY = placed.centre.y - away * placed.centreOffset.mm();
   double landmarkX = 0.0;
   const auto neck = plan_.garment->measures.find(Measure::NeckWidth);

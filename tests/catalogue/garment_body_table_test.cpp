@@ -24,13 +24,18 @@ struct BodyBand {
   double neckBase = 0.0, biacromialLow = 0.0;
 };
 
-bool isSweatshirt(const GarmentKind& kind) {
+bool hasLongSleeves(const GarmentKind& kind) {
   return kind.sleeve == SleeveForm::Long;
+}
+
+// What is worn over other clothes; of the kinds with short sleeves none is.
+bool isLoose(const GarmentKind& kind) {
+  return kind.sleeve != SleeveForm::Short;
 }
 
 // The kind in the size that a chest girth asks for; lengths are invented and play no part.
 GarmentShape fittedTo(const GarmentKind& kind, double chestCm) {
-  const double ease = isSweatshirt(kind) ? kSweatshirtEaseCm : kRegularTeeEaseCm;
+  const double ease = isLoose(kind) ? kSweatshirtEaseCm : kRegularTeeEaseCm;
   const SizeBand band = chestCm < kXlChestCm ? SizeBand::Adult : SizeBand::AdultAboveXl;
   return drawn(kind, chartSize("test", band, (chestCm + ease) / 2.0, 75.0));
 }
@@ -180,7 +185,7 @@ TEST_CASE("filled long sleeves reach the wrist", "[garment][outside]") {
   }
   const double outseam = percentile("male", "sleeveoutseam", "mean_cm");
   for (const GarmentKind& kind : shippedRules().kinds) {
-    if (!isSweatshirt(kind)) {
+    if (!hasLongSleeves(kind)) {
       continue;
     }
     for (const BodyBand& band : bands) {

@@ -169,7 +169,17 @@ TEST_CASE("measures that contradict each other are refused by name", "[garment][
       {"full-zip-hoodie", Measure::ZipWidth, 200, "neck-width"},
       {"full-zip-hoodie", Measure::PocketTopWidth, 30, "zip-width"},
       {"polo", Measure::PlacketLength, 690, "body-length"},
-      {"polo", Measure::PlacketWidth, 200, "neck-width"}};
+      {"polo", Measure::PlacketWidth, 200, "neck-width"},
+      {"button-up-shirt", Measure::PlacketWidth, 200, "neck-width"},
+      {"button-up-shirt", Measure::YokeDepth, 260, "armhole-depth"},
+      {"button-up-shirt", Measure::PocketFromCentre, 250, "body-width"},
+      {"button-up-shirt", Measure::PocketFromCentre, 50, "pocket-width"},
+      {"button-up-shirt", Measure::PocketBelowHps, 650, "body-length"},
+      {"quarter-zip", Measure::ZipLength, 620, "body-length"},
+      {"soft-jacket", Measure::PocketWidth, 290, "body-width"},
+      {"soft-jacket", Measure::PocketAboveHem, 400, "body-length"},
+      {"infant-bodysuit", Measure::LegRise, 500, "body-length"},
+      {"infant-bodysuit", Measure::CrotchWidth, 570, "body-width"}};
   for (const Contradiction& contradiction : contradictions) {
     ChartSize size = mediumSize();
     size.measures[contradiction.measure] = Length::fromMm(contradiction.mm);

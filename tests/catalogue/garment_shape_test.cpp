@@ -53,7 +53,7 @@ bool isSleeve(const PanelShape& panel) {
 }  // namespace
 
 TEST_CASE("every kind draws all of its panels in every size band", "[garment]") {
-  REQUIRE(shippedRules().kinds.size() == 7);
+  REQUIRE(shippedRules().kinds.size() == 14);
   for (const GarmentKind& kind : shippedRules().kinds) {
     for (const ChartSize& size : usualSizes()) {
       CAPTURE(kind.id.text(), size.name.text());
@@ -98,7 +98,7 @@ TEST_CASE("outlines are simple, clockwise, symmetric, and name every side", "[ga
 }
 
 TEST_CASE("a front or back lies on its points of measure", "[garment]") {
-  forEveryPanel([](const GarmentKind&, const GarmentShape& shape, const PanelShape& panel) {
+  forEveryPanel([](const GarmentKind& kind, const GarmentShape& shape, const PanelShape& panel) {
     if (!isBody(panel)) {
       return;
     }
@@ -125,10 +125,33 @@ TEST_CASE("a front or back lies on its points of measure", "[garment]") {
     const Polyline side = cornersOf(panel, EdgeName::SideSeam, true);
     REQUIRE(side.size() == 2);
     CHECK(side[0].y == Approx(millimetres(shape, Measure::ArmholeDepth) - drop));
-    CHECK(side[1].y == Approx(box.max.y));
+    const bool legs = kind.hem == HemForm::Legs;
+    CHECK(side[1].y == Approx(box.max.y - (legs ? millimetres(shape, Measure::LegRise) : 0.0)));
+    const Polyline hem = cornersOf(panel, EdgeName::Hem, false);
+    REQUIRE(hem.size() == 2);
+    CHECK(norm(hem[1] - hem[0]) ==
+          Approx(millimetres(shape, legs ? Measure::CrotchWidth : Measure::BodyWidth)));
+    CHECK(cornersOf(panel, EdgeName::LegOpening, true).empty() != legs);
+    const bool sleeves = kind.sleeve != SleeveForm::None;
+    CHECK(cornersOf(panel, EdgeName::Armhole, true).empty() != sleeves);
+    CHECK(cornersOf(panel, EdgeName::ArmOpening, true).empty() == sleeves);
     CHECK(cornersOf(panel, EdgeName::SideSeam, false).size() == 2);
-    CHECK(cornersOf(panel, EdgeName::Hem, false).size() == 2);
   });
+}
+
+TEST_CASE("a V-neck's front runs straight from its point", "[garment]") {
+  const GarmentShape shape = drawn(kindNamed("scrub-top"), chartSize("M", SizeBand::Adult, 53, 72));
+  const Polyline front = cornersOf(*shape.panel(PanelName::Front), EdgeName::CollarSeam, true);
+  const Point end = front.back();
+  // Over its lower half it leaves the straight line to the shoulder by less than 5 mm.
+  for (const Point point : front) {
+    if (point.y > end.y / 2.0) {
+      CHECK(std::abs(cross(end, point)) / norm(end) < 5.0);
+    }
+  }
+  // The back of the same garment is a dish: level where the front is steep.
+  const Polyline back = cornersOf(*shape.panel(PanelName::Back), EdgeName::CollarSeam, true);
+  CHECK(std::abs(back[1].y) < 0.2 * std::abs(back[1].x));
 }
 
 TEST_CASE("a sleeve is half its tube, from the cuff edge to the shoulder", "[garment]") {
@@ -173,13 +196,18 @@ TEST_CASE("a hood is as wide as it is high at the face edge and ends at the neck
 }
 
 TEST_CASE("keep-outs are convex and lie on their panel", "[garment]") {
-  forEveryPanel([](const GarmentKind&, const GarmentShape&, const PanelShape& panel) {
+  forEveryPanel([](const GarmentKind& kind, const GarmentShape&, const PanelShape& panel) {
     for (const KeepOut& keepOut : panel.keepOuts) {
       INFO(nameOf(keepOut.name));
       CHECK(isConvex(keepOut.area));
       CHECK(keepOut.needle);
-      // Rings may hold a soft cuff rib (common practice, no source).
-      CHECK(keepOut.frame == (keepOut.name != KeepOutName::CuffRib));
+      // Rings may hold a soft cuff rib, a flat seam and a flat patch pocket (common practice, no
+      // source).
+      const bool flat =
+          keepOut.name == KeepOutName::CuffRib || keepOut.name == KeepOutName::CuffSeam ||
+          keepOut.name == KeepOutName::YokeSeam ||
+          (keepOut.name == KeepOutName::PocketEdge && kind.pocket == PocketForm::Chest);
+      CHECK(keepOut.frame != flat);
       for (std::size_t i = 0; i < keepOut.area.size(); ++i) {
         const Point a = keepOut.area[i];
         const Point b = keepOut.area[(i + 1) % keepOut.area.size()];
@@ -213,38 +241,94 @@ TEST_CASE("each kind keeps frame and needle off what it has sewn on", "[garment]
       CHECK(rib.max.y == Approx(cloth.max.y));
     }
 
+    const bool cuffed = isSleeve(panel) && millimetres(shape, Measure::CuffHeight) > 0.0;
+    const bool band = kind.cuff == CuffForm::Band;
     const auto cuffs = areasOf(panel, KeepOutName::CuffRib);
-    REQUIRE(cuffs.size() ==
-            (isSleeve(panel) && millimetres(shape, Measure::CuffHeight) > 0.0 ? 1 : 0));
+    REQUIRE(cuffs.size() == (cuffed && !band ? 1 : 0));
     for (const Box& cuff : cuffs) {
       CHECK(cuff.max.y == Approx(millimetres(shape, Measure::CuffHeight)));
     }
-
-    const auto pockets = areasOf(panel, KeepOutName::PocketEdge);
-    const std::size_t parts = kind.pocket == PocketForm::None       ? 0
-                              : kind.pocket == PocketForm::Kangaroo ? 1
-                                                                    : 2;
-    REQUIRE(pockets.size() == (front ? parts : 0));
-    for (const Box& pocket : pockets) {
-      CHECK(pocket.height() == Approx(millimetres(shape, Measure::PocketHeight)));
-      CHECK(cloth.max.y - pocket.max.y == Approx(millimetres(shape, Measure::PocketAboveHem)));
-      CHECK(std::max(-pocket.min.x, pocket.max.x) ==
-            Approx(millimetres(shape, Measure::PocketWidth) / 2.0));
+    const auto cuffSeams = areasOf(panel, KeepOutName::CuffSeam);
+    REQUIRE(cuffSeams.size() == (cuffed && band ? 1 : 0));
+    for (const Box& seam : cuffSeams) {
+      CHECK(seam.centre().y == Approx(millimetres(shape, Measure::CuffHeight)));
+    }
+    const auto yokes = areasOf(panel, KeepOutName::YokeSeam);
+    REQUIRE(yokes.size() == (panel.name == PanelName::Back && kind.yoke ? 1 : 0));
+    for (const Box& yoke : yokes) {
+      CHECK(yoke.centre().y == Approx(millimetres(shape, Measure::YokeDepth)));
+    }
+    const auto snaps = areasOf(panel, KeepOutName::Snaps);
+    REQUIRE(snaps.size() == (isBody(panel) && kind.hem == HemForm::Legs ? 1 : 0));
+    for (const Box& snap : snaps) {
+      CHECK(snap.max.y == Approx(cloth.max.y));
+      CHECK(snap.width() == Approx(millimetres(shape, Measure::CrotchWidth)));
     }
 
+    const bool throughZip = kind.opening == FrontOpening::FullZip;
     const auto zips = areasOf(panel, KeepOutName::Zip);
-    REQUIRE(zips.size() == (front && kind.opening == FrontOpening::FullZip ? 1 : 0));
+    REQUIRE(zips.size() ==
+            (front && (throughZip || kind.opening == FrontOpening::QuarterZip) ? 1 : 0));
     for (const Box& zip : zips) {
       CHECK(zip.width() == Approx(millimetres(shape, Measure::ZipWidth)));
       CHECK(zip.min.y == 0.0);
-      CHECK(zip.max.y == Approx(cloth.max.y));
+      CHECK(zip.max.y == Approx(throughZip ? cloth.max.y : millimetres(shape, Measure::ZipLength)));
     }
 
+    const bool shortPlacket = kind.opening == FrontOpening::Placket;
+    const bool throughPlacket =
+        kind.opening == FrontOpening::Buttons || kind.opening == FrontOpening::Wrap;
     const auto plackets = areasOf(panel, KeepOutName::Placket);
-    REQUIRE(plackets.size() == (front && kind.opening == FrontOpening::Placket ? 1 : 0));
+    REQUIRE(plackets.size() == (front && (shortPlacket || throughPlacket) ? 1 : 0));
     for (const Box& placket : plackets) {
       CHECK(placket.width() == Approx(millimetres(shape, Measure::PlacketWidth)));
-      CHECK(placket.max.y == Approx(millimetres(shape, Measure::PlacketLength)));
+      CHECK(placket.max.y ==
+            Approx(shortPlacket ? millimetres(shape, Measure::PlacketLength) : cloth.max.y));
+    }
+  });
+}
+
+TEST_CASE("each pocket keeps needles off where its measures say", "[garment]") {
+  forEveryPanel([](const GarmentKind& kind, const GarmentShape& shape, const PanelShape& panel) {
+    std::vector<Box> pockets;
+    for (const KeepOut& keepOut : panel.keepOuts) {
+      if (keepOut.name == KeepOutName::PocketEdge) {
+        pockets.push_back(ringBounds(keepOut.area));
+      }
+    }
+    if (panel.name != PanelName::Front || kind.pocket == PocketForm::None) {
+      CHECK(pockets.empty());
+      return;
+    }
+    const double width = millimetres(shape, Measure::PocketWidth);
+    const double height = millimetres(shape, Measure::PocketHeight);
+    if (kind.pocket == PocketForm::Chest) {
+      REQUIRE(pockets.size() == 4);  // hem, both sides, bottom
+      Box whole;
+      for (const Box& edge : pockets) {
+        whole.add(edge.min);
+        whole.add(edge.max);
+      }
+      CHECK(whole.width() == Approx(width));
+      CHECK(whole.height() == Approx(height));
+      // The wearer's left is the viewer's right.
+      CHECK(whole.min.x > 0.0);
+      CHECK(whole.centre().x == Approx(millimetres(shape, Measure::PocketFromCentre)));
+      CHECK(whole.min.y == Approx(millimetres(shape, Measure::PocketBelowHps) -
+                                  millimetres(shape, Measure::FrontNeckDrop)));
+      return;
+    }
+    const bool side = kind.pocket == PocketForm::Side;
+    REQUIRE(pockets.size() == (kind.pocket == PocketForm::Kangaroo ? 1 : 2));
+    for (const Box& pocket : pockets) {
+      const double farthest = std::max(-pocket.min.x, pocket.max.x);
+      CHECK(pocket.height() == Approx(height));
+      CHECK(ringBounds(panel.outline).max.y - pocket.max.y ==
+            Approx(millimetres(shape, Measure::PocketAboveHem)));
+      CHECK(farthest == Approx((side ? millimetres(shape, Measure::BodyWidth) : width) / 2.0));
+      if (side) {
+        CHECK(pocket.width() == Approx(width));
+      }
     }
   });
 }

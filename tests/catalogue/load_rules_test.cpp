@@ -61,12 +61,17 @@ class Environment {
 TEST_CASE("the shipped rules hold the kinds and locations that the program is for", "[catalogue]") {
   const Rules& rules = shippedRules();
   for (const char* id : {"t-shirt", "polo", "crew-sweatshirt", "pullover-hoodie", "full-zip-hoodie",
-                         "long-sleeve-tee", "sleepwear-top"}) {
+                         "long-sleeve-tee", "sleepwear-top", "button-up-shirt", "quarter-zip",
+                         "soft-jacket", "vest", "scrub-top", "infant-bodysuit", "robe"}) {
     CAPTURE(id);
     CHECK(rules.kind(KindId(id)) != nullptr);
   }
-  for (const char* id : {"centre-chest", "left-chest", "right-chest", "upper-back", "full-back",
-                         "left-sleeve", "right-sleeve", "hood-back"}) {
+  for (const char* id :
+       {"centre-chest", "left-chest",   "right-chest", "upper-back",   "full-back",
+        "left-sleeve",  "right-sleeve", "hood-back",   "nape",         "yoke",
+        "lower-back",   "left-cuff",    "right-cuff",  "left-forearm", "right-forearm",
+        "above-pocket", "on-pocket",    "hem-left",    "hem-right",    "hood-left",
+        "hood-right",   "hood-edge"}) {
     CAPTURE(id);
     CHECK(rules.location(LocationId(id)) != nullptr);
   }
@@ -163,11 +168,15 @@ TEST_CASE("a wrong rule is refused with file and place", "[catalogue]") {
       {"rules/locations.json",
        "\"wearer-side\": \"centre\"",
        "\"wearer-side\": \"middle\"",
-       {"locations.json", "/locations/0/wearer-side", "left, right, centre"}},
+       {"locations.json", "/locations/0/wearer-side", "left, centre, right"}},
       {"kinds/polo.kind.json",
        "\"neck\": \"collar\"",
        "\"neck\": \"hood\"",
        {"polo.kind.json", "/neck", "exactly where"}},
+      {"kinds/vest.kind.json",
+       "\"sleeve\": \"none\"",
+       "\"sleeve\": \"long\"",
+       {"vest.kind.json", "/sleeve", "exactly where"}},
       {"kinds/polo.kind.json",
        "\"inside-seen\": []",
        "\"inside-seen\": [\"hood\"]",

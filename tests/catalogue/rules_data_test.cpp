@@ -117,25 +117,60 @@ TEST_CASE("every rule has a basis and an id of its own", "[rules]") {
   }
 }
 
-TEST_CASE("every location has a rule for each kind that has its panel and for each size band",
-          "[rules]") {
-  REQUIRE(shippedRules().locations.size() == 8);
+TEST_CASE("every location has rules for whole kinds: for each size band or for none", "[rules]") {
+  REQUIRE(shippedRules().locations.size() == 22);
   for (const Location& location : shippedRules().locations) {
     bool anyKind = false;
     for (const GarmentKind& kind : shippedRules().kinds) {
+      const bool adult = ruleFor(location.id.text(), kind.id.text(), SizeBand::Adult) != nullptr;
+      anyKind = anyKind || adult;
       for (const SizeBand band : kBands) {
         CAPTURE(location.id.text(), kind.id.text(), nameOf(band));
         // Practice leaves the hood of infants' garments plain (common practice, no source).
-        const bool offered = kind.has(location.panel) &&
-                             !(location.panel == PanelName::Hood && band == SizeBand::Infant);
-        const bool found = ruleFor(location.id.text(), kind.id.text(), band) != nullptr;
+        const bool plain = location.panel == PanelName::Hood && band == SizeBand::Infant;
         if (kind.has(location.panel)) {
-          CHECK(found == offered);
+          CHECK((ruleFor(location.id.text(), kind.id.text(), band) != nullptr) ==
+                (adult && !plain));
         }
-        anyKind = anyKind || offered;
       }
     }
     CHECK(anyKind);
+  }
+}
+
+TEST_CASE("a location is offered exactly where the kind has the part that it needs", "[rules]") {
+  using Needs = bool (*)(const GarmentKind&);
+  const std::pair<const char*, Needs> rows[] = {
+      {"centre-chest", [](const GarmentKind& kind) { return kind.has(PanelName::Front); }},
+      {"left-chest", [](const GarmentKind& kind) { return kind.has(PanelName::Front); }},
+      {"right-chest", [](const GarmentKind& kind) { return kind.has(PanelName::Front); }},
+      {"upper-back", [](const GarmentKind& kind) { return kind.has(PanelName::Back); }},
+      {"full-back", [](const GarmentKind& kind) { return kind.has(PanelName::Back); }},
+      {"left-sleeve", [](const GarmentKind& kind) { return kind.has(PanelName::LeftSleeve); }},
+      {"right-sleeve", [](const GarmentKind& kind) { return kind.has(PanelName::RightSleeve); }},
+      {"hood-back", [](const GarmentKind& kind) { return kind.has(PanelName::Hood); }},
+      {"hood-left", [](const GarmentKind& kind) { return kind.has(PanelName::Hood); }},
+      {"hood-right", [](const GarmentKind& kind) { return kind.has(PanelName::Hood); }},
+      {"hood-edge", [](const GarmentKind& kind) { return kind.has(PanelName::Hood); }},
+      // A hood that lies back covers the nape.
+      {"nape",
+       [](const GarmentKind& kind) {
+         return kind.has(PanelName::Back) && !kind.has(PanelName::Hood);
+       }},
+      {"yoke", [](const GarmentKind& kind) { return kind.yoke; }},
+      {"left-cuff", [](const GarmentKind& kind) { return kind.cuff == CuffForm::Band; }},
+      {"right-cuff", [](const GarmentKind& kind) { return kind.cuff == CuffForm::Band; }},
+      {"left-forearm", [](const GarmentKind& kind) { return kind.sleeve == SleeveForm::Long; }},
+      {"right-forearm", [](const GarmentKind& kind) { return kind.sleeve == SleeveForm::Long; }},
+      {"above-pocket", [](const GarmentKind& kind) { return kind.pocket == PocketForm::Chest; }},
+      {"on-pocket", [](const GarmentKind& kind) { return kind.pocket == PocketForm::Chest; }}};
+  for (const auto& [location, needs] : rows) {
+    for (const GarmentKind& kind : shippedRules().kinds) {
+      CAPTURE(location, kind.id.text());
+      const bool found = kind.has(shippedRules().location(LocationId(location))->panel) &&
+                         ruleFor(location, kind.id.text(), SizeBand::Adult) != nullptr;
+      CHECK(found == needs(kind));
+    }
   }
 }
 
@@ -150,8 +185,9 @@ TEST_CASE("placement rules are sound in themselves", "[rules]") {
     CHECK_FALSE(rule.note.empty());
     CHECK_FALSE(rule.house);
     CHECK(rule.turnReason.empty() == (rule.turn == Angle()));
-    CHECK((rule.sidewaysDistance > Length()) == (rule.sideways == Sideways::FromCentreLine));
-    CHECK((location->viewerSide == "centre" || rule.sideways != Sideways::CentreLine ||
+    CHECK((rule.sidewaysDistance > Length()) ==
+          (rule.sideways == Sideways::FromCentreLine || rule.sideways == Sideways::FromSide));
+    CHECK((location->viewerSide == Side::Centre || rule.sideways != Sideways::CentreLine ||
            location->panel == PanelName::LeftSleeve || location->panel == PanelName::RightSleeve));
     if (rule.leastWidth && rule.mostWidth) {
       CHECK(*rule.leastWidth < *rule.mostWidth);
@@ -185,7 +221,8 @@ TEST_CASE("left and right are the wearer's", "[rules]") {
   const auto side = [](const char* id) {
     const Location* location = shippedRules().location(LocationId(id));
     REQUIRE(location != nullptr);
-    return location->wearerSide + " " + location->viewerSide;
+    return std::string(nameOf(location->wearerSide)) + " " +
+           std::string(nameOf(location->viewerSide));
   };
   CHECK(side("left-chest") == "left right");
   CHECK(side("right-chest") == "right left");

@@ -76,7 +76,7 @@ Shop shop() {
 Rules rules() {
   Rules rules;
   rules.locations = {
-      {LocationId("centre-chest"), "Centre chest", PanelName::Front, "centre", "centre"}};
+      {LocationId("centre-chest"), "Centre chest", PanelName::Front, Side::Centre, Side::Centre}};
   rules.cautions = {{RuleId("magnet-pinch"), CautionOccasion::MagneticFrame,
                      "Magnets snap together; keep fingers clear", "common practice, no source"}};
   return rules;

@@ -165,12 +165,12 @@ TEST_CASE("backing and needle are said as one asks for them", "[wording]") {
 }
 
 TEST_CASE("sides of a location are the wearer's and the viewer's", "[wording]") {
-  CHECK(sidePhrase({LocationId("left-chest"), "Left chest", PanelName::Front, "left", "right"}) ==
-        "front, wearer's left (viewer's right)");
-  CHECK(sidePhrase({LocationId("full-back"), "Full back", PanelName::Back, "centre", "centre"}) ==
-        "back, centre");
-  CHECK(sidePhrase({LocationId("left-sleeve"), "Left sleeve", PanelName::LeftSleeve, "left",
-                    "right"}) == "left sleeve");
+  CHECK(sidePhrase({LocationId("left-chest"), "Left chest", PanelName::Front, Side::Left,
+                    Side::Right}) == "front, wearer's left (viewer's right)");
+  CHECK(sidePhrase({LocationId("full-back"), "Full back", PanelName::Back, Side::Centre,
+                    Side::Centre}) == "back, centre");
+  CHECK(sidePhrase({LocationId("left-sleeve"), "Left sleeve", PanelName::LeftSleeve, Side::Left,
+                    Side::Right}) == "left sleeve");
 }
 
 TEST_CASE("sizes come in the chart's order, four neighbours and more as a range", "[wording]") {

@@ -15,10 +15,20 @@
 namespace creaseline {
 
 enum class PanelName { Front, Back, LeftSleeve, RightSleeve, Hood };
-enum class NeckForm { Crew, Collar, Hood };          // what sits on the collar seam
-enum class FrontOpening { None, Placket, FullZip };  // what runs down the centre front
-enum class PocketForm { None, Kangaroo, SplitKangaroo };
-enum class SleeveForm { Short, Long };
+// What sits on the collar seam. Stand: a collar that stands up; collar on stand: one that folds
+// down over a stand, as on a shirt.
+enum class NeckForm { Crew, Collar, Hood, Vee, Stand, CollarOnStand };
+// What runs down the centre front. Placket and quarter zip end on the chest; the others go through
+// to the hem. Wrap: two fronts with a band each, one over the other.
+enum class FrontOpening { None, Placket, FullZip, QuarterZip, Buttons, Wrap };
+// Chest: one patch pocket on the wearer's left. Side: two pockets with slanted openings.
+enum class PocketForm { None, Kangaroo, SplitKangaroo, Chest, Side };
+enum class SleeveForm { None, Short, Long };
+// What ends a sleeve: a rib (or a turned hem where the cuff height is 0), or a band that is sewn on
+// flat and buttoned.
+enum class CuffForm { Rib, Band };
+// Legs: cut out at both sides for the legs and closed in the crotch, as a bodysuit.
+enum class HemForm { Straight, Legs };
 
 // Fills a measure that a chart lacks: value = factor * of + plus, and never shorter than zero.
 // Rules are tried in order; the first whose `of` is known (given or already filled) is used.
@@ -42,7 +52,10 @@ struct GarmentKind {
   FrontOpening opening = FrontOpening::None;
   PocketForm pocket = PocketForm::None;
   SleeveForm sleeve = SleeveForm::Short;
+  CuffForm cuff = CuffForm::Rib;
+  HemForm hem = HemForm::Straight;
   bool hemRib = false;
+  bool yoke = false;  // a seam across the back below the collar
   // Panels whose inside is seen when worn, so that a backing left there would show.
   std::vector<PanelName> insideSeen;
   std::vector<ProportionRule> proportions;
@@ -63,26 +76,40 @@ struct EnumNames<PanelName> {
 template <>
 struct EnumNames<NeckForm> {
   static constexpr std::pair<NeckForm, std::string_view> names[] = {
-      {NeckForm::Crew, "crew"}, {NeckForm::Collar, "collar"}, {NeckForm::Hood, "hood"}};
+      {NeckForm::Crew, "crew"},   {NeckForm::Collar, "collar"},
+      {NeckForm::Hood, "hood"},   {NeckForm::Vee, "v"},
+      {NeckForm::Stand, "stand"}, {NeckForm::CollarOnStand, "collar-on-stand"}};
 };
 template <>
 struct EnumNames<FrontOpening> {
   static constexpr std::pair<FrontOpening, std::string_view> names[] = {
-      {FrontOpening::None, "none"},
-      {FrontOpening::Placket, "placket"},
-      {FrontOpening::FullZip, "full-zip"}};
+      {FrontOpening::None, "none"},        {FrontOpening::Placket, "placket"},
+      {FrontOpening::FullZip, "full-zip"}, {FrontOpening::QuarterZip, "quarter-zip"},
+      {FrontOpening::Buttons, "buttons"},  {FrontOpening::Wrap, "wrap"}};
 };
 template <>
 struct EnumNames<PocketForm> {
   static constexpr std::pair<PocketForm, std::string_view> names[] = {
       {PocketForm::None, "none"},
       {PocketForm::Kangaroo, "kangaroo"},
-      {PocketForm::SplitKangaroo, "split-kangaroo"}};
+      {PocketForm::SplitKangaroo, "split-kangaroo"},
+      {PocketForm::Chest, "chest"},
+      {PocketForm::Side, "side"}};
 };
 template <>
 struct EnumNames<SleeveForm> {
-  static constexpr std::pair<SleeveForm, std::string_view> names[] = {{SleeveForm::Short, "short"},
-                                                                      {SleeveForm::Long, "long"}};
+  static constexpr std::pair<SleeveForm, std::string_view> names[] = {
+      {SleeveForm::None, "none"}, {SleeveForm::Short, "short"}, {SleeveForm::Long, "long"}};
+};
+template <>
+struct EnumNames<CuffForm> {
+  static constexpr std::pair<CuffForm, std::string_view> names[] = {{CuffForm::Rib, "rib"},
+                                                                    {CuffForm::Band, "band"}};
+};
+template <>
+struct EnumNames<HemForm> {
+  static constexpr std::pair<HemForm, std::string_view> names[] = {{HemForm::Straight, "straight"},
+                                                                   {HemForm::Legs, "legs"}};
 };
 
 }  // namespace creaseline

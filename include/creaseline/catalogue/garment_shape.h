@@ -40,14 +40,26 @@ enum class EdgeName {
   SideSeam,
   Hem,
   CuffEdge,
-  Fold,      // edge of a flat-laid sleeve or hood where the cloth goes round to the other side
-  FaceEdge,  // hood
-  NeckSeam,  // hood
-  CrownSeam  // hood
+  Fold,        // edge of a flat-laid sleeve or hood where the cloth goes round to the other side
+  FaceEdge,    // hood
+  NeckSeam,    // hood
+  CrownSeam,   // hood
+  ArmOpening,  // armhole of a garment without sleeves
+  LegOpening   // bodysuit
 };
 
 // Where a frame or a needle must not go.
-enum class KeepOutName { Zip, Placket, PocketEdge, CollarSeam, HemRib, CuffRib };
+enum class KeepOutName {
+  Zip,
+  Placket,
+  PocketEdge,
+  CollarSeam,
+  HemRib,
+  CuffRib,
+  CuffSeam,  // of a cuff band
+  YokeSeam,
+  Snaps  // of a bodysuit's crotch
+};
 
 struct PanelSide {
   EdgeName name{};
@@ -131,7 +143,9 @@ struct EnumNames<EdgeName> {
       {EdgeName::Fold, "fold"},
       {EdgeName::FaceEdge, "face-edge"},
       {EdgeName::NeckSeam, "neck-seam"},
-      {EdgeName::CrownSeam, "crown-seam"}};
+      {EdgeName::CrownSeam, "crown-seam"},
+      {EdgeName::ArmOpening, "arm-opening"},
+      {EdgeName::LegOpening, "leg-opening"}};
 };
 template <>
 struct EnumNames<KeepOutName> {
@@ -141,7 +155,10 @@ struct EnumNames<KeepOutName> {
       {KeepOutName::PocketEdge, "pocket-edge"},
       {KeepOutName::CollarSeam, "collar-seam"},
       {KeepOutName::HemRib, "hem-rib"},
-      {KeepOutName::CuffRib, "cuff-rib"}};
+      {KeepOutName::CuffRib, "cuff-rib"},
+      {KeepOutName::CuffSeam, "cuff-seam"},
+      {KeepOutName::YokeSeam, "yoke-seam"},
+      {KeepOutName::Snaps, "snaps"}};
 };
 
 }  // namespace creaseline

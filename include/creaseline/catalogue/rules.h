@@ -21,13 +21,15 @@ namespace creaseline {
 
 // ---- Locations ---------------------------------------------------------------------------------
 
+enum class Side { Left, Centre, Right };
+
 // A place on a garment that a customer can order, "left-chest" (resources/rules/locations.json).
 struct Location {
   LocationId id;
   std::string name;  // "Left chest"
   PanelName panel{};
-  std::string wearerSide;  // "left", "right" or "centre"; left and right are the wearer's
-  std::string viewerSide;  // of one who looks at the panel from outside
+  Side wearerSide = Side::Centre;
+  Side viewerSide = Side::Centre;  // of one who looks at the panel from outside
   bool operator==(const Location&) const = default;
 };
 
@@ -41,18 +43,26 @@ enum class Landmark {
   CuffEdge,       // sleeve: y = 0
   CuffSeam,       // sleeve: top of the cuff rib or hem
   ShoulderSeam,   // sleeve: outer end of the shoulder seam, y = sleeve length
-  PlacketEnd      // front: y = placket length
+  PlacketEnd,     // front: y = placket length
+  HemEdge,        // front, back: the hem at the centre line; measured upwards
+  PocketTop,      // front: a chest pocket's opening, measured up from it
+  PocketOpening,  // front: the same line, measured down into the pocket
+  YokeSeam        // back: y = yoke depth
 };
 // Whether a panel of that name can have the mark at all.
 [[nodiscard]] bool liesOn(Landmark landmark, PanelName panel);
+// Whether one measures from the mark towards the panel's datum, not away from it.
+[[nodiscard]] bool leadsTowardsDatum(Landmark landmark);
 
 // Which part of the design is put at that distance. "Near" is the side nearest the landmark.
 enum class Anchor { NearEdge, Centre };
 // Where the design's centre goes sideways.
 enum class Sideways {
-  CentreLine,       // crease, fold
-  FromCentreLine,   // by `sidewaysDistance`, to the location's side
-  PlacketToArmhole  // midway between placket edge (or centre line) and armhole seam
+  CentreLine,        // crease, fold
+  FromCentreLine,    // by `sidewaysDistance`, to the location's side
+  PlacketToArmhole,  // midway between placket edge (or centre line) and armhole seam
+  PocketMiddle,      // over the middle of a chest pocket
+  FromSide  // the design's outer side `sidewaysDistance` in from the panel's side at that height
 };
 
 struct PlacementRule {
@@ -197,12 +207,19 @@ struct Rules {
 };
 
 template <>
+struct EnumNames<Side> {
+  static constexpr std::pair<Side, std::string_view> names[] = {
+      {Side::Left, "left"}, {Side::Centre, "centre"}, {Side::Right, "right"}};
+};
+template <>
 struct EnumNames<Landmark> {
   static constexpr std::pair<Landmark, std::string_view> names[] = {
       {Landmark::CollarSeam, "collar-seam"}, {Landmark::ShoulderPoint, "shoulder-point"},
       {Landmark::FaceEdge, "face-edge"},     {Landmark::CuffEdge, "cuff-edge"},
       {Landmark::CuffSeam, "cuff-seam"},     {Landmark::ShoulderSeam, "shoulder-seam"},
-      {Landmark::PlacketEnd, "placket-end"}};
+      {Landmark::PlacketEnd, "placket-end"}, {Landmark::HemEdge, "hem-edge"},
+      {Landmark::PocketTop, "pocket-top"},   {Landmark::PocketOpening, "pocket-opening"},
+      {Landmark::YokeSeam, "yoke-seam"}};
 };
 template <>
 struct EnumNames<Anchor> {
@@ -214,7 +231,9 @@ struct EnumNames<Sideways> {
   static constexpr std::pair<Sideways, std::string_view> names[] = {
       {Sideways::CentreLine, "centre-line"},
       {Sideways::FromCentreLine, "from-centre-line"},
-      {Sideways::PlacketToArmhole, "placket-to-armhole"}};
+      {Sideways::PlacketToArmhole, "placket-to-armhole"},
+      {Sideways::PocketMiddle, "pocket-middle"},
+      {Sideways::FromSide, "from-side"}};
 };
 template <>
 struct EnumNames<BackingKind> {

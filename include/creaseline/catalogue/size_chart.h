@@ -16,29 +16,37 @@ namespace creaseline {
 // Flat garment measures, as a size chart gives them. HPS: high point of the shoulder, where the
 // shoulder seam meets the collar seam.
 enum class Measure {
-  BodyWidth,       // pit to pit, flat: half the chest girth of the garment
-  BodyLength,      // HPS to hem
-  NeckWidth,       // collar seam to collar seam at the HPS
-  FrontNeckDrop,   // HPS down to the collar seam at centre front
-  BackNeckDrop,    // HPS down to the collar seam at centre back
-  ShoulderWidth,   // shoulder seam end to shoulder seam end, across
-  ShoulderDrop,    // HPS down to the shoulder seam's outer end
-  ArmholeDepth,    // HPS straight down to the level of the pit
-  SleeveLength,    // shoulder seam's outer end to the cuff edge
-  SleeveWidth,     // upper arm, flat, at the pit
-  CuffWidth,       // cuff edge, flat
-  RibHeight,       // hem rib, 0 if none
-  CuffHeight,      // cuff rib, 0 if none
-  HoodHeight,      // neck seam to crown, flat
-  HoodDepth,       // face edge to back, flat, at the widest
-  PocketWidth,     // kangaroo pocket at its bottom
+  BodyWidth,      // pit to pit, flat: half the chest girth of the garment
+  BodyLength,     // HPS to hem
+  NeckWidth,      // collar seam to collar seam at the HPS
+  FrontNeckDrop,  // HPS down to the collar seam at centre front
+  BackNeckDrop,   // HPS down to the collar seam at centre back
+  ShoulderWidth,  // shoulder seam end to shoulder seam end, across
+  ShoulderDrop,   // HPS down to the shoulder seam's outer end
+  ArmholeDepth,   // HPS straight down to the level of the pit
+  SleeveLength,   // shoulder seam's outer end to the cuff edge
+  SleeveWidth,    // upper arm, flat, at the pit
+  CuffWidth,      // cuff edge, flat
+  RibHeight,      // hem rib, 0 if none
+  CuffHeight,     // cuff rib, 0 if none
+  HoodHeight,     // neck seam to crown, flat
+  HoodDepth,      // face edge to back, flat, at the widest
+  // Kangaroo pocket at its bottom, both halves together; a chest pocket; one side pocket, from the
+  // side seam towards the centre.
+  PocketWidth,
   PocketTopWidth,  // kangaroo pocket at its top
   PocketHeight,
   PocketAboveHem,  // pocket's lower edge above the hem edge
   PlacketLength,   // collar seam down to the end of the placket
   PlacketWidth,
-  CollarHeight,  // polo collar or neck rib, as worn
-  ZipWidth       // zip tape and stitching that no needle or frame may meet, both sides together
+  CollarHeight,      // polo collar or neck rib, as worn
+  ZipWidth,          // zip tape and stitching that no needle or frame may meet, both sides together
+  ZipLength,         // quarter zip: collar seam down to the end of the zip
+  YokeDepth,         // collar seam at centre back down to the yoke seam
+  PocketFromCentre,  // chest pocket: centre line to the pocket's middle
+  PocketBelowHps,    // chest pocket: HPS straight down to the level of the pocket's opening
+  LegRise,           // bodysuit: crotch up to where the leg opening meets the side seam
+  CrotchWidth        // bodysuit: crotch edge, flat
 };
 
 // Youth sizes and adult sizes take different placement rules.
@@ -89,7 +97,13 @@ struct EnumNames<Measure> {
       {Measure::PlacketLength, "placket-length"},
       {Measure::PlacketWidth, "placket-width"},
       {Measure::CollarHeight, "collar-height"},
-      {Measure::ZipWidth, "zip-width"}};
+      {Measure::ZipWidth, "zip-width"},
+      {Measure::ZipLength, "zip-length"},
+      {Measure::YokeDepth, "yoke-depth"},
+      {Measure::PocketFromCentre, "pocket-from-centre"},
+      {Measure::PocketBelowHps, "pocket-below-hps"},
+      {Measure::LegRise, "leg-rise"},
+      {Measure::CrotchWidth, "crotch-width"}};
 };
 template <>
 struct EnumNames<SizeBand> {
