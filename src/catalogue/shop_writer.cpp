@@ -50,11 +50,15 @@ JsonNode newWindowNode(const JsonNode* before, const Window& window, LengthUnit 
                      lengthNode(object.before("corner-radius"), rectangle->cornerRadius, unit));
   } else if (const auto* ellipse = std::get_if<Window::Ellipse>(&window.form())) {
     object.put("ellipse", pairNode(ellipse->width, ellipse->height, unit));
+  } else if (const auto* rounded = std::get_if<Window::Rounded>(&window.form())) {
+    object.put("rounded", pairNode(rounded->width, rounded->height, unit));
+    object.put("fullness", numberNode(rounded->fullness));
   } else {
     object.text("unit", "mm");
     object.put("polygon", ringNode(std::get<Window::Polygon>(window.form()).points));
   }
-  for (const char* key : {"rectangle", "corner-radius", "ellipse", "unit", "polygon"}) {
+  for (const char* key :
+       {"rectangle", "corner-radius", "ellipse", "rounded", "fullness", "unit", "polygon"}) {
     object.leaveOut(key);
   }
   return object.take();

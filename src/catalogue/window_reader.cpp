@@ -84,9 +84,12 @@ Window readWindow(const JsonCursor& at) {
   JsonObject window = at.object();
   const auto rectangle = window.find("rectangle");
   const auto ellipse = window.find("ellipse");
+  const auto rounded = window.find("rounded");
   const auto polygon = window.find("polygon");
-  if (int{rectangle.has_value()} + int{ellipse.has_value()} + int{polygon.has_value()} != 1) {
-    at.failShown("exactly one of the keys \"rectangle\", \"ellipse\", \"polygon\"");
+  if (int{rectangle.has_value()} + int{ellipse.has_value()} + int{rounded.has_value()} +
+          int{polygon.has_value()} !=
+      1) {
+    at.failShown("exactly one of the keys \"rectangle\", \"ellipse\", \"rounded\", \"polygon\"");
   }
   Result<Window> result = Refusal{};
   if (rectangle) {
@@ -98,6 +101,10 @@ Window readWindow(const JsonCursor& at) {
   } else if (ellipse) {
     const auto [width, height] = readSides(*ellipse);
     result = usable(Window::ellipse(width, height), *ellipse);
+  } else if (rounded) {
+    const auto [width, height] = readSides(*rounded);
+    const double fullness = window.at("fullness").number(2.0, Window::kMostFullness);
+    result = usable(Window::rounded(width, height, fullness), *rounded);
   } else {
     result = readPolygon(window, *polygon);
   }

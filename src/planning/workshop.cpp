@@ -25,9 +25,12 @@ Window turnedWindow(const Window& window, Angle turn) {
     if (const auto* ellipse = std::get_if<Window::Ellipse>(&window.form())) {
       return *Window::ellipse(ellipse->height, ellipse->width);
     }
+    if (const auto* rounded = std::get_if<Window::Rounded>(&window.form())) {
+      return *Window::rounded(rounded->height, rounded->width, rounded->fullness);
+    }
   }
   return *Window::polygon(
-      transformedRing(window.boundary(FrameOpening::kEllipseTolerance), turn, {}));
+      transformedRing(window.boundary(FrameOpening::kCurveTolerance), turn, {}));
 }
 
 Box openedBox(const Window& window, Length clearance, const std::optional<Window>& field) {
@@ -61,7 +64,7 @@ PreparedFrame prepareFrame(const Frame& frame, Angle turn, const Shop& shop, Len
           body.height()};
 }
 
-// A half turn of rectangles and ellipses changes nothing.
+// A half turn changes polygons alone.
 bool sameUpsideDown(const Frame& frame) {
   const auto polygon = [](const Window& window) {
     return std::holds_alternative<Window::Polygon>(window.form());

@@ -187,9 +187,9 @@ Length Slack::least() const {
 FrameOpening::FrameOpening(const Window& window, Length clearance,
                            const std::optional<Window>& sewingField) {
   std::vector<OpeningPart> parts;
-  parts.emplace_back(window, clearance.mm(), kEllipseTolerance.mm());
+  parts.emplace_back(window, clearance.mm(), kCurveTolerance.mm());
   if (sewingField) {
-    parts.emplace_back(*sewingField, 0.0, kEllipseTolerance.mm());
+    parts.emplace_back(*sewingField, 0.0, kCurveTolerance.mm());
   }
   parts_ = std::make_shared<const std::vector<OpeningPart>>(std::move(parts));
 }

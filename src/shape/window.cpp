@@ -7,6 +7,7 @@
 #include <numbers>
 
 #include "creaseline/shape/outline.h"
+#include "shape/rounded_curve.h"
 
 namespace creaseline {
 
@@ -77,6 +78,11 @@ Ring boundaryOf(const Window::Ellipse& form, double tolerance) {
   return ring;
 }
 
+Ring boundaryOf(const Window::Rounded& form, double tolerance) {
+  return roundedCurve(form.width.mm() / 2.0, form.height.mm() / 2.0, form.fullness,
+                      std::max(tolerance, kFinestToleranceMm));
+}
+
 Ring boundaryOf(const Window::Polygon& form, double /*tolerance*/) {
   return form.points;
 }
@@ -108,6 +114,18 @@ Result<Window> Window::ellipse(Length width, Length height) {
   return Window(Ellipse{width, height});
 }
 
+Result<Window> Window::rounded(Length width, Length height, double fullness) {
+  if (width <= Length() || height <= Length()) {
+    return Refusal{"a window must have a positive width and height, not " +
+                   sizeText(width, height)};
+  }
+  if (!(fullness >= 2.0 && fullness <= kMostFullness)) {
+    return Refusal{fmt::format("the fullness must be from 2 (an ellipse) to {}, not {}",
+                               kMostFullness, fullness)};
+  }
+  return Window(Rounded{width, height, fullness});
+}
+
 Result<Window> Window::polygon(Ring points) {
   for (const Point& point : points) {
     if (!(std::abs(point.x) <= Length::kLimitMm && std::abs(point.y) <= Length::kLimitMm)) {
@@ -136,6 +154,9 @@ Length Window::width() const {
   if (const auto* polygon = std::get_if<Polygon>(&form_)) {
     return Length::fromMm(ringBounds(polygon->points).width());
   }
+  if (const auto* rounded = std::get_if<Rounded>(&form_)) {
+    return rounded->width;
+  }
   const auto* rectangle = std::get_if<Rectangle>(&form_);
   return rectangle ? rectangle->width : std::get<Ellipse>(form_).width;
 }
@@ -143,6 +164,9 @@ Length Window::width() const {
 Length Window::height() const {
   if (const auto* polygon = std::get_if<Polygon>(&form_)) {
     return Length::fromMm(ringBounds(polygon->points).height());
+  }
+  if (const auto* rounded = std::get_if<Rounded>(&form_)) {
+    return rounded->height;
   }
   const auto* rectangle = std::get_if<Rectangle>(&form_);
   return rectangle ? rectangle->height : std::get<Ellipse>(form_).height;
@@ -154,6 +178,12 @@ Area Window::area() const {
   }
   if (const auto* ellipse = std::get_if<Ellipse>(&form_)) {
     return Area::fromSquareMm((ellipse->width * ellipse->height).squareMm() * kQuarter / 2.0);
+  }
+  if (const auto* rounded = std::get_if<Rounded>(&form_)) {
+    // The area under Lamé's curve, by the beta function.
+    const double share = std::tgamma(1.0 + 1.0 / rounded->fullness);
+    return Area::fromSquareMm((rounded->width * rounded->height).squareMm() * share * share /
+                              std::tgamma(1.0 + 2.0 / rounded->fullness));
   }
   const auto& rectangle = std::get<Rectangle>(form_);
   const double radius = rectangle.cornerRadius.mm();

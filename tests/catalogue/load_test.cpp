@@ -22,7 +22,8 @@ TEST_CASE("a shop file arrives with every value", "[catalogue]") {
   REQUIRE(shop.machines.size() == 1);
   CHECK(shop.machines[0].needles == 12);
   CHECK(shop.machines[0].stitchesPerMinute == 800);
-  CHECK(shop.machines[0].sewingField.height() == 400_mm);
+  CHECK(std::get<Window::Rounded>(shop.machines[0].sewingField.form()) ==
+        Window::Rounded{360_mm, 400_mm, 6.5});
 
   REQUIRE(shop.frames.size() == 2);
   const Frame& square = shop.frames[0];

@@ -226,9 +226,11 @@ class RandomFiles {
   [[nodiscard]] Window window(int leastMm, int mostMm) {
     const Length width = length(leastMm, mostMm);
     const Length height = length(leastMm, mostMm);
-    switch (between(0, 2)) {
+    switch (between(0, 3)) {
       case 0:
         return *Window::ellipse(width, height);
+      case 2:
+        return *Window::rounded(width, height, between(200, 2000) / 100.0);
       case 1: {
         const double x = width.mm() / 2.0;
         const double y = height.mm() / 2.0;

@@ -151,12 +151,12 @@ TEST_CASE("The angles at which a design fits are those at which GEOS finds a pla
   const Geos geos;
   Dice dice(kSeed + 2);
   const int cases = caseCount(60, 6'000);
-  const Length fine = Length::fromMm(1e-3);
+  const Length fine = Length::fromMm(5e-3);
   int held = 0;
   int asked = 0;
   for (int i = 0; i < cases; ++i) {
-    const Window window = randomWindow(dice);
-    const auto field = dice.oneIn(3) ? std::optional(randomWindow(dice)) : std::nullopt;
+    const Window window = anyWindow(dice);
+    const auto field = dice.oneIn(3) ? std::optional(anyWindow(dice)) : std::nullopt;
     const FrameOpening opening(window, {}, field);
     const Outline outline = broughtNear(dice, opening, hardOutline(dice));
     const Ring hull = outline.hull();
@@ -167,9 +167,9 @@ TEST_CASE("The angles at which a design fits are those at which GEOS finds a pla
     }
     for (const double degrees : anglesToAsk(dice, angles)) {
       const std::vector<Point> points = turnedBy(hull, degrees);
-      // GEOS sees curves as polygons a micrometre within.
+      // GEOS sees curves as polygons five micrometres within.
       const double margin = opening.margin(points);
-      if (std::abs(margin) < 3e-3) {
+      if (std::abs(margin) < 1.2e-2) {
         continue;
       }
       CAPTURE(kSeed, i, degrees, margin);
@@ -188,7 +188,7 @@ TEST_CASE("The turn of least size is the nearest of the angles that fit",
   const int cases = caseCount(300, 6'000);
   int turned = 0;
   for (int i = 0; i < cases; ++i) {
-    const FrameOpening opening(randomWindow(dice), Length::fromMm(dice.between(0.0, 10.0)), {});
+    const FrameOpening opening(anyWindow(dice), Length::fromMm(dice.between(0.0, 10.0)), {});
     const Ring hull = broughtNear(dice, opening, hardOutline(dice)).hull();
     const FittingAngles angles = opening.fittingAngles(hull);
     const auto least = opening.smallestTurn(hull, 180_deg);

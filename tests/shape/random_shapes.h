@@ -123,4 +123,13 @@ inline Window randomWindow(Dice& dice) {
   }
 }
 
+// Also those between an ellipse and a rectangle.
+inline Window anyWindow(Dice& dice) {
+  if (!dice.oneIn(4)) {
+    return randomWindow(dice);
+  }
+  return *Window::rounded(Length::fromMm(dice.between(40.0, 180.0)),
+                          Length::fromMm(dice.between(40.0, 180.0)), dice.between(2.0, 8.0));
+}
+
 }  // namespace creaseline::test

@@ -33,13 +33,14 @@ struct Slack {
 // A design is given by its convex hull (Outline::hull), already turned. A translation t means:
 // hull point p lands at p + t in the frame's coordinates.
 //
-// Rounded rectangles are met exactly (lines and arcs). An ellipse is carried as an inscribed
-// polygon at most kEllipseTolerance inside the true curve and shrunk as such, so an answer for
-// an ellipse is the exact one for a clearance larger by no more than that: on the safe side.
-// A design that just touches fits: every limit is let out by 5e-10 mm.
+// Rectangles with rounded corners are met exactly (lines and arcs). An ellipse, and what lies
+// between it and a rectangle, is carried as an inscribed polygon at most kCurveTolerance inside the
+// true curve and shrunk as such, so an answer for it is the exact one for a clearance larger by no
+// more than that: on the safe side. A design that just touches fits: every limit is let out by
+// 5e-10 mm.
 class FrameOpening {
  public:
-  static constexpr Length kEllipseTolerance = Length::fromNanometres(250);
+  static constexpr Length kCurveTolerance = Length::fromNanometres(250);
   static constexpr Angle kLargestTurnSlack = Angle::fromDegrees(45.0);
 
   // A clearance that leaves nothing gives an opening that holds nothing.
