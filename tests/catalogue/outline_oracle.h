@@ -44,11 +44,11 @@ class ScratchFile {
 };
 
 // GEOS 3.11, the geometry library that knows nothing of ours.
-class Geos {
+class OutlineOracle {
  public:
   using Geometry = std::shared_ptr<GEOSGeometry>;
 
-  Geos() : handle_(GEOS_init_r(), &GEOS_finish_r) {}
+  OutlineOracle() : handle_(GEOS_init_r(), &GEOS_finish_r) {}
 
   [[nodiscard]] Geometry polygon(const Piece& piece) const {
     std::vector<GEOSGeometry*> holes;

@@ -18,7 +18,7 @@
 namespace creaseline {
 namespace {
 
-using test::Geos;
+using test::OutlineOracle;
 using test::ScratchFile;
 
 using Inside = std::function<bool(unsigned x, unsigned y)>;
@@ -283,13 +283,13 @@ TEST_CASE("traced boundaries agree with GEOS and with flooding", "[catalogue][ou
   const unsigned seed = 20268;
   CAPTURE(seed);
   std::mt19937 random(seed);
-  const Geos geos;
+  const OutlineOracle geos;
   for (int i = 0; i < 300; ++i) {
     CAPTURE(i);
     const OpaquePixels pixels = randomPixels(random);
     const auto rings = tracePixels(pixels, 1000, 10'000);
     REQUIRE(rings.has_value());
-    Geos::Geometry squares = geos.unionOf(Outline());
+    OutlineOracle::Geometry squares = geos.unionOf(Outline());
     for (std::size_t y = 0; y < pixels.height(); ++y) {
       for (std::size_t x = 0; x < pixels.width(); ++x) {
         if (pixels.at(static_cast<int>(x), static_cast<int>(y))) {

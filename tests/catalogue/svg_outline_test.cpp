@@ -12,7 +12,7 @@ namespace creaseline {
 namespace {
 
 using namespace literals;
-using test::Geos;
+using test::OutlineOracle;
 using test::ScratchFile;
 
 constexpr double kPi = std::numbers::pi;
@@ -199,7 +199,7 @@ TEST_CASE("the fill rule decides what is a hole", "[catalogue][outline]") {
   REQUIRE(outline.pieces.size() == row.pieces);
   CHECK(outline.pieces[0].holes.size() == row.holes);
   CHECK(outline.area().squareMm() == Approx(row.area));
-  const Geos geos;
+  const OutlineOracle geos;
   double area = 0.0;
   for (const Piece& piece : outline.pieces) {
     CHECK(geos.valid(geos.polygon(piece)));
@@ -220,14 +220,14 @@ TEST_CASE("letters keep their counters", "[catalogue][outline]") {
   CHECK(outline.pieces[1].holes[0].size() == 4);
   const double expected = kPi * (64 - 16) + (240 - 30 - 36) + 16 + 56;
   CHECK(outline.area().squareMm() == Approx(expected).margin(0.05 * 2 * kPi * 12));
-  const Geos geos;
+  const OutlineOracle geos;
   CHECK(geos.area(geos.unionOf(outline)) == Approx(outline.area().squareMm()));
 }
 
 TEST_CASE("strokes of script that overlap become pieces of their own", "[catalogue][outline]") {
   const Outline outline = readShape("<path d='M0 0H20V10H0Z M10 5H30V15H10Z'/>");
   REQUIRE(outline.pieces.size() == 2);
-  const Geos geos;
+  const OutlineOracle geos;
   CHECK(geos.area(geos.unionOf(outline)) == Approx(350.0));
 }
 

@@ -13,7 +13,7 @@ using Catch::Contains;
 using creaseline::samples::linesOf;
 using creaseline::samples::Planned;
 using creaseline::samples::textOf;
-using creaseline::test::Geos;
+using creaseline::test::OutlineOracle;
 
 namespace {
 
@@ -198,8 +198,8 @@ TEST_CASE("nested curves are cut in their order: each leaves paper that holds th
   const auto cuts = linesOf(figure, StrokeKind::Cut);
   REQUIRE(curves.size() == 4);
   REQUIRE(cuts.size() == 2 * 4 + 1);  // a run to each side, then sides and bottom
-  const Geos geos;
-  std::vector<Geos::Geometry> papers;
+  const OutlineOracle geos;
+  std::vector<OutlineOracle::Geometry> papers;
   for (std::size_t i = 0; i < curves.size(); ++i) {
     const Polyline& left = cuts[2 * i];
     const Polyline& right = cuts[2 * i + 1];

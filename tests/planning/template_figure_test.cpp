@@ -12,7 +12,7 @@ using creaseline::samples::boxOf;
 using creaseline::samples::linesOf;
 using creaseline::samples::Planned;
 using creaseline::samples::textOf;
-using creaseline::test::Geos;
+using creaseline::test::OutlineOracle;
 
 namespace {
 
@@ -103,7 +103,7 @@ TEST_CASE("a template shows the design where the plan has it, holes and all", "[
     order.lines[0].placements[0].turn = Angle::fromDegrees(turn);
     const Planned planned(order, oneFrame());
     const PlacementPlan& plan = planned.plan.placements.front();
-    const Geos geos;
+    const OutlineOracle geos;
     const Figure figure = onlyTemplate(planned);
     const auto shown = geos.polygon(moved(shownPiece(figure), plan.placed.centre));
     CHECK(geos.area(shown) == Approx(4900.0));
@@ -132,7 +132,7 @@ TEST_CASE("the window is dashed at its true place and turn, and the design lies 
     CHECK(window.height() == Approx(quarter ? 180.0 : 160.0));
     const Point offset = plan.frame->centre - plan.placed.centre;
     CHECK(norm(window.centre() - offset) < 1e-6);
-    const Geos geos;
+    const OutlineOracle geos;
     Piece opening;
     opening.outer = windows.front();
     const auto inside = geos.polygon(opening);
@@ -190,7 +190,7 @@ TEST_CASE("a hood's template points down where the worn hood has its top", "[tem
 TEST_CASE("variants are mirrored and turned about the centre, and say so", "[template]") {
   const Planned planned = ::planned("t-shirt", "centre-chest", lShape());
   const Figure usual = onlyTemplate(planned);
-  const Geos geos;
+  const OutlineOracle geos;
 
   const Figure turned = onlyTemplate(planned, TemplateView::Turned);
   CHECK(geos.boundaryDistance(geos.polygon(moved(shownPiece(usual), {}, -1.0)),
