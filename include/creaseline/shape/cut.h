@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+// Straight cuts through a design: how much sewing they cross, where they cross least, and what lies
+// between them. Cuts are parallel to the axes of the design's coordinates.
+#pragma once
+
+#include <vector>
+
+#include "creaseline/shape/outline.h"
+#include "creaseline/shape/region.h"
+
+namespace creaseline {
+
+// A cut runs along the line on which one coordinate is constant.
+enum class CutDirection {
+  Upright,  // x is constant: parts lie side by side
+  Level     // y is constant: parts lie one below the other
+};
+
+// The coordinate that is constant along such a cut, and the one that runs along it.
+[[nodiscard]] double acrossCut(Point point, CutDirection direction);
+[[nodiscard]] double alongCut(Point point, CutDirection direction);
+[[nodiscard]] Point pointOnCut(CutDirection direction, double across, double along);
+
+struct CutPlace {
+  double at = 0.0;       // the constant coordinate, millimetres
+  double crossed = 0.0;  // length of sewing that the cut crosses, millimetres; pieces that overlap
+                         // count twice, as they do in Outline::area()
+};
+
+// The cuts inside the outline's extent that cross less than those on either side of them, in order
+// of their coordinate. A gap between pieces is one place, its middle, and so is any stretch along
+// which the crossed length does not change. Exact: between two corners of the outline the crossed
+// length is linear, so that corners alone decide. n log n in the number of corners.
+[[nodiscard]] std::vector<CutPlace> cutPlaces(const Outline& outline, CutDirection direction);
+
+// Length of sewing crossed by one cut, as in CutPlace. On a side that lies along the cut the
+// smaller of the lengths just before and just after it.
+[[nodiscard]] double crossedLength(const Outline& outline, CutDirection direction, double at);
+
+// What lies in the box. Pieces that the box cuts apart become pieces of their own; slivers below
+// 1e-6 square millimetres are dropped. Boost.Geometry does the clipping.
+[[nodiscard]] Outline clipped(const Outline& outline, const Box& box);
+
+// The stretches along the cut, within `range`, on which no sewing lies nearer to the cut than
+// `clearance` millimetres: where a mark may be set. In order; each longer than 0.
+[[nodiscard]] std::vector<Region::Interval> clearStretches(const Outline& outline,
+                                                           CutDirection direction, double at,
+                                                           double clearance,
+                                                           Region::Interval range);
+
+}  // namespace creaseline

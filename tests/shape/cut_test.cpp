@@ -1,0 +1,222 @@
+// SPDX-License-Identifier: MIT
+#include "creaseline/shape/cut.h"
+
+#include <catch2/catch.hpp>
+
+#include "shape/geos_oracle.h"
+#include "shape/random_shapes.h"
+
+using namespace creaseline;
+using namespace creaseline::test;
+
+namespace {
+
+Piece block(double left, double top, double right, double bottom) {
+  return {{{left, top}, {right, top}, {right, bottom}, {left, bottom}}, {}};
+}
+
+// Stars beside each other, some with a hole, some overlapping their neighbour.
+Outline manyPieces(Dice& dice) {
+  Outline outline;
+  const int count = 1 + dice.below(5);
+  for (int i = 0; i < count; ++i) {
+    const double size = dice.between(10.0, 40.0);
+    const Point at{i * dice.between(25.0, 60.0), dice.between(-20.0, 20.0)};
+    Piece piece{starRing(dice, 5 + dice.below(30), size * 0.5, size), {}};
+    if (dice.oneIn(2)) {
+      // Chords of an outer ring of n corners at rising angles stay outside this radius.
+      piece.holes.push_back(starRing(dice, 4 + dice.below(6), size * 0.02, size * 0.08));
+    }
+    for (Point& point : piece.outer) {
+      point = point + at;
+    }
+    for (Ring& hole : piece.holes) {
+      for (Point& point : hole) {
+        point = point + at;
+      }
+    }
+    outline.pieces.push_back(std::move(piece));
+  }
+  return outline;
+}
+
+Geos::Geometry areaOf(const Geos& geos, const Piece& piece) {
+  Geos::Geometry area = geos.polygon(piece.outer);
+  for (const Ring& hole : piece.holes) {
+    area = geos.own(GEOSDifference_r(geos.handle(), area.get(), geos.polygon(hole).get()));
+  }
+  return area;
+}
+
+double geosCrossed(const Geos& geos, const Outline& outline, CutDirection direction, double at) {
+  const auto line =
+      geos.segment(pointOnCut(direction, at, -1000.0), pointOnCut(direction, at, 1000.0));
+  double sum = 0.0;
+  for (const Piece& piece : outline.pieces) {
+    const auto inside =
+        geos.own(GEOSIntersection_r(geos.handle(), areaOf(geos, piece).get(), line.get()));
+    double length = 0.0;
+    GEOSLength_r(geos.handle(), inside.get(), &length);
+    sum += length;
+  }
+  return sum;
+}
+
+CutDirection eitherDirection(Dice& dice) {
+  return dice.oneIn(2) ? CutDirection::Upright : CutDirection::Level;
+}
+
+}  // namespace
+
+TEST_CASE("A cut through the gap between two letters crosses nothing", "[shape][cut]") {
+  const Outline letters{{block(-50, -20, -5, 20), block(9, -20, 50, 20)}};
+  const auto places = cutPlaces(letters, CutDirection::Upright);
+  REQUIRE(places.size() == 1);
+  CHECK(places[0].at == Approx(2.0));  // the middle of -5 and 9
+  CHECK(places[0].crossed == 0.0);
+  CHECK(cutPlaces(letters, CutDirection::Level).empty());
+}
+
+TEST_CASE("A waist is where a cut crosses least", "[shape][cut]") {
+  // Two blocks of 40 mm joined by a bar of 6 mm: the bar's whole length is one place.
+  const Outline dumbbell{{{{{-50, -20},
+                            {-10, -20},
+                            {-10, -3},
+                            {20, -3},
+                            {20, -20},
+                            {50, -20},
+                            {50, 20},
+                            {20, 20},
+                            {20, 3},
+                            {-10, 3},
+                            {-10, 20},
+                            {-50, 20}},
+                           {}}}};
+  const auto places = cutPlaces(dumbbell, CutDirection::Upright);
+  REQUIRE(places.size() == 1);
+  CHECK(places[0].at == Approx(5.0));
+  CHECK(places[0].crossed == Approx(6.0));
+  CHECK(crossedLength(dumbbell, CutDirection::Upright, 0.0) == Approx(6.0));
+  CHECK(crossedLength(dumbbell, CutDirection::Upright, -10.0) == Approx(6.0));
+  CHECK(crossedLength(dumbbell, CutDirection::Upright, -30.0) == Approx(40.0));
+  CHECK(crossedLength(dumbbell, CutDirection::Level, 0.0) == Approx(100.0));
+}
+
+TEST_CASE("A hole spares the cut its width", "[shape][cut]") {
+  Outline ring{{block(-30, -30, 30, 30)}};
+  ring.pieces[0].holes.push_back({{-10, -10}, {10, -10}, {10, 10}, {-10, 10}});
+  const auto places = cutPlaces(ring, CutDirection::Level);
+  REQUIRE(places.size() == 1);
+  CHECK(places[0].at == Approx(0.0));
+  CHECK(places[0].crossed == Approx(40.0));
+}
+
+TEST_CASE("Clipping takes concave pieces apart and keeps whole ones as they are", "[shape][cut]") {
+  const Outline comb{
+      {{{{0, 0}, {50, 0}, {50, 30}, {40, 30}, {40, 10}, {10, 10}, {10, 30}, {0, 30}}, {}},
+       block(60, 0, 70, 10)}};
+  const Outline teeth = clipped(comb, {{-5, 20}, {80, 40}});
+  REQUIRE(teeth.pieces.size() == 2);
+  CHECK(teeth.area().squareMm() == Approx(200.0));
+  CHECK(clipped(comb, {{-5, -5}, {80, 40}}) == comb);
+  // What only touches the box has no area in it.
+  CHECK(clipped(comb, {{50, 0}, {60, 40}}).empty());
+}
+
+TEST_CASE("Marks may be set where no sewing is near the cut", "[shape][cut]") {
+  const Outline blocks{{block(-20, -40, 20, -10), block(-20, 30, 20, 60)}};
+  const auto clear = clearStretches(blocks, CutDirection::Upright, 0.0, 8.0, {-70.0, 90.0});
+  REQUIRE(clear.size() == 3);
+  CHECK(clear[0].low == Approx(-70.0));
+  CHECK(clear[0].high == Approx(-48.0));
+  CHECK(clear[1].low == Approx(-2.0));
+  CHECK(clear[1].high == Approx(22.0));
+  CHECK(clear[2].low == Approx(68.0));
+  // 25 mm beside the cut there is nothing within 4 mm.
+  CHECK(clearStretches(blocks, CutDirection::Upright, 25.0, 4.0, {-70.0, 90.0}).size() == 1);
+}
+
+// GEOS (libgeos) knows nothing of this code.
+TEST_CASE("Clipped outlines cover what GEOS says", "[shape][cut][oracle]") {
+  const Geos geos;
+  Dice dice(26118);
+  INFO("seed 26118");
+  for (int i = 0; i < caseCount(3000); ++i) {
+    const Outline outline = manyPieces(dice);
+    const Box all = outline.bounds();
+    Box box;
+    box.add({dice.between(all.min.x - 5, all.max.x), dice.between(all.min.y - 5, all.max.y)});
+    box.add({dice.between(all.min.x, all.max.x + 5), dice.between(all.min.y, all.max.y + 5)});
+    // Now and then through a corner, where degenerate pieces come from.
+    if (dice.oneIn(4)) {
+      box.min.x = outline.pieces[0].outer[0].x;
+    }
+    if (box.width() < 0.1 || box.height() < 0.1) {
+      continue;
+    }
+    const auto clip =
+        geos.polygon({box.min, {box.max.x, box.min.y}, box.max, {box.min.x, box.max.y}});
+    double expected = 0.0;
+    for (const Piece& piece : outline.pieces) {
+      expected += geos.area(
+          geos.own(GEOSIntersection_r(geos.handle(), areaOf(geos, piece).get(), clip.get())));
+    }
+    const Outline part = clipped(outline, box);
+    CAPTURE(i);
+    REQUIRE(part.area().squareMm() == Approx(expected).margin(1e-5));
+    const Box extent = part.bounds();
+    if (!part.empty()) {
+      REQUIRE(extent.min.x >= box.min.x - 1e-9);
+      REQUIRE(extent.max.x <= box.max.x + 1e-9);
+      REQUIRE(extent.min.y >= box.min.y - 1e-9);
+      REQUIRE(extent.max.y <= box.max.y + 1e-9);
+    }
+  }
+}
+
+TEST_CASE("Crossed lengths are those of GEOS", "[shape][cut][oracle]") {
+  const Geos geos;
+  Dice dice(77);
+  INFO("seed 77");
+  for (int i = 0; i < caseCount(3000); ++i) {
+    const Outline outline = manyPieces(dice);
+    const CutDirection direction = eitherDirection(dice);
+    const Box box = outline.bounds();
+    const double at = dice.between(acrossCut(box.min, direction), acrossCut(box.max, direction));
+    CAPTURE(i, at);
+    REQUIRE(crossedLength(outline, direction, at) ==
+            Approx(geosCrossed(geos, outline, direction, at)).margin(1e-7));
+  }
+}
+
+TEST_CASE("Between samples by GEOS no cut is lower than the places found", "[shape][cut][oracle]") {
+  const Geos geos;
+  Dice dice(5150);
+  INFO("seed 5150");
+  for (int i = 0; i < caseCount(60); ++i) {
+    const Outline outline = manyPieces(dice);
+    const CutDirection direction = eitherDirection(dice);
+    const Box box = outline.bounds();
+    const double from = acrossCut(box.min, direction);
+    const double step = (acrossCut(box.max, direction) - from) / 200.0;
+    const std::vector<CutPlace> places = cutPlaces(outline, direction);
+    std::vector<double> samples;
+    for (int s = 1; s < 200; ++s) {
+      samples.push_back(geosCrossed(geos, outline, direction, from + s * step));
+    }
+    for (std::size_t s = 1; s + 1 < samples.size(); ++s) {
+      if (samples[s] < samples[s - 1] && samples[s] < samples[s + 1]) {
+        const double at = from + static_cast<double>(s + 1) * step;
+        CAPTURE(i, at, samples[s]);
+        REQUIRE(std::any_of(places.begin(), places.end(), [&](const CutPlace& place) {
+          return std::abs(place.at - at) <= step && place.crossed <= samples[s] + 1e-6;
+        }));
+      }
+    }
+    for (const CutPlace& place : places) {
+      CAPTURE(i, place.at);
+      REQUIRE(place.crossed <= geosCrossed(geos, outline, direction, place.at) + 1e-6);
+      REQUIRE(place.crossed == Approx(crossedLength(outline, direction, place.at)).margin(1e-6));
+    }
+  }
+}
