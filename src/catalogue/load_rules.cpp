@@ -109,6 +109,12 @@ void checkDuration(const JsonCursor& at) {
     at.failShown("a time such as \"8 s\" or \"2 min\": " + value.message());
   }
 }
+void checkParts(const JsonCursor& at) {
+  const std::string text = at.label();
+  if (text.size() != 1 || text[0] < '2' || text[0] > '9') {
+    at.failShown("a number of parts from \"2\" to \"9\"");
+  }
+}
 constexpr DefaultSlot kDefaultSlots[] = {
     {"foot-clearance", &Defaults::footClearance, checkLength},
     {"hooping-sideways", &Defaults::hoopingSideways, checkLength},
@@ -120,6 +126,11 @@ constexpr DefaultSlot kDefaultSlots[] = {
     {"youth-body-width", &Defaults::youthBodyWidth, checkLength},
     {"heavy-garment", &Defaults::heavyGarment, checkWeight},
     {"placement-tolerance", &Defaults::placementTolerance, checkLength},
+    {"most-parts", &Defaults::mostParts, checkParts},
+    {"part-overlap", &Defaults::partOverlap, checkLength},
+    {"register-mark", &Defaults::registerMark, checkLength},
+    {"register-mark-clearance", &Defaults::registerMarkClearance, checkLength},
+    {"register-marks-apart", &Defaults::registerMarksApart, checkLength},
     {"hooping-time", &Defaults::hoopingTime, checkDuration},
     {"colour-change", &Defaults::colourChange, checkDuration},
     {"rethreading", &Defaults::rethreading, checkDuration},

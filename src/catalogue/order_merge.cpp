@@ -225,6 +225,7 @@ class Merger {
     placement.scale = field(b, m, t, &OrderPlacement::scale, place + ", scale");
     placement.moveDown = field(b, m, t, &OrderPlacement::moveDown, place + ", move down");
     placement.turn = field(b, m, t, &OrderPlacement::turn, place + ", turn");
+    placement.split = field(b, m, t, &OrderPlacement::split, place + ", several hoopings");
     placement.note = field(b, m, t, &OrderPlacement::note, place + ", note");
     return placement;
   }

@@ -122,6 +122,9 @@ OrderPlacement readPlacement(const JsonCursor& at, const Blank& blank, const Ord
   if (const auto turn = object.find("turn")) {
     placement.turn = turn->angle();
   }
+  if (const auto split = object.find("split")) {
+    placement.split = split->boolean();
+  }
   placement.note = object.proseOrEmpty("note");
   object.finish();
   return placement;

@@ -70,6 +70,7 @@ JsonNode placementNode(const OrderPlacement& placement, const JsonNode* before, 
                    lengthNode(object.before("move-down"), placement.moveDown, unit));
   object.putUnless(placement.turn == Angle(), "turn",
                    angleNode(object.before("turn"), placement.turn));
+  object.putUnless(!placement.split, "split", JsonNode{placement.split});
   object.textIfAny("note", placement.note);
   return object.take();
 }

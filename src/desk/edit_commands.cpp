@@ -93,6 +93,7 @@ struct Edit {
     at.location = change.location;
     at.moveDown = {};
   }
+  void operator()(const SplitChange&) const { at.split = true; }
   void operator()(const StitchesChange&) const {}
   void operator()(const ShopChange&) const {}
 };

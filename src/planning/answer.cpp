@@ -11,12 +11,10 @@
 #include "planning/steps.h"
 
 namespace creaseline {
-namespace {
 
-void decideFrame(PlacementPlan& plan, const PanelShape& panel, const Workshop& workshop,
-                 Effort effort) {
-  FrameSearch search =
-      searchFrames(workshop, panel, plan.outlineOnPanel, plan.placed.centre, effort);
+void decideFrame(PlacementPlan& plan, const PanelShape& panel, const Outline& held,
+                 const Workshop& workshop, Effort effort) {
+  FrameSearch search = searchFrames(workshop, panel, held, plan.placed.centre, effort);
   plan.rejections = std::move(search.rejections);
   plan.largestScale = search.largestScale;
   plan.onlyTurned = search.onlyTurned;
@@ -27,6 +25,8 @@ void decideFrame(PlacementPlan& plan, const PanelShape& panel, const Workshop& w
   plan.alternatives.assign(std::make_move_iterator(search.accepted.begin() + 1),
                            std::make_move_iterator(search.accepted.end()));
 }
+
+namespace {
 
 // Measures that the answer rests on: those that shaped this panel and were not given.
 std::vector<Measure> assumedMeasures(const GarmentShape& garment, const PanelShape& panel) {
@@ -43,6 +43,27 @@ std::vector<Measure> assumedMeasures(const GarmentShape& garment, const PanelSha
 }
 
 }  // namespace
+
+void decideRest(PlacementPlan& plan, const PlacementRequest& request, const PanelShape& panel,
+                const Workshop& workshop, Effort effort) {
+  plan.cloth = checkCloth(*plan.garment, panel, plan.outlineOnPanel, workshop.figures.seamClearance,
+                          effort == Effort::Full ? Length::fromMm(Length::kLimitMm)
+                                                 : workshop.figures.seamClearance * 2.0);
+  plan.assumed = assumedMeasures(*plan.garment, panel);
+  const PreparedFrame* frame =
+      plan.frame ? preparedFrame(workshop, plan.frame->frame, plan.frame->turn) : nullptr;
+  plan.backing = chooseBacking(
+      {&request.blank->fabric, &plan.design, panel.name, panel.insideSeen, plan.band, frame},
+      workshop);
+  if (effort != Effort::Full) {
+    return;
+  }
+  if (plan.frame) {
+    plan.steps = stepsFor(plan, *workshop.rules->location(plan.location), workshop.shop->units);
+  }
+  plan.cautions =
+      cautionsFor(plan, *request.blank, *workshop.rules->kind(request.blank->kind), workshop);
+}
 
 PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop, Effort effort) {
   PlacementPlan plan;
@@ -71,24 +92,8 @@ PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop, 
       placeDesign(request, *rule, *location, *panel, plan.design.outline, workshop.shop->units);
   plan.outlineOnPanel =
       plan.design.outline.transformed(plan.placed.panelTurn, 1.0, plan.placed.centre);
-  plan.cloth =
-      checkCloth(*plan.garment, *panel, plan.outlineOnPanel, workshop.figures.seamClearance,
-                 effort == Effort::Full ? Length::fromMm(Length::kLimitMm)
-                                        : workshop.figures.seamClearance * 2.0);
-  plan.assumed = assumedMeasures(*plan.garment, *panel);
-  decideFrame(plan, *panel, workshop, effort);
-  const PreparedFrame* frame =
-      plan.frame ? preparedFrame(workshop, plan.frame->frame, plan.frame->turn) : nullptr;
-  plan.backing = chooseBacking(
-      {&request.blank->fabric, &plan.design, panel->name, panel->insideSeen, plan.band, frame},
-      workshop);
-  if (effort != Effort::Full) {
-    return plan;
-  }
-  if (plan.frame) {
-    plan.steps = stepsFor(plan, *location, workshop.shop->units);
-  }
-  plan.cautions = cautionsFor(plan, *request.blank, *kind, workshop);
+  decideFrame(plan, *panel, plan.outlineOnPanel, workshop, effort);
+  decideRest(plan, request, *panel, workshop, effort);
   return plan;
 }
 

@@ -34,6 +34,10 @@ Figures readFigures(const Defaults& defaults, const Shop& shop) {
   figures.youthBodyWidth = lengthOf(defaults.youthBodyWidth);
   figures.heavyGarment =
       require(parseArealWeight(defaults.heavyGarment.text), defaults.heavyGarment);
+  // Loading has seen to it that this is one digit.
+  figures.parts = {defaults.mostParts.text.front() - '0', lengthOf(defaults.partOverlap),
+                   lengthOf(defaults.registerMark), lengthOf(defaults.registerMarkClearance),
+                   lengthOf(defaults.registerMarksApart)};
   if (shop.hoopingError) {
     figures.hoopingError = *shop.hoopingError;
   } else {

@@ -11,6 +11,15 @@
 
 namespace creaseline {
 
+// Of designs that are sewn in several hoopings.
+struct PartFigures {
+  int mostParts = 2;
+  Length overlap;
+  Length registerMark;
+  Length markClearance;
+  Length marksApart;
+};
+
 struct Figures {
   Length footClearance;
   Length clampMargin;
@@ -19,6 +28,7 @@ struct Figures {
   Length youthBodyWidth;
   ArealWeight heavyGarment;
   HoopingError hoopingError;  // the shop's own, or the shipped default
+  PartFigures parts;
 };
 
 // Times of a run besides the machine's own speed.

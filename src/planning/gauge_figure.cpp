@@ -20,6 +20,7 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 #include "planning/figure_parts.h"
 #include "planning/gauge_parts.h"
@@ -148,7 +149,8 @@ class GaugeLayout {
   [[nodiscard]] std::string crossLabel(const SharedCross& cross) const {
     std::vector<std::pair<std::string, std::vector<std::size_t>>> locations;
     for (const std::size_t index : cross.placements) {
-      const std::string name = figure::locationName(context_, context_.plan.placements[index]);
+      const PlacementPlan& plan = context_.plan.placements[index];
+      const std::string name = figure::locationName(context_, plan) + partSuffix(plan);
       if (locations.empty() || locations.back().first != name) {
         locations.push_back({name, {}});
       }

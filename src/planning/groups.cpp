@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "planning/parts.h"
 #include "planning/same_backing.h"
 
 namespace creaseline {
@@ -41,7 +42,7 @@ bool sameNumbers(const PlacementPlan& a, const PlacementPlan& b, const UnitChoic
     return !a.hasRule && !b.hasRule;
   }
   return samePlace(a.placed, b.placed, units) && sameFrame(a, b, units) &&
-         sameBacking(a.backing, b.backing);
+         sameBacking(a.backing, b.backing) && sameDesignPart(a, b);
 }
 
 }  // namespace

@@ -29,6 +29,15 @@ std::string locationName(const ReportContext& context, const LocationId& id) {
   return location != nullptr ? location->name : id.text();
 }
 
+Design wholeDesign(const ReportContext& context, const PlacementPlan& plan) {
+  const Design* drawn = plan.part ? context.order.design(plan.design.id) : nullptr;
+  if (drawn == nullptr) {
+    return plan.design;
+  }
+  const double scale = context.order.lines[plan.line].placements[plan.placement].scale;
+  return scale == 1.0 ? *drawn : drawn->scaled(scale);
+}
+
 std::string firstRemedy(const Finding& finding) {
   if (finding.remedies.empty()) {
     return {};

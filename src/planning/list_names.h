@@ -15,6 +15,8 @@ std::string blankName(const ReportContext& context, const OrderLine& line);
 std::optional<Colour> clothColour(const ReportContext& context, const OrderLine& line);
 SizeChart chartOf(const ReportContext& context, const OrderLine& line);
 std::string locationName(const ReportContext& context, const LocationId& id);
+// The design as ordered at that place, whether one hooping sews it or several.
+Design wholeDesign(const ReportContext& context, const PlacementPlan& plan);
 // "sew it at 92 %: frame B holds it"; empty if there is none.
 std::string firstRemedy(const Finding& finding);
 

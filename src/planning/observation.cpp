@@ -4,6 +4,8 @@
 #include <fmt/format.h>
 #include <algorithm>
 
+#include "creaseline/planning/counting.h"
+#include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 #include "planning/cloth.h"
 #include "planning/frame_search.h"
@@ -22,7 +24,8 @@ class Observer {
         units_(workshop.shop->units),
         rule_(findPlacementRule(request, workshop)) {}
 
-  std::vector<Observation> all() {
+  // What is said of the design as a whole, but for its frame.
+  std::vector<Observation> place() {
     if (!plan_.hasRule) {
       missingRule();
       return std::move(found_);
@@ -30,14 +33,46 @@ class Observer {
     drop();
     cloth();
     usualSize();
+    return std::move(found_);
+  }
+
+  std::vector<Observation> hooping(const std::string& notSplit) {
     if (plan_.frame) {
       chosenFrame();
     } else {
-      noFrame();
+      noFrame(notSplit);
     }
     supplies();
+    return std::move(found_);
+  }
+
+  std::vector<Observation> rest() {
     density();
     measures();
+    return std::move(found_);
+  }
+
+  std::vector<Observation> inParts(const std::vector<PlacementPlan>& parts) {
+    std::string joins;
+    Length crossed;
+    for (const PlacementPlan& plan : parts) {
+      for (const PartJoin& join : plan.part->joins) {
+        if (join.neighbour > plan.part->number) {
+          crossed += join.crossed;
+        }
+      }
+      if (plan.part->number > 1) {
+        joins += fmt::format("{} part {} on {}", joins.empty() ? "" : ",", plan.part->number,
+                             alignedMarksPhrase(*plan.part));
+      }
+    }
+    say(Severity::Watch, FindingCode::SewnInParts, {},
+        fmt::format("no frame holds the whole design: it is sewn in {} that {}; align{}",
+                    counted(static_cast<int>(parts.size()), "hooping", "hoopings"),
+                    crossed == Length() ? "meet where there is no sewing"
+                                        : "meet across " + text(crossed) + " of sewing",
+                    joins),
+        "sewing crossed", crossed);
     return std::move(found_);
   }
 
@@ -163,7 +198,8 @@ class Observer {
     return nearest;
   }
 
-  void noFrame() {
+  // Ends the sentence on a design that is too large with why it cannot be sewn in parts.
+  void noFrame(const std::string& notSplit) {
     if (const FrameRejection* meets = nearestMiss(byGarment)) {
       say(Severity::Stop, FindingCode::FrameMeetsGarment, {},
           fmt::format("no frame that holds the design can sit here; nearest is {}: {}",
@@ -180,9 +216,10 @@ class Observer {
     }
     say(Severity::Stop, FindingCode::TooLargeForEveryFrame, {},
         fmt::format("too large for every frame; nearest is {}: {}; the largest that a frame holds "
-                    "is {} % of this size",
+                    "is {} % of this size{}",
                     nameOfFrame(small->frame), small->what,
-                    static_cast<int>(plan_.largestScale * 100.0)),
+                    static_cast<int>(plan_.largestScale * 100.0),
+                    notSplit.empty() ? "" : "; not in several hoopings either: " + notSplit),
         "too large by", small->missing);
   }
 
@@ -292,9 +329,32 @@ class Observer {
 
 }  // namespace
 
-std::vector<Observation> observe(const PlacementRequest& request, const PlacementPlan& plan,
+std::vector<Observation> observe(const PlacementRequest& request, const Answer& answer,
                                  const Workshop& workshop) {
-  return Observer(request, plan, workshop).all();
+  Observer whole(request, answer.whole, workshop);
+  std::vector<Observation> all = whole.place();
+  if (!answer.whole.hasRule) {
+    return all;
+  }
+  const auto add = [&all](const std::vector<Observation>& more) {
+    for (const Observation& observation : more) {
+      // Parts share frames and backing: each is said once.
+      const bool known = std::any_of(all.begin(), all.end(), [&](const Observation& other) {
+        return other.code == observation.code && other.subject == observation.subject;
+      });
+      if (!known) {
+        all.push_back(observation);
+      }
+    }
+  };
+  if (!answer.parts.empty()) {
+    add(whole.inParts(answer.parts));
+  }
+  for (const PlacementPlan& plan : answer.hoopings()) {
+    add(Observer(request, plan, workshop).hooping(answer.notSplit));
+  }
+  add(whole.rest());
+  return all;
 }
 
 Severity worstOf(const std::vector<Observation>& observations) {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "creaseline/planning/finding.h"
+#include "planning/parts.h"
 #include "planning/request.h"
 
 namespace creaseline {
@@ -20,8 +21,9 @@ struct Observation {
   std::vector<Number> numbers;
 };
 
-// In a fixed order: placement, cloth, size, frame, backing, measures.
-std::vector<Observation> observe(const PlacementRequest& request, const PlacementPlan& plan,
+// In a fixed order: placement, cloth, size, frame, backing, measures. Of a design that is sewn in
+// several hoopings, place and size are judged by the whole, frames and backing by each part.
+std::vector<Observation> observe(const PlacementRequest& request, const Answer& answer,
                                  const Workshop& workshop);
 
 Severity worstOf(const std::vector<Observation>& observations);

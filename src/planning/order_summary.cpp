@@ -19,10 +19,15 @@ SummaryPlace placeOf(const Plan& plan, const ReportContext& context, std::size_t
     if (size.line != line || size.placement != placement) {
       continue;
     }
-    place.design = size.design.name;
-    place.width = size.design.width;
-    place.height = size.design.height;
-    place.stitches = size.design.stitches;
+    if (!size.countsGarments()) {
+      continue;
+    }
+    const Design design = wholeDesign(context, size);
+    place.design = design.name;
+    place.width = design.width;
+    place.height = design.height;
+    place.stitches = design.stitches;
+    place.hoopings = std::max(place.hoopings, size.part ? size.part->of : 1);
     place.garments += size.quantity;
     place.held += maySew(size) ? 0 : size.quantity;
     if (size.hasRule && size.garment) {
@@ -41,12 +46,14 @@ void addOnce(std::vector<std::string>& list, const std::string& entry) {
   }
 }
 
-std::vector<SummaryThread> threadsOf(const Plan& plan, const ThreadNames& names, std::size_t line) {
+std::vector<SummaryThread> threadsOf(const Plan& plan, const ReportContext& context,
+                                     const ThreadNames& names, std::size_t line) {
   std::vector<SummaryThread> threads;
   for (const PlacementPlan& placement : plan.placements) {
-    if (placement.line != line) {
+    if (placement.line != line || !placement.countsGarments()) {
       continue;
     }
+    const std::string design = wholeDesign(context, placement).name;
     for (const ThreadBlock& block : placement.design.blocks) {
       const std::string name = names.of(block);
       auto known = std::find_if(threads.begin(), threads.end(),
@@ -54,7 +61,7 @@ std::vector<SummaryThread> threadsOf(const Plan& plan, const ThreadNames& names,
       if (known == threads.end()) {
         known = threads.insert(threads.end(), {name, block.colour, {}});
       }
-      addOnce(known->designs, placement.design.name);
+      addOnce(known->designs, design);
     }
   }
   return threads;
@@ -74,7 +81,7 @@ SummaryLine lineOf(const Plan& plan, const ReportContext& context, const ThreadN
   for (std::size_t placement = 0; placement < line.placements.size(); ++placement) {
     summary.places.push_back(placeOf(plan, context, index, placement));
   }
-  summary.threads = threadsOf(plan, names, index);
+  summary.threads = threadsOf(plan, context, names, index);
   return summary;
 }
 

@@ -8,6 +8,7 @@
 #include <tuple>
 
 #include "creaseline/base/error.h"
+#include "planning/parts.h"
 #include "planning/plan_reader_parts.h"
 
 namespace creaseline {
@@ -114,7 +115,8 @@ class PlacementReader {
     plan.worst = object.at("worst").enumerator<Severity>();
     plan.hasRule = object.at("has-rule").boolean();
     if (plan.hasRule) {
-      decided(plan, object);
+      const OrderLine& line = source_.order.lines[plan.line];
+      decided(plan, object, line.placements[plan.placement]);
     }
     return plan;
   }
@@ -135,6 +137,9 @@ class PlacementReader {
     requireSameText(locationAt, asked.location.text(), "the order");
     sizeOf(plan, object, line, blank);
     plan.panel = object.at("panel").enumerator<PanelName>();
+    if (const auto part = object.find("part")) {
+      plan.part = readDesignPart(*part);
+    }
     design(plan, object.at("design"), asked);
   }
 
@@ -158,6 +163,13 @@ class PlacementReader {
   void design(PlacementPlan& plan, const JsonCursor& at, const OrderPlacement& asked) {
     JsonObject object = at.object();
     plan.design = catalogue_.design(asked, at);
+    if (plan.part) {
+      const Box& section = plan.part->section;
+      if (section.empty() || clipped(plan.design.outline, section).empty()) {
+        at.fail("a part in whose section nothing of the design lies", "a part of the design");
+      }
+      plan.design = partOf(plan.design, plan.part->section, plan.part->number, plan.part->of);
+    }
     const std::string whose = "the order";
     requireSameText(object.at("id"), plan.design.id.text(), whose);
     requireSameText(object.at("name"), plan.design.name, whose);
@@ -168,12 +180,18 @@ class PlacementReader {
                 fmt::format("{}, as {} says now", plan.design.stitches, whose));
   }
 
-  void decided(PlacementPlan& plan, JsonObject& object) const {
+  void decided(PlacementPlan& plan, JsonObject& object, const OrderPlacement& asked) const {
     plan.placed = placed(object.at("placed"));
     plan.outlineOnPanel =
         plan.design.outline.transformed(plan.placed.panelTurn, 1.0, plan.placed.centre);
+    if (plan.part) {
+      plan.part->wholeOnPanel =
+          catalogue_.design(asked, object.at("placed"))
+              .outline.transformed(plan.placed.panelTurn, 1.0, plan.part->wholeCentre);
+    }
     plan.cloth = readList(object.at("cloth"), "checks", clothCheck);
-    const Held held{plan.outlineOnPanel, plan.placed.centre};
+    const Outline framed = framedOutline(plan);
+    const Held held{framed, plan.placed.centre};
     const JsonCursor frame = object.at("frame");
     if (!frame.isNull()) {
       plan.frame = readFrameChoice(frame, source_, held);

@@ -43,10 +43,14 @@ Change readChange(const JsonCursor& at, const FindingPlace& place) {
   if (const auto stitches = object.find("stitches")) {
     return StitchesChange{stitches->integer(0, kMostStitches)};
   }
+  if (const auto hoopings = object.find("hoopings")) {
+    return SplitChange{hoopings->integer(2, kMostStitches)};
+  }
   if (const auto shop = object.find("shop")) {
     return ShopChange{shop->anyText()};
   }
-  at.fail("a change of no known kind", "a turn, scale, move-down, location, stitches or shop");
+  at.fail("a change of no known kind",
+          "a turn, scale, move-down, location, stitches, hoopings or shop");
 }
 
 std::vector<Number> readNumbers(const JsonCursor& at) {

@@ -152,4 +152,28 @@ double readFactor(const JsonCursor& at) {
   return at.number(0.0, 1e9);
 }
 
+DesignPart readDesignPart(const JsonCursor& at) {
+  constexpr int kMostParts = 9;
+  JsonObject object = at.object();
+  DesignPart part;
+  part.of = object.at("of").integer(2, kMostParts);
+  part.number = object.at("number").integer(1, part.of);
+  part.section = readBox(object.at("section"));
+  part.wholeCentre = readPoint(object.at("whole-centre"));
+  part.joins = readList(object.at("joins"), "joins", [&part](const JsonCursor& item) {
+    JsonObject join = item.object();
+    return PartJoin{join.at("neighbour").integer(1, part.of), readPoint(join.at("from")),
+                    readPoint(join.at("to")), readAnyLength(join.at("crossed")),
+                    readAnyLength(join.at("overlap"))};
+  });
+  part.marks = readList(object.at("marks"), "marks", [&part](const JsonCursor& item) {
+    JsonObject mark = item.object();
+    return RegisterMark{mark.at("name").anyText(), readPoint(mark.at("at")),
+                        readAnyLength(mark.at("extent")), mark.at("sewn-by").integer(1, part.of),
+                        mark.at("aligned-by").integer(1, part.of)};
+  });
+  part.reasons = readReasons(object.at("reasons"));
+  return part;
+}
+
 }  // namespace creaseline

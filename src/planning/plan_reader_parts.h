@@ -46,6 +46,8 @@ struct Held {
 };
 [[nodiscard]] FrameChoice readFrameChoice(const JsonCursor& at, const PlanSource& source,
                                           const Held& held);
+// Of a design that is sewn in several hoopings.
+[[nodiscard]] DesignPart readDesignPart(const JsonCursor& at);
 [[nodiscard]] FrameId readFrameId(const JsonCursor& at, const Shop& shop);
 // A factor of scale: any number that is not negative.
 [[nodiscard]] double readFactor(const JsonCursor& at);

@@ -108,10 +108,13 @@ void run(Task& task, const Order& order, const Catalogue& catalogue, const Works
   std::vector<Observed> sizes;
   for (const SizeQuantity& entry : order.lines[task.line].sizes) {
     Observed size{makeRequest(order, task.line, task.placement, entry, catalogue), {}};
-    PlacementPlan plan = answer(size.request, workshop);
-    size.observations = observe(size.request, plan, workshop);
-    plan.worst = worstOf(size.observations);
-    task.plans.push_back(std::move(plan));
+    Answer answer = answerInParts(size.request, workshop);
+    size.observations = observe(size.request, answer, workshop);
+    std::vector<PlacementPlan> hoopings = std::move(answer).takeHoopings();
+    for (PlacementPlan& plan : hoopings) {
+      plan.worst = worstOf(size.observations);
+      task.plans.push_back(std::move(plan));
+    }
     sizes.push_back(std::move(size));
   }
   task.findings = gatherFindings(sizes, workshop, options.checkRemedies);
@@ -251,8 +254,10 @@ PlacementPlan planPlacement(const Order& order, std::size_t line, std::size_t pl
   catalogue.garments[{asked.blank, size}] =
       buildGarment(blankOf(asked, catalogue), asked, size, workshop);
   const PlacementRequest request = makeRequest(order, line, placement, *entry, catalogue);
-  PlacementPlan plan = answer(request, workshop);
-  plan.worst = worstOf(observe(request, plan, workshop));
+  Answer answer = answerInParts(request, workshop);
+  const Severity worst = worstOf(observe(request, answer, workshop));
+  PlacementPlan plan = std::move(answer).takeHoopings().front();
+  plan.worst = worst;
   return plan;
 }
 

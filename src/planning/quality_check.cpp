@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "creaseline/planning/part_words.h"
 #include "creaseline/planning/run_card.h"
 #include "creaseline/planning/wording.h"
 #include "planning/figures.h"
@@ -82,33 +83,37 @@ void setSideways(QualityRow& row, const PlacementPlan& plan, Length tolerance,
   row.sidewaysFrom = phrase;
 }
 
+// Where the placement's rows go. Parts of a design alternate from size to size.
+QualityPart& placeOf(QualityCheck& check, const PlacementPlan& placement,
+                     const ReportContext& context) {
+  const OrderLine& line = context.order.lines[placement.line];
+  const std::string location = locationName(context, placement.location) + partSuffix(placement);
+  const auto known = std::find_if(
+      check.parts.begin(), check.parts.end(),
+      [&](const QualityPart& part) { return part.lineId == line.id && part.location == location; });
+  return known != check.parts.end()
+             ? *known
+             : check.parts.emplace_back(
+                   QualityPart{line.id, blankName(context, line), line.colour, location, {}});
+}
+
 }  // namespace
 
 QualityCheck qualityCheck(const Plan& plan, const ReportContext& context, const UnitChoice& units) {
   QualityCheck check;
   check.tolerance = markBelow(readPlacementTolerance(context.rules.defaults), units);
   check.toleranceBasis = context.rules.defaults.placementTolerance.basis;
-  const PlacementPlan* previous = nullptr;
   for (const PlacementPlan& placement : plan.placements) {
     if (!maySew(placement)) {
       continue;
     }
-    if (previous == nullptr || previous->line != placement.line ||
-        previous->placement != placement.placement) {
-      const OrderLine& line = context.order.lines[placement.line];
-      check.parts.push_back({line.id,
-                             blankName(context, line),
-                             line.colour,
-                             locationName(context, placement.location),
-                             {}});
-    }
-    previous = &placement;
+    QualityPart& part = placeOf(check, placement, context);
     QualityRow row;
     row.size = placement.size;
     row.garments = placement.quantity;
     setDrop(row, placement, ruleOf(placement.placed.rule, context), check.tolerance, units);
     setSideways(row, placement, check.tolerance, units);
-    check.parts.back().rows.push_back(row);
+    part.rows.push_back(row);
   }
   return check;
 }

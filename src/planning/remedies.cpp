@@ -24,14 +24,33 @@ struct Trial {
   std::string result;
 };
 
-std::string resultText(const PlacementPlan& plan, const Workshop& workshop) {
-  if (!plan.frame) {
-    return "planned without a stop";
+std::string nameOfFrame(const FrameChoice& choice, const Workshop& workshop) {
+  const Frame* frame = workshop.shop->frame(choice.frame);
+  return frame == nullptr ? choice.frame.text() : frame->name;
+}
+
+// "part 1 in the long frame, part 2 in the square frame; room to the nearest side: 6 mm"
+std::string partsText(const std::vector<PlacementPlan>& parts, const Workshop& workshop) {
+  std::string text;
+  Length least = parts.front().frame->slack.least();
+  for (const PlacementPlan& part : parts) {
+    least = std::min(least, part.frame->slack.least());
+    text += fmt::format("{}part {} in {}", text.empty() ? "" : ", ", part.part->number,
+                        nameOfFrame(*part.frame, workshop));
   }
-  const Frame* frame = workshop.shop->frame(plan.frame->frame);
-  return fmt::format("{} holds it; room to the nearest side: {}",
-                     frame == nullptr ? plan.frame->frame.text() : frame->name,
-                     roomPhrase(plan.frame->slack.least(), workshop.shop->units));
+  return fmt::format("{}; room to the nearest side: {}", text,
+                     roomPhrase(least, workshop.shop->units));
+}
+
+std::string resultText(const Answer& answer, const Workshop& workshop) {
+  if (!answer.parts.empty()) {
+    return partsText(answer.parts, workshop);
+  }
+  const auto& frame = answer.whole.frame;
+  return frame ? fmt::format("{} holds it; room to the nearest side: {}",
+                             nameOfFrame(*frame, workshop),
+                             roomPhrase(frame->slack.least(), workshop.shop->units))
+               : "planned without a stop";
 }
 
 bool solved(const Case& problem, const std::vector<Observation>& observations) {
@@ -52,8 +71,8 @@ bool editWorks(const Case& problem, const Workshop& workshop, const Edit& edit) 
   return std::all_of(
       problem.requests.begin(), problem.requests.end(), [&](PlacementRequest request) {
         edit(request);
-        const PlacementPlan plan = answer(request, workshop, effortFor(problem.code));
-        return solved(problem, observe(request, plan, workshop));
+        const Answer answer = answerInParts(request, workshop, effortFor(problem.code));
+        return solved(problem, observe(request, answer, workshop));
       });
 }
 
@@ -63,7 +82,7 @@ Trial tryEdit(const Case& problem, const Workshop& workshop, const Edit& edit) {
   }
   PlacementRequest worst = problem.requests.front();
   edit(worst);
-  return {true, resultText(answer(worst, workshop, Effort::BestFrame), workshop)};
+  return {true, resultText(answerInParts(worst, workshop, Effort::BestFrame), workshop)};
 }
 
 std::string widthText(const PlacementRequest& request, double factor, const UnitChoice& units) {
@@ -103,6 +122,7 @@ class Finder {
             move();
           }
           smaller();
+          split();
           turn();
           elsewhere();
           otherFrame();
@@ -191,6 +211,25 @@ class Finder {
           trial);
   }
 
+  void split() {
+    const bool frameTrouble = problem_.code == FindingCode::TooLargeForEveryFrame ||
+                              problem_.code == FindingCode::FrameMeetsGarment;
+    if (full() || !frameTrouble || first().placement.split) {
+      return;
+    }
+    const Trial trial = tryEdit(problem_, workshop_,
+                                [](PlacementRequest& request) { request.placement.split = true; });
+    if (!trial.works) {
+      return;
+    }
+    PlacementRequest request = first();
+    request.placement.split = true;
+    const int parts =
+        static_cast<int>(answerInParts(request, workshop_, Effort::BestFrame).hoopings().size());
+    offer(SplitChange{parts}, fmt::format("sew it in {} hoopings, joined on register marks", parts),
+          trial);
+  }
+
   void turn() {
     const bool frameTrouble = problem_.code == FindingCode::TooLargeForEveryFrame ||
                               problem_.code == FindingCode::FrameMeetsGarment ||
@@ -267,23 +306,26 @@ class Finder {
     if (!remedies_.empty()) {
       return;
     }
-    const PlacementPlan plan = answer(first(), workshop_, Effort::BestFrame);
-    if (!plan.frame || worstOf(observe(first(), plan, workshop_)) == Severity::Stop) {
+    const Answer answer = answerInParts(first(), workshop_, Effort::BestFrame);
+    const auto& frame = answer.hoopings().front().frame;
+    if (!frame || worstOf(observe(first(), answer, workshop_)) == Severity::Stop) {
       return;
     }
-    const Frame* frame = workshop_.shop->frame(plan.frame->frame);
     offer(ShopChange{"as-planned"},
-          fmt::format("use {} as planned", frame == nullptr ? "the frame" : frame->name),
-          {true, resultText(plan, workshop_)});
+          fmt::format("use {} as planned", nameOfFrame(*frame, workshop_)),
+          {true, resultText(answer, workshop_)});
   }
 
   void stockUp() {
-    const PlacementPlan plan = answer(first(), workshop_, Effort::BestFrame);
+    const Answer planned = answerInParts(first(), workshop_, Effort::BestFrame);
+    const PlacementPlan& plan = planned.hoopings().front();
     Workshop stocked = workshop_;
     std::string text;
     if (problem_.code == FindingCode::BackingNotInStock) {
-      const Length side =
-          std::max({plan.backing.cutWidth, plan.backing.cutHeight, Length::fromMm(1.0)});
+      Length side = Length::fromMm(1.0);
+      for (const PlacementPlan& hooping : planned.hoopings()) {
+        side = std::max({side, hooping.backing.cutWidth, hooping.backing.cutHeight});
+      }
       stocked.backings.push_back({StockId("to-buy"), "what is to be bought", plan.backing.kind,
                                   plan.backing.leastWeight, BackingForm::Sheets, side, side, 1});
       text = "buy " + backingPhrase(plan.backing, units_);
@@ -297,7 +339,8 @@ class Finder {
     Trial trial;
     trial.works = std::all_of(
         problem_.requests.begin(), problem_.requests.end(), [&](const PlacementRequest& request) {
-          const auto seen = observe(request, answer(request, stocked, Effort::BestFrame), stocked);
+          const auto seen =
+              observe(request, answerInParts(request, stocked, Effort::BestFrame), stocked);
           return std::none_of(seen.begin(), seen.end(), [this](const Observation& o) {
             return o.code == problem_.code && o.subject == problem_.subject;
           });
@@ -316,7 +359,8 @@ class Finder {
         value.assumed = false;
       }
       measured.garment = std::move(garment);
-      const auto seen = observe(measured, answer(measured, workshop_, Effort::AnyFrame), workshop_);
+      const auto seen =
+          observe(measured, answerInParts(measured, workshop_, Effort::AnyFrame), workshop_);
       works = works && std::none_of(seen.begin(), seen.end(), [](const Observation& o) {
                 return o.code == FindingCode::MeasureAssumed;
               });

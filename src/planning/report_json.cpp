@@ -143,6 +143,32 @@ Json designJson(const Design& design) {
           {"stitches", design.stitches}};
 }
 
+Json partJson(const DesignPart& part) {
+  Json joins = Json::array();
+  for (const PartJoin& join : part.joins) {
+    joins.push_back({{"neighbour", join.neighbour},
+                     {"from", point(join.from)},
+                     {"to", point(join.to)},
+                     {"crossed", exactText(join.crossed)},
+                     {"overlap", exactText(join.overlap)}});
+  }
+  Json marks = Json::array();
+  for (const RegisterMark& mark : part.marks) {
+    marks.push_back({{"name", mark.name},
+                     {"at", point(mark.at)},
+                     {"extent", exactText(mark.extent)},
+                     {"sewn-by", mark.sewnBy},
+                     {"aligned-by", mark.alignedBy}});
+  }
+  return {{"number", part.number},
+          {"of", part.of},
+          {"section", boxJson(part.section)},
+          {"whole-centre", point(part.wholeCentre)},
+          {"joins", std::move(joins)},
+          {"marks", std::move(marks)},
+          {"reasons", reasonsJson(part.reasons)}};
+}
+
 Json stepsJson(const std::vector<Step>& steps) {
   Json list = Json::array();
   for (const Step& step : steps) {
@@ -174,6 +200,9 @@ Json placementJson(const PlacementPlan& plan, const Order& order) {
                {"design", designJson(plan.design)},
                {"worst", name(plan.worst)},
                {"has-rule", plan.hasRule}};
+  if (plan.part) {
+    json["part"] = partJson(*plan.part);
+  }
   if (!plan.hasRule) {
     return json;  // nothing else is decided
   }
@@ -213,6 +242,7 @@ struct ChangeJson {
     return json;
   }
   Json operator()(const StitchesChange& change) const { return keyed("stitches", change.stitches); }
+  Json operator()(const SplitChange& change) const { return keyed("hoopings", change.parts); }
   Json operator()(const ShopChange& change) const { return keyed("shop", change.what); }
 
  private:

@@ -8,6 +8,7 @@
 #include <map>
 
 #include "creaseline/planning/groups.h"
+#include "creaseline/planning/part_words.h"
 #include "creaseline/planning/report.h"
 #include "creaseline/planning/wording.h"
 #include "text_layout.h"
@@ -220,6 +221,12 @@ class TextReport {
       text += fmt::format(", sewn at {:.4g} %", asked.scale * 100.0);
     }
     out_.labelled(2, "Design", text);
+    for (const PartJoin& join : plan.part ? plan.part->joins : std::vector<PartJoin>()) {
+      out_.labelled(2, "Join", joinPhrase(plan, join, units_));
+    }
+    for (const RegisterMark& mark : plan.part ? plan.part->marks : std::vector<RegisterMark>()) {
+      out_.labelled(2, "Mark " + mark.name, markPhrase(plan, mark));
+    }
   }
 
   void place(const PlacementPlan& plan) {
@@ -356,6 +363,9 @@ class TextReport {
       listReasons("frame", plan.frame->reasons);
     }
     listReasons("backing", plan.backing.fired);
+    if (plan.part) {
+      listReasons("parts", plan.part->reasons);
+    }
   }
 
   void listReasons(std::string_view what, const Reasons& reasons) {

@@ -30,8 +30,16 @@ enum class Effort {
   AnyFrame    // likewise, and the first frame that will do
 };
 
-// Answers one question. Never throws for what the loaders let through.
+// Answers one question, as one hooping. Never throws for what the loaders let through.
 PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop,
                      Effort effort = Effort::Full);
+
+// The stages of an answer after the place is decided. `held` is what the frame must hold, in panel
+// coordinates; the best frame is chosen, if there is one.
+void decideFrame(PlacementPlan& plan, const PanelShape& panel, const Outline& held,
+                 const Workshop& workshop, Effort effort);
+// Cloth, backing, and with full effort steps and cautions, for the frame that is chosen.
+void decideRest(PlacementPlan& plan, const PlacementRequest& request, const PanelShape& panel,
+                const Workshop& workshop, Effort effort);
 
 }  // namespace creaseline

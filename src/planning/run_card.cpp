@@ -9,6 +9,7 @@
 #include "creaseline/planning/counting.h"
 #include "creaseline/planning/wording.h"
 #include "planning/list_names.h"
+#include "planning/parts.h"
 #include "planning/run_sewing.h"
 #include "planning/run_words.h"
 #include "planning/same_backing.h"
@@ -22,7 +23,7 @@ bool sewnAlike(const PlacementPlan& a, const PlacementPlan& b) {
   return a.location == b.location && a.frame->frame == b.frame->frame &&
          a.frame->turn == b.frame->turn && a.placed.panelTurn == b.placed.panelTurn &&
          startPoint(a) == startPoint(b) && sameBacking(a.backing, b.backing) &&
-         a.design.id == b.design.id && a.design == b.design;
+         sameDesignPart(a, b) && a.design.id == b.design.id && a.design == b.design;
 }
 
 std::vector<Members> gather(const Plan& plan) {
@@ -226,7 +227,7 @@ class Cards {
       std::size_t end = begin;
       Members members;
       for (; end < plan_.placements.size() && samePlace(begin, end); ++end) {
-        if (!maySew(plan_.placements[end])) {
+        if (!maySew(plan_.placements[end]) && plan_.placements[end].countsGarments()) {
           members.push_back(end);
         }
       }

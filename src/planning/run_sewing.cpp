@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "creaseline/planning/counting.h"
+#include "creaseline/planning/part_words.h"
 #include "planning/steps.h"
 
 namespace creaseline {
@@ -76,6 +77,25 @@ void addBlockSteps(RunCard& card, const Design& design, const std::vector<std::s
   if (!use.shared.empty() && onShared != use.shared.front()) {
     card.steps.push_back(
         handStep("For the next garment: " + putOn(use.shared.front(), use.sharedNeedle, onShared)));
+  }
+}
+
+// The marks are sewn with the thread that is on the needle by then.
+void addMarkSteps(RunCard& card, const DesignPart& part) {
+  if (const std::string sewn = sewMarksStep(part); !sewn.empty()) {
+    RunStep step;
+    step.text = sewn;
+    for (const RunStep& before : card.steps) {
+      if (!before.byHand) {
+        step.block = before.block + 1;
+        step.thread = before.thread;
+        step.needle = before.needle;
+      }
+    }
+    card.steps.push_back(step);
+  }
+  if (const std::string pickedOut = pickOutStep(part); !pickedOut.empty()) {
+    card.steps.push_back(handStep(pickedOut));
   }
 }
 
@@ -163,6 +183,9 @@ void addSewing(RunCard& card, const PlacementPlan& plan, const ThreadNames& name
   if (plan.backing.topping) {
     card.steps.push_back(handStep("Lay topping film over the cloth"));
   }
+  if (plan.part && plan.part->number > 1) {
+    card.steps.push_back(handStep(alignStep(*plan.part)));
+  }
   card.steps.push_back(
       handStep("Check the trace before sewing: needle up, round the whole outline; it must clear "
                "the frame"));
@@ -175,6 +198,9 @@ void addSewing(RunCard& card, const PlacementPlan& plan, const ThreadNames& name
                           plan.design.stitches});
   }
   addBlockSteps(card, plan.design, threads, use);
+  if (plan.part) {
+    addMarkSteps(card, *plan.part);
+  }
 }
 
 RunTime runTime(const RunCard& card, const Design& design, const Defaults& defaults,

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 #include <algorithm>
 
+#include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 
 namespace creaseline {
@@ -85,6 +86,15 @@ bool occasionHolds(CautionOccasion occasion, const PlacementPlan& plan, const Bl
   return false;
 }
 
+// A step of a part that has one of this kind.
+void addPartStep(std::vector<Step>& steps, const PlacementPlan& plan,
+                 std::string (*step)(const DesignPart&), bool byHand) {
+  std::string text = plan.part ? step(*plan.part) : std::string();
+  if (!text.empty()) {
+    steps.push_back({std::move(text), byHand});
+  }
+}
+
 }  // namespace
 
 std::vector<Step> stepsFor(const PlacementPlan& plan, const Location& location,
@@ -102,6 +112,7 @@ std::vector<Step> stepsFor(const PlacementPlan& plan, const Location& location,
   if (plan.backing.topping) {
     steps.push_back({"Lay topping film over the cloth", true});
   }
+  addPartStep(steps, plan, alignStep, true);
   steps.push_back({"Trace the design's outline with the needle up: it must clear the frame", true});
   for (const ThreadBlock& block : plan.design.blocks) {
     addBlock(steps, block, plan.design);
@@ -109,6 +120,8 @@ std::vector<Step> stepsFor(const PlacementPlan& plan, const Location& location,
   if (plan.design.blocks.empty()) {
     steps.push_back({fmt::format("Sew {}", plan.design.name), false});
   }
+  addPartStep(steps, plan, sewMarksStep, false);
+  addPartStep(steps, plan, pickOutStep, true);
   steps.push_back({fmt::format("Lift out; {} the backing, trim threads",
                                plan.backing.kind == BackingKind::CutAway    ? "trim"
                                : plan.backing.kind == BackingKind::TearAway ? "tear away"

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 #include "planning/figure_parts.h"
 #include "planning/placement.h"
@@ -56,8 +57,32 @@ Ring windowShown(const FigureContext& context, const PlacementPlan& plan, Templa
   return ring;
 }
 
+std::vector<MarkShown> marksShown(const PlacementPlan& plan, TemplateView view) {
+  std::vector<MarkShown> shown;
+  if (!plan.part) {
+    return shown;
+  }
+  for (const RegisterMark& mark : plan.part->marks) {
+    const Point at = mark.at - plan.placed.centre;
+    const auto tip = [&](Point way) {
+      return toFigure(at + turned(way * (mark.extent.mm() / 2.0), plan.placed.panelTurn),
+                      plan.panel, view);
+    };
+    shown.push_back({mark.name,
+                     toFigure(at, plan.panel, view),
+                     {tip({0.0, -1.0}), tip({0.0, 1.0})},
+                     {tip({-1.0, 0.0}), tip({1.0, 0.0})}});
+  }
+  return shown;
+}
+
 Box paperBox(const FigureContext& context, const PlacementPlan& plan, TemplateView view) {
   Box box = outlineShown(plan, view).bounds();
+  for (const MarkShown& mark : marksShown(plan, view)) {
+    for (const Polyline& arm : {mark.upright, mark.level}) {
+      std::for_each(arm.begin(), arm.end(), [&box](Point tip) { box.add(tip); });
+    }
+  }
   for (const Point point : windowShown(context, plan, view)) {
     box.add(point);
   }
@@ -167,6 +192,14 @@ class TemplateLayout {
             block, "dashed: window of " + framePhrase(*frame, *plan_.frame, context_.units), width);
       }
     }
+    if (plan_.part) {
+      for (const std::string& phrase :
+           {alignedMarksPhrase(*plan_.part), sewnMarksPhrase(*plan_.part)}) {
+        if (!phrase.empty()) {
+          figure::addParagraph(block, "small crosses: " + phrase, width);
+        }
+      }
+    }
     figure::addParagraph(block,
                          "Cut along the line. Fold so that the two outer marks of an edge meet: "
                          "the folds cross at the centre of the design.",
@@ -251,6 +284,26 @@ class TemplateLayout {
       figure::addStroke(figure_, StrokeKind::Window, window, true);
     }
     figure_.crosses.push_back({{}, shownTurn(), {}, TextSide::Right});
+    addMarks();
+  }
+
+  // The register marks as they are sewn, and the joins on which they lie.
+  void addMarks() {
+    if (!plan_.part) {
+      return;
+    }
+    for (const templates::MarkShown& mark : templates::marksShown(plan_, view_)) {
+      figure::addStroke(figure_, StrokeKind::Register, mark.upright);
+      figure::addStroke(figure_, StrokeKind::Register, mark.level);
+      constexpr double kAside = 1.0;
+      figure_.texts.push_back(
+          {mark.at + Point{kAside, -3.0 * kAside}, TextSide::Right, mark.name, true, false});
+    }
+    for (const PartJoin& join : plan_.part->joins) {
+      figure::addStroke(
+          figure_, StrokeKind::Guide,
+          {shown(join.from - plan_.placed.centre), shown(join.to - plan_.placed.centre)});
+    }
   }
 
   // Turn of the design on the paper; mirroring turns the other way about.

@@ -7,6 +7,7 @@
 #include "creaseline/planning/template_figure.h"
 #include "creaseline/planning/wording.h"
 #include "planning/figure_parts.h"
+#include "planning/parts.h"
 #include "planning/template_parts.h"
 
 namespace creaseline {
@@ -43,7 +44,8 @@ bool sameCrease(const FigureContext& context, const PlacementPlan& a, const Plac
 bool sameTemplate(const FigureContext& context, const PlacementPlan& a, const PlacementPlan& b) {
   return a.location == b.location && a.panel == b.panel &&
          a.placed.panelTurn == b.placed.panelTurn && a.placed.from == b.placed.from &&
-         sameWindow(a, b, context.units) && a.design == b.design && sameCrease(context, a, b);
+         sameWindow(a, b, context.units) && a.design == b.design && sameDesignPart(a, b) &&
+         sameCrease(context, a, b);
 }
 
 }  // namespace

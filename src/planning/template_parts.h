@@ -20,7 +20,15 @@ inline constexpr double kRim = 8.0;
 // Window of the frame about the design's centre; empty without a frame.
 [[nodiscard]] Ring windowShown(const FigureContext& context, const PlacementPlan& plan,
                                TemplateView view);
-// The paper that takes outline and window, without the bands for words.
+// A register mark about the design's centre: its middle and the ends of its two arms.
+struct MarkShown {
+  std::string name;
+  Point at;
+  Polyline upright, level;
+};
+// None where one hooping sews the whole design.
+[[nodiscard]] std::vector<MarkShown> marksShown(const PlacementPlan& plan, TemplateView view);
+// The paper that takes outline, window and register marks, without the bands for words.
 [[nodiscard]] Box paperBox(const FigureContext& context, const PlacementPlan& plan,
                            TemplateView view);
 

@@ -104,13 +104,17 @@ TEST_CASE("every rule has a basis and an id of its own", "[rules]") {
     checkBasis(kind.proportions, ids);
   }
   const Defaults& defaults = shippedRules().defaults;
-  for (const DefaultValue* value :
-       {&defaults.footClearance, &defaults.hoopingSideways, &defaults.hoopingAlong,
-        &defaults.hoopingTurn, &defaults.clampMargin, &defaults.seamClearance,
-        &defaults.adultXlBodyWidth, &defaults.youthBodyWidth, &defaults.heavyGarment,
-        &defaults.placementTolerance, &defaults.hoopingTime, &defaults.colourChange,
-        &defaults.rethreading, &defaults.threadTrim, &defaults.fabricLaying,
-        &defaults.fabricTrimming}) {
+  for (const DefaultValue* value : {&defaults.footClearance,      &defaults.hoopingSideways,
+                                    &defaults.hoopingAlong,       &defaults.hoopingTurn,
+                                    &defaults.clampMargin,        &defaults.seamClearance,
+                                    &defaults.adultXlBodyWidth,   &defaults.youthBodyWidth,
+                                    &defaults.heavyGarment,       &defaults.placementTolerance,
+                                    &defaults.mostParts,          &defaults.partOverlap,
+                                    &defaults.registerMark,       &defaults.registerMarkClearance,
+                                    &defaults.registerMarksApart, &defaults.hoopingTime,
+                                    &defaults.colourChange,       &defaults.rethreading,
+                                    &defaults.threadTrim,         &defaults.fabricLaying,
+                                    &defaults.fabricTrimming}) {
     CAPTURE(value->id);
     CHECK_FALSE(value->text.empty());
     CHECK(value->basis.size() >= 11);

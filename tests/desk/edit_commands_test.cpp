@@ -34,6 +34,7 @@ TEST_CASE("A remedy for all sizes changes the placement where it stands", "[desk
   };
   CHECK(changed(ScaleChange{0.5}).scale == before.scale * 0.5);
   CHECK(changed(TurnChange{90_deg}).turn == before.turn + 90_deg);
+  CHECK(changed(SplitChange{2}).split);
   CHECK(changed(MoveChange{5_mm}).moveDown == before.moveDown + 5_mm);
   CHECK(changed(LocationChange{LocationId("upper-back")}).location == LocationId("upper-back"));
 }

@@ -32,6 +32,7 @@ void checkSame(const PlacementPlan& read, const PlacementPlan& made) {
   CHECK(read.panel == made.panel);
   CHECK(read.design == made.design);
   CHECK(read.outlineOnPanel == made.outlineOnPanel);
+  CHECK(read.part == made.part);
   CHECK(read.hasRule == made.hasRule);
   CHECK(read.placed == made.placed);
   CHECK(read.cloth == made.cloth);
@@ -110,6 +111,7 @@ class RandomOrders {
       placement.scale = whole(0, 1) == 0 ? 1.0 : real(0.3, 1.3);
       placement.moveDown = whole(0, 2) == 0 ? millimetres(-30.0, 30.0) : Length();
       placement.turn = whole(0, 2) == 0 ? Angle::fromDegrees(real(-180.0, 180.0)) : Angle();
+      placement.split = whole(0, 1) == 0;
     }
     return order;
   }

@@ -19,6 +19,7 @@ struct OrderPlacement {
   double scale = 1.0;  // of the design as drawn
   Length moveDown;     // on top of the rule, away from the landmark; negative is nearer
   Angle turn;          // on top of the rule
+  bool split = false;  // may be sewn in several hoopings where no frame holds it whole
   std::string note;
   bool operator==(const OrderPlacement&) const = default;
 };

@@ -183,6 +183,12 @@ struct Defaults {
   DefaultValue youthBodyWidth;      // body width below which an unnamed size counts as youth
   DefaultValue heavyGarment;        // areal weight from which the garment's weight is supported
   DefaultValue placementTolerance;  // of drop and sideways offset, as sewn
+  // A design that is sewn in several hoopings.
+  DefaultValue mostParts;
+  DefaultValue partOverlap;            // of two parts where the cut between them crosses sewing
+  DefaultValue registerMark;           // extent of a register mark
+  DefaultValue registerMarkClearance;  // between a register mark and any sewing
+  DefaultValue registerMarksApart;     // least distance of the two marks of a cut
   // Times of a run, besides the machine's own speed.
   DefaultValue hoopingTime;     // one garment into the frame and out of it
   DefaultValue colourChange;    // the machine goes to another needle

@@ -39,7 +39,8 @@ enum class FindingCode {
   NeedleNotInStock,
   ToppingNotInStock,
   TooDense,
-  OneSizeDoesNotServeAll
+  OneSizeDoesNotServeAll,
+  SewnInParts  // in several hoopings, aligned on register marks
 };
 
 // A change to the order that can be tried by planning again.
@@ -70,13 +71,18 @@ struct StitchesChange {
   int stitches = 0;
   bool operator==(const StitchesChange&) const = default;
 };
+// Sew the design in several hoopings.
+struct SplitChange {
+  int parts = 2;  // as planned; the order only allows it
+  bool operator==(const SplitChange&) const = default;
+};
 // For what is not a change of the order: buy, stock, measure. Checked by planning with it done.
 struct ShopChange {
   std::string what;
   bool operator==(const ShopChange&) const = default;
 };
 using Change = std::variant<TurnChange, ScaleChange, MoveChange, LocationChange, SizeSplitChange,
-                            StitchesChange, ShopChange>;
+                            StitchesChange, SplitChange, ShopChange>;
 
 // Offered only after the planner has planned with it and the finding was gone without a new stop.
 struct Remedy {
@@ -131,7 +137,8 @@ struct EnumNames<FindingCode> {
       {FindingCode::NeedleNotInStock, "needle-not-in-stock"},
       {FindingCode::ToppingNotInStock, "topping-not-in-stock"},
       {FindingCode::TooDense, "too-dense"},
-      {FindingCode::OneSizeDoesNotServeAll, "one-size-does-not-serve-all"}};
+      {FindingCode::OneSizeDoesNotServeAll, "one-size-does-not-serve-all"},
+      {FindingCode::SewnInParts, "sewn-in-parts"}};
 };
 
 }  // namespace creaseline

@@ -14,6 +14,7 @@ struct SummaryPlace {
   std::string location, design;  // names
   Length width, height;          // of the design as sewn
   int stitches = 0;
+  int hoopings = 1;  // of one garment, the most of any size
   int garments = 0;
   int held = 0;  // of these, must not be sewn as ordered
   // Index into Plan::placements of the size that stands for all: the middle one of those whose

@@ -100,7 +100,41 @@ struct Step {
   bool operator==(const Step&) const = default;
 };
 
-// The answer for one line, one location, one size.
+// A small cross sewn beside the design in one hooping, on which the needle is set in the next.
+struct RegisterMark {
+  std::string name;   // "A", distinct within the design
+  Point at;           // panel coordinates
+  Length extent;      // from tip to tip of an arm
+  int sewnBy = 0;     // number of the part that sews it, counted from 1
+  int alignedBy = 0;  // number of the part that is aligned on it
+  bool operator==(const RegisterMark&) const = default;
+};
+
+// Where a part meets its neighbour: a straight cut through the design.
+struct PartJoin {
+  int neighbour = 0;  // number of the other part
+  Point from, to;     // of the cut, panel coordinates
+  Length crossed;     // sewing that the cut crosses
+  Length overlap;     // by which the two parts overlap there
+  bool operator==(const PartJoin&) const = default;
+};
+
+// One hooping of a design that is sewn in several.
+struct DesignPart {
+  int number = 1;  // in the order of sewing
+  int of = 1;
+  Box section;  // of the whole design, in its own coordinates: what this part sews
+  std::vector<PartJoin> joins;
+  std::vector<RegisterMark> marks;  // on its joins
+  Point wholeCentre;                // of the whole design, panel coordinates
+  Outline wholeOnPanel;             // the whole design there; follows from the rest
+  Reasons reasons;
+  bool operator==(const DesignPart&) const = default;
+};
+
+// The answer for one line, one location, one size. A design that is sewn in several hoopings has
+// one for each of its parts, one after the other; `placed`, `cloth` and all else are the part's
+// own.
 struct PlacementPlan {
   std::size_t line = 0;
   std::size_t placement = 0;
@@ -110,9 +144,10 @@ struct PlacementPlan {
   LocationId location;
   std::shared_ptr<const GarmentShape> garment;
   PanelName panel{};
-  Design design;           // as it will be sewn (scaled)
-  Outline outlineOnPanel;  // the design's outline in panel coordinates
-  bool hasRule = false;    // false: nothing below is decided
+  Design design;                   // as it will be sewn (scaled)
+  Outline outlineOnPanel;          // the design's outline in panel coordinates
+  std::optional<DesignPart> part;  // nothing where one hooping sews the whole design
+  bool hasRule = false;            // false: nothing below is decided
   Placed placed;
   std::vector<ClothCheck> cloth;
   std::optional<FrameChoice> frame;
@@ -126,6 +161,8 @@ struct PlacementPlan {
   std::vector<Measure> assumed;          // measures that this answer rests on and nobody measured
   Severity worst = Severity::Note;       // of its findings
   bool stops() const { return worst == Severity::Stop; }
+  // Whether its garments are to be counted: those of further parts are the same ones again.
+  bool countsGarments() const { return !part || part->number == 1; }
 };
 
 struct PlanCounts {

@@ -25,8 +25,8 @@ struct Cancelled {};
 [[nodiscard]] Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
                              const PlanOptions& options = {});
 
-// The answer for one placement and one size, without findings; for the desk's live
-// drag.
+// The answer for one placement and one size, without findings; for the desk's live drag. Of a
+// design that is sewn in several hoopings, the first.
 [[nodiscard]] PlacementPlan planPlacement(const Order& order, std::size_t line,
                                           std::size_t placement, const SizeName& size,
                                           const Shop& shop, const Rules& rules);

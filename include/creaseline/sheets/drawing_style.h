@@ -39,8 +39,9 @@ struct DrawingStyle {
   bool showFrame = true;
   bool showKeepOuts = true;
   bool showDimensions = true;
-  bool showRoom = false;  // outline in which the design's centre may lie
-  bool showSides = true;  // wearer's and viewer's side at both edges
+  bool wholeDesign = false;  // also what other hoopings sew of it, alike; else faintly
+  bool showRoom = false;     // outline in which the design's centre may lie
+  bool showSides = true;     // wearer's and viewer's side at both edges
   bool showTurn = true;
   bool showCaption = true;  // which panel is seen, and what is on top
   bool showLabels = true;   // any text at all; off for thumbnails

@@ -8,6 +8,7 @@
 #pragma once
 
 #include <QPainter>
+#include <QPainterPath>
 #include <QRectF>
 #include <QString>
 #include <QTransform>
@@ -64,6 +65,8 @@ class GarmentDrawing {
   void paintKeepOuts(QPainter& painter, const DrawingStyle& style) const;
   void paintFrame(QPainter& painter, const DrawingStyle& style) const;
   void paintDesign(QPainter& painter, const DrawingStyle& style) const;
+  void paintRegisterMarks(QPainter& painter, const DrawingStyle& style) const;
+  [[nodiscard]] QPainterPath pathOf(const Piece& piece) const;
   void paintScene(QPainter& painter, const DrawingStyle& style, const Scene& scene) const;
   void addSides(Scene& scene, const DrawingStyle& style, const QRectF& area) const;
   void addDimensions(Scene& scene, const DrawingStyle& style) const;

@@ -1,0 +1,330 @@
+// SPDX-License-Identifier: MIT
+#include "planning/parts.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "creaseline/planning/counting.h"
+#include "creaseline/planning/wording.h"
+#include "planning/frame_search.h"
+#include "planning/placement.h"
+
+namespace creaseline {
+namespace {
+
+// The four tips of a mark's arms: for a convex window they are the whole mark.
+Piece markPiece(Point at, Length extent, Angle turn) {
+  const double half = extent.mm() / 2.0;
+  Piece piece;
+  for (const Point tip :
+       {Point{0.0, -half}, Point{half, 0.0}, Point{0.0, half}, Point{-half, 0.0}}) {
+    piece.outer.push_back(at + turned(tip, turn));
+  }
+  return piece;
+}
+
+bool mayBeMarked(const PanelShape& panel, Point at) {
+  return contains(panel.outline, at) &&
+         std::none_of(panel.keepOuts.begin(), panel.keepOuts.end(), [at](const KeepOut& keepOut) {
+           return keepOut.needle && contains(keepOut.area, at);
+         });
+}
+
+// Plans the parts of one placement whose whole is decided but for a frame.
+class PartPlanner {
+ public:
+  PartPlanner(const PlacementRequest& request, const Workshop& workshop, const PlacementPlan& whole,
+              Effort effort)
+      : request_(request),
+        workshop_(workshop),
+        whole_(whole),
+        panel_(*whole.garment->panel(whole.panel)),
+        figures_(workshop.figures.parts),
+        // Which of the frames is best decides whether there is room enough.
+        effort_(effort == Effort::AnyFrame ? Effort::BestFrame : effort) {}
+
+  Answer plan() {
+    Answer answer{whole_, {}, {}};
+    if (!whole_.design.pieces.empty()) {
+      answer.notSplit = "it has appliqué pieces, and where in it they lie is not known";
+      return answer;
+    }
+    const SplitSearch search =
+        findSplit(whole_.design.outline,
+                  {figures_.overlap.mm(), figures_.registerMark.mm() / 2.0,
+                   figures_.markClearance.mm(), figures_.marksApart.mm(), figures_.mostParts},
+                  [this](const Outline& sewing, const std::vector<Point>& marks) {
+                    return fits(sewing, marks);
+                  });
+    if (!search.split) {
+      answer.notSplit = search.gaveUp
+                            ? "of the many ways to cut it none that works was found in good time"
+                            : fmt::format(
+                                  "parallel cuts into up to {} parts leave no room for "
+                                  "every part with two register marks on each cut",
+                                  figures_.mostParts);
+      return answer;
+    }
+    for (std::size_t i = 0; i < search.split->parts.size(); ++i) {
+      answer.parts.push_back(place(*search.split, i));
+    }
+    preferOneFrame(answer.parts);
+    for (PlacementPlan& part : answer.parts) {
+      decideRest(part, request_, panel_, workshop_, effort_);
+    }
+    return answer;
+  }
+
+ private:
+  [[nodiscard]] Point onPanel(Point inDesign) const {
+    return whole_.placed.centre + turned(inDesign, whole_.placed.panelTurn);
+  }
+
+  [[nodiscard]] bool fits(const Outline& sewing, const std::vector<Point>& marks) const {
+    Outline held = sewing.transformed(whole_.placed.panelTurn, 1.0, whole_.placed.centre);
+    for (const Point mark : marks) {
+      const Point at = onPanel(mark);
+      if (!mayBeMarked(panel_, at)) {
+        return false;
+      }
+      held.pieces.push_back(markPiece(at, figures_.registerMark, whole_.placed.panelTurn));
+    }
+    const FrameSearch search =
+        searchFrames(workshop_, panel_, held, onPanel(sewing.bounds().centre()), Effort::BestFrame);
+    return !search.accepted.empty() && covers(search.accepted.front());
+  }
+
+  [[nodiscard]] bool covers(const FrameChoice& choice) const {
+    return coversHoopingError(choice.slack, workshop_.figures.hoopingError);
+  }
+
+  // A part with its place and frames; what the frames do not decide is taken from the whole.
+  PlacementPlan place(const Split& split, std::size_t index) const {
+    const SplitPart& sewn = split.parts[index];
+    const int number = static_cast<int>(index) + 1;
+    const int of = static_cast<int>(split.parts.size());
+    PlacementPlan plan = whole_;
+    plan.design = partOf(whole_.design, sewn.section, number, of);
+    plan.placed = placed(clipped(whole_.design.outline, sewn.section).bounds().centre(),
+                         plan.design.outline, number, of);
+    plan.outlineOnPanel =
+        plan.design.outline.transformed(plan.placed.panelTurn, 1.0, plan.placed.centre);
+    plan.part = part(split, index);
+    decideFrame(plan, panel_, framedOutline(plan), workshop_, effort_);
+    return plan;
+  }
+
+  [[nodiscard]] Placed placed(Point centreInDesign, const Outline& outline, int number,
+                              int of) const {
+    const UnitChoice& units = workshop_.shop->units;
+    Placed placed = whole_.placed;
+    const Box box = outline.transformed(placed.panelTurn, 1.0, {}).bounds();
+    placed.centre = onPanel(centreInDesign);
+    placed.bounds = {box.min + placed.centre, box.max + placed.centre};
+    const Length down = Length::fromMm(placed.centre.y - whole_.placed.centre.y);
+    const Length right = Length::fromMm(placed.centre.x - whole_.placed.centre.x);
+    const double direction = landmarkDirection(placed.from);
+    placed.centreOffset += direction > 0.0 ? down : -down;
+    placed.centreBelowDatum += down;
+    placed.lateral += right;
+    placed.drop = placed.centreOffset - Length::fromMm(direction > 0.0 ? -box.min.y : box.max.y);
+    const std::string which = fmt::format("part {} of {}", number, of);
+    if (down != Length()) {
+      placed.dropReasons.push_back(
+          {fmt::format("{}: its centre lies {} {} the whole design's", which,
+                       formatLength(abs(down), units), down > Length() ? "below" : "above"),
+           {},
+           "where the design is cut",
+           false});
+    }
+    if (right != Length()) {
+      placed.lateralReasons.push_back(
+          {fmt::format("{}: its centre lies {} to the viewer's {} of the whole design's", which,
+                       formatLength(abs(right), units), right > Length() ? "right" : "left"),
+           {},
+           "where the design is cut",
+           false});
+    }
+    return placed;
+  }
+
+  [[nodiscard]] DesignPart part(const Split& split, std::size_t index) const {
+    const int number = static_cast<int>(index) + 1;
+    DesignPart part;
+    part.number = number;
+    part.of = static_cast<int>(split.parts.size());
+    part.section = split.parts[index].section;
+    part.wholeCentre = whole_.placed.centre;
+    part.wholeOnPanel = whole_.outlineOnPanel;
+    if (index > 0) {
+      join(part, split.cuts[index - 1], static_cast<int>(index) - 1, number - 1);
+    }
+    if (index < split.cuts.size()) {
+      join(part, split.cuts[index], static_cast<int>(index), number + 1);
+    }
+    giveReasons(part, split);
+    return part;
+  }
+
+  void join(DesignPart& part, const Cut& cut, int cutIndex, int neighbour) const {
+    const Box box = whole_.design.outline.bounds();
+    part.joins.push_back(
+        {neighbour, onPanel(pointOnCut(cut.direction, cut.at, alongCut(box.min, cut.direction))),
+         onPanel(pointOnCut(cut.direction, cut.at, alongCut(box.max, cut.direction))),
+         Length::fromMm(cut.crossed), cut.crossed > 0.0 ? figures_.overlap : Length()});
+    for (std::size_t i = 0; i < cut.marks.size(); ++i) {
+      const int letter = cutIndex * static_cast<int>(cut.marks.size()) + static_cast<int>(i);
+      part.marks.push_back({std::string(1, static_cast<char>('A' + letter)), onPanel(cut.marks[i]),
+                            figures_.registerMark, std::min(part.number, neighbour),
+                            std::max(part.number, neighbour)});
+    }
+  }
+
+  void giveReasons(DesignPart& part, const Split& split) const {
+    const UnitChoice& units = workshop_.shop->units;
+    const Defaults& defaults = workshop_.rules->defaults;
+    const auto say = [&part](std::string text, std::string basis) {
+      part.reasons.push_back({std::move(text), {}, std::move(basis), false});
+    };
+    say(fmt::format(
+            "no frame holds the whole design; {} are the fewest by parallel cuts that leave "
+            "every part room for the shop's hooping error",
+            counted(part.of, "hooping", "hoopings")),
+        "all cuts where the design's outline is crossed least, and cuts into equal parts");
+    for (const PartJoin& join : part.joins) {
+      if (join.crossed == Length()) {
+        say(fmt::format("the cut to part {} crosses no sewing", join.neighbour),
+            "measured on the design's outline");
+      } else {
+        say(fmt::format("the cut to part {} crosses {} of sewing; all cuts together cross {}, the "
+                        "least of those tried",
+                        join.neighbour, formatLength(join.crossed, units),
+                        formatLength(Length::fromMm(split.crossed()), units)),
+            "measured on the design's outline");
+        say(fmt::format("the parts overlap there by {}", formatLength(join.overlap, units)),
+            defaults.partOverlap.basis);
+      }
+    }
+    say(fmt::format("register marks lie clear of all sewing, at least {} apart",
+                    formatLength(figures_.marksApart, units)),
+        defaults.registerMarksApart.basis);
+    say("stitches are this part's share of the design by area",
+        "estimate: where in the design each stitch lies is not known");
+  }
+
+  // 0: chosen; n: the n-th alternative, with room enough; nothing: it does not serve.
+  [[nodiscard]] std::optional<std::size_t> rankOf(const FrameId& frame,
+                                                  const PlacementPlan& plan) const {
+    if (plan.frame && plan.frame->frame == frame) {
+      return 0;
+    }
+    for (std::size_t i = 0; i < plan.alternatives.size(); ++i) {
+      if (plan.alternatives[i].frame == frame && covers(plan.alternatives[i])) {
+        return i + 1;
+      }
+    }
+    return std::nullopt;
+  }
+
+  [[nodiscard]] std::optional<std::size_t> rankOf(const FrameId& frame,
+                                                  const std::vector<PlacementPlan>& parts) const {
+    std::size_t sum = 0;
+    for (const PlacementPlan& part : parts) {
+      const auto rank = rankOf(frame, part);
+      if (!rank) {
+        return std::nullopt;
+      }
+      sum += *rank;
+    }
+    return sum;
+  }
+
+  // One frame for all parts spares changes, where it serves each of them with room enough.
+  void preferOneFrame(std::vector<PlacementPlan>& parts) const {
+    const Frame* best = nullptr;
+    std::optional<std::size_t> least;
+    for (const Frame& frame : workshop_.shop->frames) {
+      const auto sum = rankOf(frame.id, parts);
+      if (sum && (!least || *sum < *least)) {
+        least = sum;
+        best = &frame;
+      }
+    }
+    if (best == nullptr) {
+      return;
+    }
+    for (PlacementPlan& part : parts) {
+      const std::size_t rank = *rankOf(best->id, part);
+      if (rank > 0) {
+        std::swap(*part.frame, part.alternatives[rank - 1]);
+        part.frame->reasons.push_back(
+            {"the same frame for all parts of the design", {}, "ranking of frames", false});
+      }
+    }
+  }
+
+  const PlacementRequest& request_;
+  const Workshop& workshop_;
+  const PlacementPlan& whole_;
+  const PanelShape& panel_;
+  const PartFigures& figures_;
+  Effort effort_;
+};
+
+}  // namespace
+
+Answer answerInParts(const PlacementRequest& request, const Workshop& workshop, Effort effort) {
+  PlacementPlan whole = answer(request, workshop, effort);
+  if (!request.placement.split || !whole.hasRule || whole.frame) {
+    return {std::move(whole), {}, {}};
+  }
+  return PartPlanner(request, workshop, whole, effort).plan();
+}
+
+Design partOf(const Design& whole, const Box& section, int number, int of) {
+  Design part = whole;
+  part.name = fmt::format("{}, part {} of {}", whole.name, number, of);
+  part.outline = clipped(whole.outline, section).centred();
+  const Box box = part.outline.bounds();
+  part.width = Length::fromMm(box.width());
+  part.height = Length::fromMm(box.height());
+  const double share = part.outline.area().squareMm() / whole.outline.area().squareMm();
+  const auto shareOf = [share](int stitches) {
+    return std::max(1, static_cast<int>(std::lround(stitches * share)));
+  };
+  part.stitches = 0;
+  for (ThreadBlock& block : part.blocks) {
+    block.stitches = shareOf(block.stitches);
+    part.stitches += block.stitches;
+  }
+  if (part.blocks.empty()) {
+    part.stitches = shareOf(whole.stitches);
+  }
+  return part;
+}
+
+Outline framedOutline(const PlacementPlan& plan) {
+  Outline framed = plan.outlineOnPanel;
+  if (plan.part) {
+    for (const RegisterMark& mark : plan.part->marks) {
+      framed.pieces.push_back(markPiece(mark.at, mark.extent, plan.placed.panelTurn));
+    }
+  }
+  return framed;
+}
+
+bool sameDesignPart(const PlacementPlan& a, const PlacementPlan& b) {
+  if (!a.part || !b.part) {
+    return !a.part && !b.part;
+  }
+  constexpr double kSameMm = 1e-6;
+  return a.part->number == b.part->number && a.part->of == b.part->of &&
+         std::equal(a.part->marks.begin(), a.part->marks.end(), b.part->marks.begin(),
+                    b.part->marks.end(), [&](const RegisterMark& x, const RegisterMark& y) {
+                      return norm((x.at - a.placed.centre) - (y.at - b.placed.centre)) <= kSameMm;
+                    });
+}
+
+}  // namespace creaseline
