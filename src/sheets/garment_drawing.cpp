@@ -123,6 +123,9 @@ QRectF GarmentDrawing::extent() const {
   QRectF box = panelBounds_;
   if (plan_.hasRule) {
     box = box.united(designBounds());
+    for (const Piece& piece : plan_.part ? plan_.part->wholeOnPanel.pieces : std::vector<Piece>()) {
+      box = box.united(mapped(piece.outer).boundingRect());
+    }
   }
   if (frame_ != nullptr) {
     box = box.united(framePolygon(frame_->body).boundingRect());
@@ -281,18 +284,17 @@ void GarmentDrawing::paintDesign(QPainter& painter, const DrawingStyle& style) c
     return style.softened ? mixed(*thread, style.palette.cloth, 0.62) : *thread;
   };
   const Design& design = plan_.design;
-  const bool appliqued =
-      !design.pieces.empty() && design.pieces.size() == plan_.outlineOnPanel.pieces.size();
-  for (std::size_t i = 0; i < plan_.outlineOnPanel.pieces.size(); ++i) {
-    const Piece& piece = plan_.outlineOnPanel.pieces[i];
-    QPainterPath path;
-    path.setFillRule(Qt::OddEvenFill);
-    path.addPolygon(mapped(piece.outer));
-    path.closeSubpath();
-    for (const Ring& hole : piece.holes) {
-      path.addPolygon(mapped(hole));
-      path.closeSubpath();
+  const Outline& outline =
+      plan_.part && style.wholeDesign ? plan_.part->wholeOnPanel : plan_.outlineOnPanel;
+  const bool appliqued = !design.pieces.empty() && design.pieces.size() == outline.pieces.size();
+  if (plan_.part && !style.wholeDesign) {
+    painter.setPen(pen(style.palette.faintLine, style.lineWidth * unit * 0.8));
+    for (const Piece& piece : plan_.part->wholeOnPanel.pieces) {
+      painter.drawPath(pathOf(piece));
     }
+  }
+  for (std::size_t i = 0; i < outline.pieces.size(); ++i) {
+    const QPainterPath path = pathOf(outline.pieces[i]);
     const auto thread = mainThread(design, [&](const ThreadBlock& block) {
       return appliqued ? block.piece == design.pieces[i].name : true;
     });
@@ -305,6 +307,9 @@ void GarmentDrawing::paintDesign(QPainter& painter, const DrawingStyle& style) c
     painter.setPen(pen(style.palette.designLine, style.lineWidth * unit * 0.8));
     painter.drawPath(path);
   }
+  if (!style.wholeDesign) {
+    paintRegisterMarks(painter, style);
+  }
   if (!style.showCentre) {
     return;
   }
@@ -316,6 +321,31 @@ void GarmentDrawing::paintDesign(QPainter& painter, const DrawingStyle& style) c
     painter.setPen(stroke);
     painter.drawLine(centre - QPointF(arm, 0.0), centre + QPointF(arm, 0.0));
     painter.drawLine(centre - QPointF(0.0, arm), centre + QPointF(0.0, arm));
+  }
+}
+
+QPainterPath GarmentDrawing::pathOf(const Piece& piece) const {
+  QPainterPath path;
+  path.setFillRule(Qt::OddEvenFill);
+  path.addPolygon(mapped(piece.outer));
+  path.closeSubpath();
+  for (const Ring& hole : piece.holes) {
+    path.addPolygon(mapped(hole));
+    path.closeSubpath();
+  }
+  return path;
+}
+
+void GarmentDrawing::paintRegisterMarks(QPainter& painter, const DrawingStyle& style) const {
+  if (!plan_.part) {
+    return;
+  }
+  painter.setPen(pen(style.palette.designLine, style.lineWidth * style.unit));
+  for (const RegisterMark& mark : plan_.part->marks) {
+    for (const Point way : {Point{1.0, 0.0}, Point{0.0, 1.0}}) {
+      const Point arm = turned(way * (mark.extent.mm() / 2.0), plan_.placed.panelTurn);
+      painter.drawLine(toScene(mark.at - arm), toScene(mark.at + arm));
+    }
   }
 }
 

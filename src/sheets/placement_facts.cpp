@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "creaseline/planning/drawn_words.h"
+#include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 #include "sheets/text.h"
 
@@ -138,6 +139,20 @@ QString grouped(int number) {
   return text;
 }
 
+// How a part of a design meets the others.
+void addPartRows(PlacementFacts& facts, const SheetContext& context, const PlacementPlan& plan) {
+  for (const PartJoin& join : plan.part->joins) {
+    facts.rows.push_back(
+        {QStringLiteral("Join"), capitalised(toQString(joinPhrase(plan, join, context.units)))});
+  }
+  if (const std::string marks = alignedMarksPhrase(*plan.part); !marks.empty()) {
+    facts.rows.push_back({QStringLiteral("Align on"), toQString(marks)});
+  }
+  if (const std::string marks = sewnMarksPhrase(*plan.part); !marks.empty()) {
+    facts.rows.push_back({QStringLiteral("Sew too"), toQString(marks)});
+  }
+}
+
 void addDesign(PlacementFacts& facts, const SheetContext& context, const PlacementPlan& plan) {
   const Design& design = plan.design;
   const QString size = toQString(sizePhrase(design.width, design.height, context.units));
@@ -145,6 +160,9 @@ void addDesign(PlacementFacts& facts, const SheetContext& context, const Placeme
                                                       size + QStringLiteral(", ") +
                                                       grouped(design.stitches) +
                                                       QStringLiteral(" stitches")});
+  if (plan.part) {
+    addPartRows(facts, context, plan);
+  }
   for (const ThreadBlock& block : design.blocks) {
     facts.threads.push_back({toQString(block.thread), blockUse(block), grouped(block.stitches),
                              QColor(block.colour.red, block.colour.green, block.colour.blue)});
@@ -234,6 +252,7 @@ void addHeadings(PlacementFacts& facts, const SheetContext& context, const SizeG
   const Blank* blank = context.order.blank(line.blank);
   const Location* location = context.rules.location(plan.location);
   facts.title = location != nullptr ? toQString(location->name) : toQString(plan.location.text());
+  facts.title += toQString(partSuffix(plan));
   facts.detail = QStringLiteral("Line %1: %2")
                      .arg(toQString(line.id),
                           blank != nullptr ? toQString(blank->name) : toQString(line.blank.text()));
@@ -245,9 +264,9 @@ void addHeadings(PlacementFacts& facts, const SheetContext& context, const SizeG
     facts.detail = side + QStringLiteral(" · ") + facts.detail;
   }
   facts.detail = capitalised(facts.detail);
-  facts.about = QStringLiteral("line %1 %2 %3")
+  facts.about = QStringLiteral("line %1 %2%3 %4")
                     .arg(toQString(line.id), toQString(plan.location.text()),
-                         toQString(groupSizesPhrase(context, group)));
+                         toQString(partSuffix(plan)), toQString(groupSizesPhrase(context, group)));
   QStringList stopping;
   for (const std::size_t index : group) {
     const PlacementPlan& member = context.plan.placements[index];
@@ -276,8 +295,9 @@ QString placementTitle(const SheetContext& context, const SizeGroup& group) {
   const Location* location = context.rules.location(plan.location);
   return QStringLiteral("Line %1, %2: %3")
       .arg(toQString(context.order.lines[plan.line].id),
-           location != nullptr ? toQString(location->name).toLower()
-                               : toQString(plan.location.text()),
+           (location != nullptr ? toQString(location->name).toLower()
+                                : toQString(plan.location.text())) +
+               toQString(partSuffix(plan)),
            toQString(groupSizesPhrase(context, group)));
 }
 

@@ -230,6 +230,48 @@ TEST_CASE("a template on four tiles measures right across them, and its marks me
   }
 }
 
+TEST_CASE("register marks of a design in two parts measure right on both templates",
+          "[truescale]") {
+  Design design = sample::design("d", 130_mm, 80_mm);
+  design.outline = {{{{{-65, -40}, {-8, -40}, {-8, 40}, {-65, 40}}, {}},
+                     {{{8, -40}, {65, -40}, {65, 40}, {8, 40}}, {}}}};
+  Order order = sample::order(sample::blank("t-shirt"), design, "full-back", {"XL"});
+  order.lines[0].placements[0].split = true;
+  for (const Paper paper : {Paper::A4, Paper::Letter}) {
+    CAPTURE(nameOf(paper));
+    const auto sheets = sample::written(order, sample::shop({sample::frame("f", 100_mm, 116_mm)}),
+                                        paper, "templates");
+    REQUIRE(sheets->written.pages == 2);
+    const auto groups = templateGroups(contextOf(*sheets));
+    REQUIRE(groups.size() == 2);
+    for (std::size_t part = 0; part < 2; ++part) {
+      CAPTURE(part);
+      const Figure figure = templateFigure(contextOf(*sheets), groups[part], TemplateView::Usual);
+      const QImage image =
+          bodyRaster(sheets->pdf, static_cast<int>(part) + 1, bodyOf(*sheets, paper, "templates"));
+      const Box cut = cutBox(figure);
+      const double left = probe::lines(image, kDots, false, 100.0).front() - cut.min.x;
+      const double top = probe::lines(image, kDots, true, 100.0).front() - cut.min.y;
+      int arms = 0;
+      for (const Stroke& stroke : figure.strokes) {
+        if (stroke.kind != StrokeKind::Register || stroke.line[0].y != stroke.line[1].y) {
+          continue;
+        }
+        // Across the level arm, beside the upright one.
+        const double y = stroke.line[0].y;
+        const double beside = std::min(stroke.line[0].x, stroke.line[1].x) + 2.0;
+        const auto runs =
+            probe::darkRuns(image, kDots, left + beside, top + y - 1.5, top + y + 1.5);
+        REQUIRE(runs.size() == 1);
+        CHECK(std::abs(runs.front() - top - y) < kTolerance);
+        ++arms;
+      }
+      CHECK(arms == 2);
+    }
+    checkWordsInside(sheets->pdf);
+  }
+}
+
 TEST_CASE("every tile says which it is, and no words of the template are lost", "[truescale]") {
   const auto sheets = largeTemplate(Paper::A4);
   QString all;

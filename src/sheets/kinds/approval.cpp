@@ -37,6 +37,7 @@ struct Picture {
 DrawingStyle approvalStyle(double scale) {
   DrawingStyle style = DrawingStyle::paper(scale);
   style.softened = false;
+  style.wholeDesign = true;
   style.showCentre = false;
   style.showFrame = false;
   style.showKeepOuts = false;

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Templates: designs in true scale with frame window, centre and crease, to be laid on cloth.
+#include "creaseline/planning/part_words.h"
 #include "creaseline/planning/template_figure.h"
 #include "creaseline/sheets/sheet_kind.h"
 #include "sheets/text.h"
@@ -20,7 +21,7 @@ QString nameOf(const SheetContext& context, const SizeGroup& group, TemplateView
   const PlacementPlan& plan = context.plan.placements[group.front()];
   const Location* location = context.rules.location(plan.location);
   QString name = location != nullptr ? toQString(location->name) : toQString(plan.location.text());
-  name += QStringLiteral(", template");
+  name += toQString(partSuffix(plan)) + QStringLiteral(", template");
   if (view != TemplateView::Usual) {
     name += QStringLiteral(", ") + toQString(templateViewPhrase(view));
   }
@@ -37,9 +38,9 @@ SheetSection section(const SheetContext& context, const SheetHead& head, const S
   }
   page.detail = serves.join(QStringLiteral("; "));
   const PlacementPlan& first = context.plan.placements[group.front()];
-  page.about =
-      QStringLiteral("line %1 %2 template")
-          .arg(toQString(context.order.lines[first.line].id), toQString(first.location.text()));
+  page.about = QStringLiteral("line %1 %2%3 template")
+                   .arg(toQString(context.order.lines[first.line].id),
+                        toQString(first.location.text()), toQString(partSuffix(first)));
   SheetSection made;
   made.title = page.title + QStringLiteral(": ") + page.detail;
   made.pages = [context, head, group, view, page] {
