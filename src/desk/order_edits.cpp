@@ -239,6 +239,12 @@ OrderEdit OrderEdits::turn(std::size_t line, std::size_t placement, Angle turn) 
   return edit;
 }
 
+OrderEdit OrderEdits::split(std::size_t line, std::size_t placement, bool split) const {
+  const QString name = split ? tr("Allow several hoopings for %1") : tr("One hooping for %1");
+  return onPlace(line, placement, name.arg(nameOf({line, placement})),
+                 [&](OrderPlacement& at) { at.split = split; });
+}
+
 OrderEdit OrderEdits::placeNote(std::size_t line, std::size_t placement,
                                 const std::string& note) const {
   return onPlace(line, placement, tr("Note of %1").arg(nameOf({line, placement})),

@@ -54,6 +54,8 @@ class OrderEdits {
   [[nodiscard]] OrderEdit scale(std::size_t line, std::size_t placement, double scale) const;
   [[nodiscard]] OrderEdit moveDown(std::size_t line, std::size_t placement, Length moveDown) const;
   [[nodiscard]] OrderEdit turn(std::size_t line, std::size_t placement, Angle turn) const;
+  // Whether several hoopings may sew it where no frame holds it whole.
+  [[nodiscard]] OrderEdit split(std::size_t line, std::size_t placement, bool split) const;
   [[nodiscard]] OrderEdit placeNote(std::size_t line, std::size_t placement,
                                     const std::string& note) const;
   // At the first location that the garment has and the line does not use yet; nothing without one.

@@ -36,6 +36,7 @@ PlaceForm::PlaceForm(QWidget* parent) : QWidget(parent) {
   form->addRow(tr("Sca&le"), scale_);
   form->addRow(tr("&Moved down"), moveDown_);
   form->addRow(tr("Tu&rned"), turn_);
+  form->addRow(QString(), split_);
   form->addRow(tr("N&ote"), note_);
   showNothing();
 }
@@ -65,6 +66,13 @@ void PlaceForm::makeFields() {
   connect(turn_, &FieldEdit::committed, this, [this](const QString& text) {
     Q_EMIT edited(edits().turn(line_, placement_, *checkTurn(toUtf8(text))));
   });
+  split_ = new QCheckBox(tr("Se&veral hoopings"), this);
+  split_->setObjectName(QStringLiteral("placeSplit"));
+  split_->setToolTip(
+      tr("Where no frame holds the design whole, sew it in parts that meet on register marks"));
+  split_->setAccessibleDescription(split_->toolTip());
+  connect(split_, &QCheckBox::clicked, this,
+          [this](bool checked) { Q_EMIT edited(edits().split(line_, placement_, checked)); });
   note_ = new NoteEdit(QStringLiteral("placeNote"), tr("Note of the place"), this);
   connect(note_, &NoteEdit::committed, this, [this](const QString& text) {
     Q_EMIT edited(edits().placeNote(line_, placement_, toUtf8(text.trimmed())));
@@ -96,6 +104,7 @@ void PlaceForm::show(const std::shared_ptr<const PlannedOrder>& planned, std::si
   scale_->setText(tr("%1 %", "number").arg(std::round(shown.scale * 1000.0) / 10.0));
   moveDown_->setText(toQString(exactText(shown.moveDown, unit())));
   turn_->setText(toQString(formatAngle(shown.turn)));
+  split_->setChecked(shown.split);
   note_->setText(toQString(shown.note));
 }
 

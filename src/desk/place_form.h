@@ -2,6 +2,7 @@
 // One place of a line: location, design, scale, what is moved and turned against the rule, note.
 #pragma once
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QWidget>
 #include <memory>
@@ -40,6 +41,7 @@ class PlaceForm : public QWidget {
   FieldEdit* scale_ = nullptr;
   FieldEdit* moveDown_ = nullptr;
   FieldEdit* turn_ = nullptr;
+  QCheckBox* split_ = nullptr;
   NoteEdit* note_ = nullptr;
 };
 

@@ -115,7 +115,7 @@ void PlannedOrder::indexPlan() {
       }
     }
     if (const auto& spot = known[planned.placement]) {
-      index_.emplace(Key{spot->line, *spot->placement, planned.size}, &planned);
+      index_[Key{spot->line, *spot->placement, planned.size}].push_back(&planned);
     }
   }
 }
@@ -146,8 +146,16 @@ void PlannedOrder::collectSizes() {
 
 const PlacementPlan* PlannedOrder::find(std::size_t line, std::size_t placement,
                                         const SizeName& size) const {
+  const auto& all = hoopings(line, placement, size);
+  return all.empty() ? nullptr : all.front();
+}
+
+const std::vector<const PlacementPlan*>& PlannedOrder::hoopings(std::size_t line,
+                                                                std::size_t placement,
+                                                                const SizeName& size) const {
+  static const std::vector<const PlacementPlan*> kNone;
   const auto found = index_.find(Key{line, placement, size});
-  return found == index_.end() ? nullptr : found->second;
+  return found == index_.end() ? kNone : found->second;
 }
 
 std::vector<const PlacementPlan*> PlannedOrder::sizes(std::size_t line,

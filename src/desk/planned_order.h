@@ -39,7 +39,11 @@ class PlannedOrder {
   [[nodiscard]] const Rules& rules() const { return *rules_; }
   [[nodiscard]] const UnitChoice& units() const { return units_; }
 
-  // The answer for one garment size at one place, or null.
+  // The answers for one garment size at one place: one for each hooping; none without a plan.
+  [[nodiscard]] const std::vector<const PlacementPlan*>& hoopings(std::size_t line,
+                                                                  std::size_t placement,
+                                                                  const SizeName& size) const;
+  // The first of them, or null.
   [[nodiscard]] const PlacementPlan* find(std::size_t line, std::size_t placement,
                                           const SizeName& size) const;
   // Where a finding's place stands in order(); nothing if it is gone.
@@ -67,7 +71,7 @@ class PlannedOrder {
   std::shared_ptr<const Rules> rules_;
   UnitChoice units_;
   using Key = std::tuple<std::size_t, std::size_t, SizeName>;
-  std::map<Key, const PlacementPlan*> index_;
+  std::map<Key, std::vector<const PlacementPlan*>> index_;
   std::vector<SizeName> sizesInOrder_;
 };
 

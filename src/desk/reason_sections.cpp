@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 #include "desk/text.h"
 
@@ -32,8 +33,8 @@ class Sections {
             .arg(toQString(blank == nullptr ? line.blank.text() : blank->name),
                  toQString(plan_.design.name), text(plan_.design.width), text(plan_.design.height));
     result.state = plan_.worst;
-    for (ReasonSection section : {attention(), where(), frame(), room(), rejected(), backing(),
-                                  needle(), steps(), assumed(), cautions()}) {
+    for (ReasonSection section : {attention(), hooping(), where(), frame(), room(), rejected(),
+                                  backing(), needle(), steps(), assumed(), cautions()}) {
       if (!section.answers.empty() || !section.lines.empty()) {
         result.sections.push_back(std::move(section));
       }
@@ -74,6 +75,29 @@ class Sections {
             {capitalised(toQString(finding.text)), {}, false, finding.severity});
       }
     }
+    return section;
+  }
+
+  // Of a design that is sewn in several.
+  ReasonSection hooping() const {
+    ReasonSection section{tr("Part"), {}, {}};
+    if (!plan_.part) {
+      return section;
+    }
+    const DesignPart& part = *plan_.part;
+    section.answers.push_back(tr("Part %1 of %2").arg(part.number).arg(part.of));
+    for (const std::string& step : {alignStep(part), sewMarksStep(part)}) {
+      if (!step.empty()) {
+        section.answers.push_back(toQString(step));
+      }
+    }
+    for (const PartJoin& join : part.joins) {
+      say(section, capitalised(toQString(joinPhrase(plan_, join, units_))));
+    }
+    for (const RegisterMark& mark : part.marks) {
+      say(section, tr("Mark %1: %2").arg(toQString(mark.name), toQString(markPhrase(plan_, mark))));
+    }
+    add(section, part.reasons);
     return section;
   }
 

@@ -45,7 +45,11 @@ void Selection::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
 }
 
 const PlacementPlan* Selection::current() const {
-  return empty() ? nullptr : planned_->find(line_, placement_, size_);
+  if (empty()) {
+    return nullptr;
+  }
+  const auto& hoopings = planned_->hoopings(line_, placement_, size_);
+  return hoopings.empty() ? nullptr : hoopings[std::min(hooping_, hoopings.size() - 1)];
 }
 
 std::optional<Spot> Selection::spot() const {
@@ -78,12 +82,22 @@ void Selection::choose(std::size_t line, std::size_t placement, const SizeName& 
 void Selection::choose(std::size_t line, std::size_t placement, const SizeName& size,
                        bool wholeLine) {
   const auto before = std::tuple(line_, placement_, size_, wholeLine_);
+  if (line != line_ || placement != placement_) {
+    hooping_ = 0;
+  }
   line_ = line;
   placement_ = placement;
   size_ = size;
   wholeLine_ = wholeLine;
   settle();
   if (before != std::tuple(line_, placement_, size_, wholeLine_)) {
+    Q_EMIT changed();
+  }
+}
+
+void Selection::chooseHooping(std::size_t hooping) {
+  if (hooping_ != hooping) {
+    hooping_ = hooping;
     Q_EMIT changed();
   }
 }

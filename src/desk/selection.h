@@ -27,6 +27,8 @@ class Selection : public QObject {
   [[nodiscard]] std::size_t line() const { return line_; }
   [[nodiscard]] std::size_t placement() const { return placement_; }
   [[nodiscard]] const SizeName& size() const { return size_; }
+  // Which hooping of a design that is sewn in several, counted from 0.
+  [[nodiscard]] std::size_t hooping() const { return hooping_; }
   // The plan of what is selected; null if nothing is, or there is no plan yet.
   [[nodiscard]] const PlacementPlan* current() const;
 
@@ -40,6 +42,7 @@ class Selection : public QObject {
   void choosePlacement(std::size_t line, std::size_t placement);
   void chooseSize(const SizeName& size);
   void choose(std::size_t line, std::size_t placement, const SizeName& size);
+  void chooseHooping(std::size_t hooping);
 
  Q_SIGNALS:
   void changed();
@@ -51,6 +54,7 @@ class Selection : public QObject {
   std::shared_ptr<const PlannedOrder> planned_;
   std::string orderId_, lineId_;
   std::size_t line_ = 0, placement_ = 0;
+  std::size_t hooping_ = 0;
   bool wholeLine_ = false;
   SizeName size_;
 };

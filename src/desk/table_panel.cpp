@@ -10,6 +10,28 @@
 
 namespace creaseline::desk {
 
+namespace {
+
+// As many buttons as there are choices. They are kept where they can be, so that the focus stays on
+// one that was just pressed.
+void setCount(QButtonGroup& group, QHBoxLayout& row, std::size_t count, QWidget* parent) {
+  while (group.buttons().size() > static_cast<qsizetype>(count)) {
+    QAbstractButton* last = group.buttons().constLast();
+    group.removeButton(last);
+    delete last;
+  }
+  for (qsizetype i = group.buttons().size(); i < static_cast<qsizetype>(count); ++i) {
+    auto* button = new QToolButton(parent);
+    button->setCheckable(true);
+    button->setFocusPolicy(Qt::StrongFocus);
+    button->setMinimumHeight(28);
+    group.addButton(button, static_cast<int>(i));
+    row.addWidget(button);
+  }
+}
+
+}  // namespace
+
 TablePanel::TablePanel(Selection& selection, const QList<QAction*>& zoomActions, QWidget* parent)
     : QWidget(parent), selection_(selection) {
   auto* layout = new QVBoxLayout(this);
@@ -20,8 +42,13 @@ TablePanel::TablePanel(Selection& selection, const QList<QAction*>& zoomActions,
   strip->setSpacing(4);
   places_ = new QHBoxLayout;
   places_->setSpacing(4);
-  buttons_ = new QButtonGroup(this);
+  placeButtons_ = new QButtonGroup(this);
+  hoopings_ = new QHBoxLayout;
+  hoopings_->setSpacing(4);
+  hoopingButtons_ = new QButtonGroup(this);
   strip->addLayout(places_);
+  strip->addSpacing(12);
+  strip->addLayout(hoopings_);
   strip->addStretch(1);
   zoom_ = new QLabel(this);
   zoom_->setObjectName(QStringLiteral("zoom"));
@@ -37,15 +64,18 @@ TablePanel::TablePanel(Selection& selection, const QList<QAction*>& zoomActions,
   layout->addLayout(strip);
   canvas_ = new TableCanvas(this);
   layout->addWidget(canvas_, 1);
-  connect(buttons_, &QButtonGroup::idClicked, this, [this](int id) {
+  connect(placeButtons_, &QButtonGroup::idClicked, this, [this](int id) {
     selection_.choosePlacement(selection_.line(), static_cast<std::size_t>(id));
   });
+  connect(hoopingButtons_, &QButtonGroup::idClicked, this,
+          [this](int id) { selection_.chooseHooping(static_cast<std::size_t>(id)); });
   connect(canvas_, &TableCanvas::zoomChanged, this,
           [this] { zoom_->setText(tr("%1 % of true size").arg(canvas_->percentOfTrueSize())); });
 }
 
 void TablePanel::showSelection(const std::shared_ptr<const PlannedOrder>& planned) {
   fillPlaces(*planned);
+  fillHoopings(*planned);
   canvas_->setPicture(planned, selection_.current(), emptyText(*planned));
 }
 
@@ -61,26 +91,30 @@ QString TablePanel::emptyText(const PlannedOrder& planned) {
                                         "quantity of at least one size.");
 }
 
+void TablePanel::fillHoopings(const PlannedOrder& planned) {
+  const PlacementPlan* shown = selection_.current();
+  const std::size_t count =
+      shown == nullptr || !shown->part
+          ? 0
+          : planned.hoopings(selection_.line(), selection_.placement(), selection_.size()).size();
+  setCount(*hoopingButtons_, *hoopings_, count, this);
+  for (std::size_t i = 0; i < count; ++i) {
+    const int number = static_cast<int>(i) + 1;
+    QAbstractButton* button = hoopingButtons_->button(static_cast<int>(i));
+    button->setText(tr("Part %1").arg(number));
+    button->setAccessibleName(tr("Part %1 of %2 of the design").arg(number).arg(count));
+    button->setToolTip(button->accessibleName());
+    button->setChecked(number == shown->part->number);
+  }
+}
+
 void TablePanel::fillPlaces(const PlannedOrder& planned) {
   const auto& placements = planned.order() == nullptr || selection_.empty()
                                ? std::vector<OrderPlacement>()
                                : planned.order()->lines[selection_.line()].placements;
-  // Buttons are kept where they can be, so that the focus stays on one that was just pressed.
-  while (buttons_->buttons().size() > static_cast<qsizetype>(placements.size())) {
-    QAbstractButton* last = buttons_->buttons().constLast();
-    buttons_->removeButton(last);
-    delete last;
-  }
+  setCount(*placeButtons_, *places_, placements.size(), this);
   for (std::size_t i = 0; i < placements.size(); ++i) {
-    auto* button = qobject_cast<QToolButton*>(buttons_->button(static_cast<int>(i)));
-    if (button == nullptr) {
-      button = new QToolButton(this);
-      button->setCheckable(true);
-      button->setFocusPolicy(Qt::StrongFocus);
-      button->setMinimumHeight(28);
-      buttons_->addButton(button, static_cast<int>(i));
-      places_->addWidget(button);
-    }
+    QAbstractButton* button = placeButtons_->button(static_cast<int>(i));
     const Location* location = planned.rules().location(placements[i].location);
     const QString name =
         toQString(location == nullptr ? placements[i].location.text() : location->name);

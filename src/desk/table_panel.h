@@ -25,12 +25,15 @@ class TablePanel : public QWidget {
 
  private:
   void fillPlaces(const PlannedOrder& planned);
+  void fillHoopings(const PlannedOrder& planned);
   [[nodiscard]] static QString emptyText(const PlannedOrder& planned);
 
   Selection& selection_;
   TableCanvas* canvas_ = nullptr;
   QHBoxLayout* places_ = nullptr;
-  QButtonGroup* buttons_ = nullptr;
+  QButtonGroup* placeButtons_ = nullptr;
+  QHBoxLayout* hoopings_ = nullptr;
+  QButtonGroup* hoopingButtons_ = nullptr;
   QLabel* zoom_ = nullptr;
 };
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Editing as a person does: keys and clicks in table and forms.
+#include <QCheckBox>
 #include <QComboBox>
 #include <QFileDialog>
 #include <QLineEdit>
@@ -7,6 +8,7 @@
 #include <QPlainTextEdit>
 #include <QTabWidget>
 #include <QTimer>
+#include <QToolButton>
 
 #include "desk/field_edit.h"
 #include "desk/order_model.h"
@@ -105,6 +107,38 @@ TEST_CASE("A field says beside it what is wrong, and takes what is right in any 
   typeInto(moveDown, QStringLiteral("99"));
   QTest::keyClick(&moveDown, Qt::Key_Escape);
   CHECK(moveDown.text().startsWith(QStringLiteral("-3 mm")));
+}
+
+TEST_CASE("Several hoopings are allowed by a tick, and each part is shown by its button",
+          "[desk][editing]") {
+  DeskOnDemo desk(7);
+  desk.openDemo();
+  // The banner on the full back of line 7.
+  desk.order().setCurrentIndex(model(desk).indexOf(6, 0, 0));
+  desk.find<QTabWidget>("details").setCurrentIndex(2);
+  auto& split = desk.find<QCheckBox>("placeSplit");
+  REQUIRE(split.isChecked());
+  const auto partButton = [&](int number) -> QToolButton* {
+    for (auto* button : desk.window->findChildren<QToolButton*>()) {
+      if (button->accessibleName() == QStringLiteral("Part %1 of 2 of the design").arg(number)) {
+        return button;
+      }
+    }
+    return nullptr;
+  };
+  REQUIRE(partButton(2) != nullptr);
+  CHECK(partButton(1)->isChecked());
+  QTest::mouseClick(partButton(2), Qt::LeftButton);
+  CHECK(partButton(2)->isChecked());
+  split.setFocus();
+  QTest::keyClick(&split, Qt::Key_Space);
+  CHECK(desk.window->isWindowModified());
+  CHECK(desk.action("undo").text().contains(QStringLiteral("One hooping")));
+  REQUIRE(desk.waitForPlan());
+  CHECK(partButton(1) == nullptr);
+  desk.action("undo").trigger();
+  REQUIRE(desk.waitForPlan());
+  CHECK(partButton(1) != nullptr);
 }
 
 TEST_CASE("A garment and a place are added, filled in and removed by keyboard and menu",

@@ -76,7 +76,9 @@ class Hands {
         return edits.placeNote(line, place, text);
       case 15:
         return edits.design(line, place, design);
-      case 16: {
+      case 16:
+        return edits.split(line, place, upTo(2) == 0);
+      case 17: {
         const auto locations = edits.locations(line);
         return edits.location(line, place, locations[upTo(locations.size())]->id);
       }
