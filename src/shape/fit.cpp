@@ -222,6 +222,27 @@ Slack FrameOpening::slack(const Region& region, std::span<const Point> hull, Poi
   return slack;
 }
 
+bool FrameOpening::bearsError(const Region& region, std::span<const Point> hull, Point at,
+                              Length sideways, Length along, Angle turn) const {
+  const double wanted = std::abs(turn.radians());
+  if (wanted > kLargestTurnSlack.radians()) {
+    return false;
+  }
+  constexpr double kRounding = 1e-9;
+  for (const Point corner : {Point{-1, -1}, Point{1, -1}, Point{1, 1}, Point{-1, 1}}) {
+    const Point place = at + Point{corner.x * sideways.mm(), corner.y * along.mm()};
+    if (!region.contains(place, kRounding)) {
+      return false;
+    }
+    for (const OpeningPart& part : *parts_) {
+      if (wanted > 0.0 && part.turnLimit(hull, place, wanted) < wanted - kRounding) {
+        return false;
+      }
+    }
+  }
+  return true;
+}
+
 double FrameOpening::depth(std::span<const Point> hull, Point at) const {
   double depth = std::numeric_limits<double>::infinity();
   for (const OpeningPart& part : *parts_) {

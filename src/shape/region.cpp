@@ -63,6 +63,29 @@ void appendPoints(Polyline& points, const Chain& chain, double tolerance) {
   }
 }
 
+// Distance from a point inside to an upper edge above it.
+double distanceToEdge(const Chain& chain, Point point) {
+  double least = std::numeric_limits<double>::infinity();
+  for (const Span& span : chain) {
+    least = std::min(least, norm(nearestOnSpan(span, point) - point));
+  }
+  return least;
+}
+
+// How far a point inside can go along (1, -1) or (-1, -1), in steps of that, before it meets the
+// upper edge.
+double stepsToEdge(const Chain& chain, Point point, double sideways) {
+  // Where the edge meets the line y = point.y - sideways * (x - point.x): the edge less the line
+  // is convex and not positive at the point.
+  const Span line = lineSpan(chain.front().from, chain.back().to, sideways,
+                             -(point.y + kRoundingMm) - sideways * point.x);
+  const auto inside = whereSumAtMostZero(chain, {line});
+  if (!inside) {
+    return 0.0;
+  }
+  return std::max(0.0, sideways > 0.0 ? inside->high - point.x : point.x - inside->low);
+}
+
 OpenRegion opened(const std::vector<Span>& top, const std::vector<Span>& bottom) {
   return {top.front().from, top.back().to, top, flipped(bottom)};
 }
@@ -154,6 +177,25 @@ Point Region::nearest(Point point) const {
     keepNearer(best, {x, std::clamp(point.y, open->low, open->high)}, point);
   }
   return best;
+}
+
+double Region::discAround(Point point) const {
+  if (!contains(point)) {
+    return 0.0;
+  }
+  return std::min({distanceToEdge(top_, point),
+                   distanceToEdge(flipped(bottom_), {point.x, -point.y}),
+                   point.x - top_.front().from, top_.back().to - point.x});
+}
+
+double Region::squareAround(Point point) const {
+  if (!contains(point)) {
+    return 0.0;
+  }
+  const Chain bottom = flipped(bottom_);
+  const Point below{point.x, -point.y};
+  return std::min({stepsToEdge(top_, point, 1.0), stepsToEdge(top_, point, -1.0),
+                   stepsToEdge(bottom, below, 1.0), stepsToEdge(bottom, below, -1.0)});
 }
 
 Ring Region::boundary(double tolerance) const {

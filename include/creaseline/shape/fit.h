@@ -56,6 +56,14 @@ class FrameOpening {
   // moves on a circle, and the first meeting of a circle with the boundary ends the turn.
   [[nodiscard]] Slack slack(const Region& region, std::span<const Point> hull, Point at) const;
 
+  // Whether a hooped design that is off by up to that much sideways, along and turned, all at once
+  // and each either way, can still be brought true: it fits at every place of the rectangle around
+  // `at`, at every turn. The window is convex, so the four corners decide; for each the turn is in
+  // closed form. Precondition: region == translations(hull). False for a turn beyond
+  // kLargestTurnSlack.
+  [[nodiscard]] bool bearsError(const Region& region, std::span<const Point> hull, Point at,
+                                Length sideways, Length along, Angle turn) const;
+
   // Signed room at one translation: the least distance of any hull point from the boundary,
   // negative if one is outside (then by how much, at most). Millimetres.
   [[nodiscard]] double depth(std::span<const Point> hull, Point at) const;

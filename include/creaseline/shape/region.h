@@ -45,6 +45,11 @@ class Region {
   [[nodiscard]] Point balancedPoint() const;
   // The point of the region nearest to the given one. Precondition: not empty.
   [[nodiscard]] Point nearest(Point point) const;
+  // Radius of the largest disc around the point that lies inside, and half the side of the largest
+  // square with sides along the axes; 0 if the point is not inside. Both exact up to rounding: the
+  // nearest line or arc, and the first that one of the four diagonals meets.
+  [[nodiscard]] double discAround(Point point) const;
+  [[nodiscard]] double squareAround(Point point) const;
   // Boundary as a polygon for drawing, arcs within `tolerance` millimetres.
   [[nodiscard]] Ring boundary(double tolerance) const;
   // Points in both. Exact up to rounding: arcs and lines are met in closed form.
