@@ -50,6 +50,30 @@ std::string shortfall(Length missing, const UnitChoice& units) {
                                                  : formatLength(missing, units);
 }
 
+// Where the frame would have to be turned on the garment to hold the design: to the whole degree,
+// or to the tenth if no whole one near it serves.
+std::optional<Angle> turnThatHolds(const PreparedFrame& frame, const Ring& hull) {
+  const auto least = frame.opening.smallestTurn(hull, Angle::fromDegrees(180.0));
+  if (!least) {
+    return std::nullopt;
+  }
+  for (const std::int64_t step : {1'000, 100}) {
+    const std::int64_t size = std::abs(std::int64_t{least->millidegrees()});
+    const std::int64_t rounded = (size + step - 1) / step * step;
+    const Angle turn = Angle::fromMillidegrees(*least < Angle() ? -rounded : rounded);
+    if (!frame.opening.translations(transformedRing(hull, turn, {})).empty()) {
+      return frame.turn - turn;  // turning the frame turns the design in it the other way
+    }
+  }
+  return std::nullopt;
+}
+
+std::string turnPhrase(Angle turn) {
+  return fmt::format("; turned on the garment by {} {} it would hold the design",
+                     formatAngle(turn < Angle() ? -turn : turn),
+                     turn < Angle() ? "counter-clockwise" : "clockwise");
+}
+
 FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const UnitChoice& units) {
   FrameRejection rejection{frame.frame->id, frame.turn, FrameTest::HoldsDesign, {}, {}, 0.0};
   const Box box = ringBounds(hull);
@@ -66,6 +90,9 @@ FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const Unit
     rejection.missing = Length::fromMm(std::max(0.0, -depth));
     rejection.what =
         fmt::format("its corners cut the design by {}", shortfall(rejection.missing, units));
+  }
+  if (const auto turn = turnThatHolds(frame, hull)) {
+    rejection.what += turnPhrase(*turn);
   }
   return rejection;
 }
@@ -110,6 +137,12 @@ FrameRejection meetsGarment(const PreparedFrame& frame, const Meeting& worst, bo
   return rejection;
 }
 
+bool covers(const PreparedFrame& frame, const Region& region, const Ring& hull, Point translation,
+            const HoopingError& error) {
+  return frame.opening.bearsError(region, hull, translation, error.sideways, error.along,
+                                  error.turn);
+}
+
 Candidate accept(const PreparedFrame& frame, const Region& region, const Ring& hull, Point design,
                  Point translation, const Workshop& workshop, std::size_t order) {
   Candidate candidate;
@@ -121,7 +154,7 @@ Candidate accept(const PreparedFrame& frame, const Region& region, const Ring& h
   choice.centre = design - translation;
   choice.slack = frame.opening.slack(region, hull, translation);
   choice.room = moved(region, choice.centre);
-  candidate.covers = coversHoopingError(choice.slack, workshop.figures.hoopingError);
+  candidate.covers = covers(frame, region, hull, translation, workshop.figures.hoopingError);
   const Length margin = workshop.figures.clampMargin * 2.0;
   candidate.backingArea = ((frame.bodyWidth + margin) * (frame.bodyHeight + margin)).squareMm();
   return candidate;
@@ -152,17 +185,22 @@ void explainTurn(std::vector<Candidate>& candidates) {
   }
 }
 
-void giveReasons(std::vector<FrameChoice>& accepted, const Workshop& workshop) {
+void giveReasons(std::vector<Candidate>& accepted, const Workshop& workshop, Point centre) {
   const UnitChoice& units = workshop.shop->units;
-  for (FrameChoice& choice : accepted) {
-    const bool covers = coversHoopingError(choice.slack, workshop.figures.hoopingError);
+  for (Candidate& candidate : accepted) {
+    FrameChoice& choice = candidate.choice;
     choice.reasons.push_back(
-        {fmt::format("room {} to the nearest side, {} turned; the shop's hooping error is {} "
-                     "sideways, {} along, {}",
-                     roomPhrase(choice.slack.least(), units), formatAngle(choice.slack.turn),
+        {fmt::format("room {} to the nearest side, {} sideways and along at once, {} any way, {} "
+                     "turned; the shop's hooping error is {} sideways, {} along, {}, and all "
+                     "together {} be made good",
+                     roomPhrase(choice.slack.least(), units),
+                     roomPhrase(Length::fromMm(choice.room.squareAround(centre)), units),
+                     roomPhrase(Length::fromMm(choice.room.discAround(centre)), units),
+                     formatAngle(choice.slack.turn),
                      formatLength(workshop.figures.hoopingError.sideways, units),
                      formatLength(workshop.figures.hoopingError.along, units),
-                     formatAngle(workshop.figures.hoopingError.turn)),
+                     formatAngle(workshop.figures.hoopingError.turn),
+                     candidate.covers ? "can" : "cannot"),
          {},
          workshop.figures.hoopingError.basis,
          false});
@@ -173,7 +211,7 @@ void giveReasons(std::vector<FrameChoice>& accepted, const Workshop& workshop) {
                                 "measured on the drawn panel",
                                 false});
     }
-    if (covers && &choice == &accepted.front() && accepted.size() > 1) {
+    if (candidate.covers && &candidate == &accepted.front() && accepted.size() > 1) {
       choice.reasons.push_back(
           {"of the frames that hold it with enough room it needs the least backing",
            {},
@@ -306,9 +344,15 @@ void tryFrame(FrameSearch& search, std::vector<Candidate>& candidates, const Pre
 
 }  // namespace
 
-bool coversHoopingError(const Slack& slack, const HoopingError& error) {
+bool slackCovers(const Slack& slack, const HoopingError& error) {
   return slack.left >= error.sideways && slack.right >= error.sideways && slack.up >= error.along &&
          slack.down >= error.along && slack.turn >= error.turn;
+}
+
+bool coversHoopingError(const PreparedFrame& frame, const Outline& onPanel, Point centre,
+                        Point frameCentre, const HoopingError& error) {
+  const Ring hull = hullAround(onPanel, centre);
+  return covers(frame, frame.opening.translations(hull), hull, centre - frameCentre, error);
 }
 
 RoomInFrame roomInFrame(const PreparedFrame& frame, const Outline& onPanel, Point centre,
@@ -337,16 +381,19 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
   std::sort(candidates.begin(), candidates.end(), better);
   search.onlyTurned =
       !candidates.empty() && std::all_of(candidates.begin(), candidates.end(), quarterTurned);
+  search.bestCoversError = !candidates.empty() && candidates.front().covers;
   explainTurn(candidates);
   keepBestTurn(candidates);
-  for (Candidate& candidate : candidates) {
-    if (effort == Effort::Full) {
+  if (effort == Effort::Full) {
+    for (Candidate& candidate : candidates) {
       measureBody(candidate, panel, workshop.crossings);
     }
+    giveReasons(candidates, workshop, centre);
+  }
+  for (Candidate& candidate : candidates) {
     search.accepted.push_back(std::move(candidate.choice));
   }
   if (effort == Effort::Full) {
-    giveReasons(search.accepted, workshop);
     dropAccepted(search);
     if (search.accepted.empty()) {
       askScales(search, workshop, hull, panel.name);

@@ -11,6 +11,7 @@ namespace creaseline {
 
 struct FrameSearch {
   std::vector<FrameChoice> accepted;       // best first, each frame in its best way of lying
+  bool bestCoversError = false;            // the first one bears the shop's hooping error
   bool onlyTurned = false;                 // no way without a quarter turn would do
   std::vector<FrameRejection> rejections;  // one for each frame that fails, its nearest miss
   double largestScale = 0.0;               // that any window would hold; 1 or more if one holds it
@@ -29,7 +30,11 @@ struct RoomInFrame {
 RoomInFrame roomInFrame(const PreparedFrame& frame, const Outline& onPanel, Point centre,
                         Point frameCentre);
 
-// True if the slack covers the shop's own hooping error on every side and turned.
-bool coversHoopingError(const Slack& slack, const HoopingError& error);
+// True if a garment hooped as badly as the shop's own error, sideways, along and turned at once,
+// can still be brought true. Arguments as for roomInFrame().
+bool coversHoopingError(const PreparedFrame& frame, const Outline& onPanel, Point centre,
+                        Point frameCentre, const HoopingError& error);
+// True if the slack on every side and turned, each alone, is no less than the error.
+bool slackCovers(const Slack& slack, const HoopingError& error);
 
 }  // namespace creaseline

@@ -9,6 +9,7 @@
 #include "creaseline/planning/wording.h"
 #include "planning/cloth.h"
 #include "planning/frame_search.h"
+#include "planning/parts.h"
 #include "planning/placement.h"
 
 namespace creaseline {
@@ -231,21 +232,26 @@ class Observer {
                       "the machine as well",
                       formatAngle(choice.turn)));
     }
-    if (!coversHoopingError(choice.slack, workshop_.figures.hoopingError)) {
-      const HoopingError& error = workshop_.figures.hoopingError;
-      const Length missing =
-          std::max({error.sideways - std::min(choice.slack.left, choice.slack.right),
-                    error.along - std::min(choice.slack.up, choice.slack.down), Length()});
-      say(Severity::Watch, FindingCode::LittleRoom, {},
-          fmt::format(
-              "{} leaves little room: to the nearest side {}, turned {}; the shop's hooping "
-              "error is {} sideways, {} along, {}",
-              nameOfFrame(choice.frame), roomPhrase(choice.slack.least(), units_),
-              formatAngle(choice.slack.turn), text(error.sideways), text(error.along),
-              formatAngle(error.turn)),
-          "short by", missing);
-    }
+    roomForError(choice);
     unusableSmallerFrame(choice);
+  }
+
+  void roomForError(const FrameChoice& choice) {
+    const HoopingError& error = workshop_.figures.hoopingError;
+    if (bearsHoopingError(plan_, choice, workshop_)) {
+      return;
+    }
+    const std::string text = fmt::format(
+        "{} leaves little room: to the nearest side {}, turned {}{}; the shop's hooping error is "
+        "{} sideways, {} along, {}",
+        nameOfFrame(choice.frame), roomPhrase(choice.slack.least(), units_),
+        formatAngle(choice.slack.turn),
+        slackCovers(choice.slack, error) ? ", but not both at once" : "",
+        this->text(error.sideways), this->text(error.along), formatAngle(error.turn));
+    const Length missing =
+        std::max({error.sideways - std::min(choice.slack.left, choice.slack.right),
+                  error.along - std::min(choice.slack.up, choice.slack.down), Length()});
+    say(Severity::Watch, FindingCode::LittleRoom, {}, text, "short by", missing);
   }
 
   // A smaller frame would hold the design but cannot sit here: worth knowing before somebody

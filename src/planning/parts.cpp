@@ -93,11 +93,7 @@ class PartPlanner {
     }
     const FrameSearch search =
         searchFrames(workshop_, panel_, held, onPanel(sewing.bounds().centre()), Effort::BestFrame);
-    return !search.accepted.empty() && covers(search.accepted.front());
-  }
-
-  [[nodiscard]] bool covers(const FrameChoice& choice) const {
-    return coversHoopingError(choice.slack, workshop_.figures.hoopingError);
+    return search.bestCoversError;
   }
 
   // A part with its place and frames; what the frames do not decide is taken from the whole.
@@ -221,7 +217,8 @@ class PartPlanner {
       return 0;
     }
     for (std::size_t i = 0; i < plan.alternatives.size(); ++i) {
-      if (plan.alternatives[i].frame == frame && covers(plan.alternatives[i])) {
+      if (plan.alternatives[i].frame == frame &&
+          bearsHoopingError(plan, plan.alternatives[i], workshop_)) {
         return i + 1;
       }
     }
@@ -303,6 +300,13 @@ Design partOf(const Design& whole, const Box& section, int number, int of) {
     part.stitches = shareOf(whole.stitches);
   }
   return part;
+}
+
+bool bearsHoopingError(const PlacementPlan& plan, const FrameChoice& choice,
+                       const Workshop& workshop) {
+  const PreparedFrame* frame = preparedFrame(workshop, choice.frame, choice.turn);
+  return frame != nullptr && coversHoopingError(*frame, framedOutline(plan), plan.placed.centre,
+                                                choice.centre, workshop.figures.hoopingError);
 }
 
 Outline framedOutline(const PlacementPlan& plan) {
