@@ -178,8 +178,7 @@ void DeskWindow::Parts::takeUp(const LeftWork& work) {
     return;
   }
   try {
-    document_.recover(work.orderFile, work.draft);
-    recovery_.takeOver(work);
+    recovery_.takeUp(work);
   } catch (const InputError& error) {
     messageBar_->say(Severity::Stop, tr("What was left cannot be read"), toQString(error.what()));
   }

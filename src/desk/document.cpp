@@ -40,6 +40,18 @@ Document::~Document() {
 }
 
 void Document::openOrder(const std::filesystem::path& file) {
+  letDraftGo();
+  read(file);
+}
+
+void Document::letDraftGo() {
+  if (recovered_) {
+    recovered_.reset();
+    Q_EMIT recoveryEnded(false);
+  }
+}
+
+void Document::read(const std::filesystem::path& file) {
   wantedOrder_ = absoluteText(file);
   openingOrder_ = true;
   if (wantedShop_.isEmpty()) {
@@ -81,10 +93,11 @@ void Document::recover(const QString& orderFile, const std::filesystem::path& dr
   Loaded<Order> loaded = loadOrderDraft(draft, *rules_);
   if (orderFile.isEmpty() || !QFileInfo::exists(orderFile)) {
     startOrder(std::move(loaded.value), loaded.original);
+    Q_EMIT recoveryEnded(true);
     return;
   }
   recovered_ = std::move(loaded);
-  openOrder(toPath(orderFile));
+  read(toPath(orderFile));
 }
 
 void Document::openShop(const std::filesystem::path& file) {
@@ -104,7 +117,7 @@ void Document::cancelPlanning() {
   wantedOrder_ = orderFile_;
   wantedShop_ = shopFile_;
   readingOrder_ = readingShop_ = openingOrder_ = false;
-  recovered_.reset();
+  letDraftGo();
   setStale(planned_->plan() != nullptr);
 }
 
@@ -212,6 +225,7 @@ void Document::takeRecovered() {
                         recovered.original.file.parent_path()};
   undoStack_.push(makeOrderStep(*this, tr("Take up what was not saved"),
                                 movedOrder(left, folder(), original_)));
+  Q_EMIT recoveryEnded(true);
 }
 
 // What both sides changed is merged, as a step that can be undone like any other.
@@ -273,6 +287,7 @@ void Document::fail(const PlanOutcome& outcome) {
     openingOrder_ = false;
     if (auto recovered = std::exchange(recovered_, std::nullopt)) {
       startOrder(std::move(recovered->value), recovered->original);
+      Q_EMIT recoveryEnded(true);
       Q_EMIT problemChanged();
       return;
     }

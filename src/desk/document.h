@@ -123,10 +123,15 @@ class Document : public QObject {
   void modifiedChanged(bool modified);
   // The order in hand has another content.
   void edited();
+  // What recover() took up is in hand, or was let go because planning was stopped or another order
+  // opened before its file was read.
+  void recoveryEnded(bool inHand);
   // The order file changed on disk, and what both changed was merged; see outsideChange().
   void merged();
 
  private:
+  void read(const std::filesystem::path& orderFile);
+  void letDraftGo();
   void request(bool readOrder, bool readShop);
   void take(const PlanOutcome& outcome);
   // False if the plan is not for the order in hand, because edits made since reading are kept.

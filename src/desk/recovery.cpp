@@ -40,6 +40,12 @@ Recovery::Recovery(const QString& folder, Document& document, QObject* parent)
   quiet_.setInterval(kQuietMs);
   most_.setInterval(kMostMs);
   connect(&document_, &Document::edited, this, &Recovery::schedule);
+  connect(&document_, &Document::recoveryEnded, this, [this](bool inHand) {
+    auto work = std::exchange(awaited_, std::nullopt);
+    if (inHand) {
+      takenOver_ = std::move(work);
+    }
+  });
   connect(&document_, &Document::modifiedChanged, this, [this](bool modified) {
     if (modified) {
       schedule();
@@ -51,6 +57,17 @@ Recovery::Recovery(const QString& folder, Document& document, QObject* parent)
 
 Recovery::~Recovery() {
   clear();
+}
+
+void Recovery::takeUp(const LeftWork& work) {
+  // What is still awaited is let go by that and stays where it is.
+  auto before = std::exchange(awaited_, work);
+  try {
+    document_.recover(work.orderFile, work.draft);
+  } catch (...) {
+    awaited_ = std::move(before);
+    throw;
+  }
 }
 
 void Recovery::schedule() {

@@ -41,8 +41,9 @@ class Recovery : public QObject {
   // Left by sessions that are not alive any more, newest first.
   [[nodiscard]] std::vector<LeftWork> leftWork() const;
   static void drop(const LeftWork& work);
-  // It is in the document again: dropped as soon as this session has kept it itself.
-  void takeOver(const LeftWork& work) { takenOver_ = work; }
+  // Puts it into the document. It is dropped as soon as it is in hand there and this session has
+  // kept it itself; if the document lets it go, it stays. Throws InputError if it cannot be read.
+  void takeUp(const LeftWork& work);
 
   // Writes now what is not saved; nothing if all is.
   void keep();
@@ -61,7 +62,8 @@ class Recovery : public QObject {
   Document& document_;
   std::unique_ptr<QLockFile> lock_;  // held as long as this session has a folder
   QString mine_;
-  std::optional<LeftWork> takenOver_;
+  std::optional<LeftWork> awaited_;    // being read by the document
+  std::optional<LeftWork> takenOver_;  // in hand
   QTimer quiet_, most_;
   bool complained_ = false;
 };

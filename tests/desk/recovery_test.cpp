@@ -141,8 +141,7 @@ TEST_CASE("Work left by a session that died is found, taken up, and dropped once
   REQUIRE(left.size() == 1);
   CHECK(left[0].orderFile == pathText(demo.order()));
   CHECK(left[0].orderName.contains(QStringLiteral("2026-118")));
-  next.document.recover(left[0].orderFile, left[0].draft);
-  next.recovery.takeOver(left[0]);
+  next.recovery.takeUp(left[0]);
   REQUIRE(waitFor([&] { return next.document.modified() && !next.document.busy(); }));
   CHECK(quantityInHand(next.document) == 31);
   next.recovery.keep();
@@ -151,6 +150,27 @@ TEST_CASE("Work left by a session that died is found, taken up, and dropped once
   next.document.undoStack().undo();
   CHECK_FALSE(next.document.modified());
   CHECK(*next.document.orderInHand() == loadOrder(demo.order(), shippedRules()).value);
+}
+
+TEST_CASE("Work that is let go before it is in hand is offered again", "[desk][recovery]") {
+  const DemoCopy demo;
+  leaveWork(demo, 31);
+  Session next(demo);
+  const auto left = next.recovery.leftWork();
+  REQUIRE(left.size() == 1);
+  next.recovery.takeUp(left[0]);
+  SECTION("by stopping") {
+    next.document.cancelPlanning();
+    next.open(demo);
+  }
+  SECTION("by opening another order") {
+    next.open(demo);
+  }
+  // The file that was opened then is as it says, and keeping an edit of it does not drop the rest.
+  CHECK_FALSE(next.document.modified());
+  next.edit(5);
+  next.recovery.keep();
+  CHECK(next.recovery.leftWork().size() == 1);
 }
 
 TEST_CASE("A folder that cannot be made is said once", "[desk][recovery]") {
