@@ -37,7 +37,7 @@ struct Picture {
 DrawingStyle approvalStyle(double scale) {
   DrawingStyle style = DrawingStyle::paper(scale);
   style.softened = false;
-  style.wholeDesign = true;
+  style.wholeDesign = true;  // the customer sees what is worn, not how it is hooped
   style.showCentre = false;
   style.showFrame = false;
   style.showKeepOuts = false;

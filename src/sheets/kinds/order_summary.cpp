@@ -79,9 +79,11 @@ void addLines(SheetList& list, const OrderSummary& summary, const UnitChoice& un
         cells[2] = headingCell(countText(line.garments));
       }
       cells[3] = strongCell(toQString(place.location));
-      cells[4].text = oneLine(place.design) + QStringLiteral(", ") +
-                      toQString(sizePhrase(place.width, place.height, units)) +
-                      QStringLiteral(", ") + countText(place.stitches, "stitch", "stitches");
+      cells[4].text =
+          oneLine(place.design) + QStringLiteral(", ") +
+          toQString(sizePhrase(place.width, place.height, units)) + QStringLiteral(", ") +
+          countText(place.stitches, "stitch", "stitches") +
+          (place.hoopings > 1 ? QStringLiteral(", in %1 hoopings").arg(place.hoopings) : QString());
       cells[5] = strongCell(
           place.held == 0
               ? QStringLiteral("all")
