@@ -91,9 +91,6 @@ FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const Unit
     rejection.what =
         fmt::format("its corners cut the design by {}", shortfall(rejection.missing, units));
   }
-  if (const auto turn = turnThatHolds(frame, hull)) {
-    rejection.what += turnPhrase(*turn);
-  }
   return rejection;
 }
 
@@ -240,6 +237,19 @@ void keepNearestMiss(std::vector<FrameRejection>& rejections, FrameRejection rej
                       (rejection.test >= known->test || rejection.test > FrameTest::HoldsDesign);
   if (further || nearer) {
     *known = std::move(rejection);
+  }
+}
+
+// Asked last, of the frames that stay rejected alone: it is the costliest question of all.
+void nameTurns(FrameSearch& search, const Workshop& workshop, const Ring& hull) {
+  for (FrameRejection& rejection : search.rejections) {
+    const PreparedFrame* frame = preparedFrame(workshop, rejection.frame, rejection.turn);
+    if (rejection.test != FrameTest::HoldsDesign || frame == nullptr) {
+      continue;
+    }
+    if (const auto turn = turnThatHolds(*frame, hull)) {
+      rejection.what += turnPhrase(*turn);
+    }
   }
 }
 
@@ -395,6 +405,7 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
   }
   if (effort == Effort::Full) {
     dropAccepted(search);
+    nameTurns(search, workshop, hull);
     if (search.accepted.empty()) {
       askScales(search, workshop, hull, panel.name);
     }

@@ -57,6 +57,25 @@ Bracket narrowed(Bracket bracket, Function function, Width width) {
   return bracket;
 }
 
+constexpr Point kCorners[] = {{-1, -1}, {1, -1}, {1, 1}, {-1, 1}};
+
+// Whether the corners of a rectangle of those half sides around a place, and so all of it, lie
+// within the region.
+bool holdsCorners(const Region& region, Point at, Point half, double tolerance) {
+  return std::all_of(std::begin(kCorners), std::end(kCorners), [&](Point corner) {
+    return region.contains(at + Point{corner.x * half.x, corner.y * half.y}, tolerance);
+  });
+}
+
+// Distance of the farthest point from the origin.
+double farthestOf(std::span<const Point> hull) {
+  double squared = 0.0;
+  for (const Point& point : hull) {
+    squared = std::max(squared, dot(point, point));
+  }
+  return std::sqrt(squared);
+}
+
 Ring scaled(std::span<const Point> hull, double factor) {
   Ring result(hull.begin(), hull.end());
   for (Point& point : result) {
@@ -229,11 +248,17 @@ bool FrameOpening::bearsError(const Region& region, std::span<const Point> hull,
     return false;
   }
   constexpr double kRounding = 1e-9;
-  for (const Point corner : {Point{-1, -1}, Point{1, -1}, Point{1, 1}, Point{-1, 1}}) {
+  // A turn moves no point further than this chord: with that much more room all round, which is
+  // quickly seen, nothing else need be asked.
+  const double chord = 2.0 * farthestOf(hull) * std::sin(wanted / 2.0);
+  if (holdsCorners(region, at, {sideways.mm() + chord, along.mm() + chord}, 0.0)) {
+    return true;
+  }
+  if (!holdsCorners(region, at, {sideways.mm(), along.mm()}, kRounding)) {
+    return false;
+  }
+  for (const Point corner : kCorners) {
     const Point place = at + Point{corner.x * sideways.mm(), corner.y * along.mm()};
-    if (!region.contains(place, kRounding)) {
-      return false;
-    }
     for (const OpeningPart& part : *parts_) {
       if (wanted > 0.0 && part.turnLimit(hull, place, wanted) < wanted - kRounding) {
         return false;

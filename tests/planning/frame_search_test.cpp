@@ -236,3 +236,37 @@ TEST_CASE("the largest scale is just the one that fits", "[frame]") {
   order.lines[0].placements[0].scale = scale * (1.0 + 1e-5);
   CHECK_FALSE(planFor(planOrder(order, shop, sample::shippedRules()), "2XL").frame);
 }
+
+TEST_CASE("A frame that is too small says at which turn it would hold the design", "[frames]") {
+  // With 10 mm of clearance 120 x 200 leaves 100 x 180. A design of 120 x 60 goes in at
+  // atan(1/2) + acos(100 / sqrt(120^2 + 60^2)) = 68.38 degrees, to the whole degree 69; turning
+  // the frame turns the design in it the other way.
+  Frame upright = sample::frame("A", 120_mm, 200_mm);
+  upright.turns = {0_deg};
+  const auto plan = planWith({upright}, sample::design("d", 120_mm, 60_mm), "pullover-hoodie",
+                             "full-back", {"M"});
+  const FrameRejection& rejection = rejectionOf(planFor(plan, "M"), "A");
+  CHECK(rejection.test == FrameTest::HoldsDesign);
+  CHECK_THAT(rejection.what, Catch::Contains("turned on the garment by 69°"));
+  CHECK_THAT(rejection.what, Catch::Contains("counter-clockwise"));
+  // None helps where the diagonal is too long for every turn.
+  const auto none =
+      planWith({sample::frame("B", 120_mm, 120_mm)}, sample::design("d", 150_mm, 120_mm),
+               "pullover-hoodie", "full-back", {"M"});
+  CHECK_THAT(rejectionOf(planFor(none, "M"), "B").what, !Catch::Contains("turned on the garment"));
+}
+
+TEST_CASE("A frame that bears shift and turn each alone but not both is a watch", "[frames]") {
+  // 100 x 60 with 10 mm of clearance leaves 3.2 mm on each side of a design of 73.6 x 33.6: more
+  // than the 3 mm of the shop. Turned by 2 degrees its half height grows from 16.8 to
+  // 16.8 cos 2 + 36.8 sin 2 = 18.07, by 1.27: below 3.2, but with 3 mm of shift beyond it.
+  const auto plan =
+      planWith({sample::frame("A", 100_mm, 60_mm)}, sample::design("d", 73.6_mm, 33.6_mm),
+               "pullover-hoodie", "full-back", {"M"});
+  const PlacementPlan& answer = planFor(plan, "M");
+  REQUIRE(answer.frame);
+  CHECK(answer.frame->slack.least() > 3_mm);
+  CHECK(answer.frame->slack.turn > 2_deg);
+  CHECK_THAT(sample::findingOf(plan, FindingCode::LittleRoom).text,
+             Catch::Contains("but not both at once"));
+}
