@@ -6,6 +6,7 @@
 
 int main() {
   benchmarkFit(std::cout);
+  benchmarkRotation(std::cout);
   benchmarkPlanning(std::cout);
   return 0;
 }
