@@ -22,6 +22,11 @@ PanelShape drawn(const GarmentKind& kind, PanelName name, const garment::Measure
       return garment::sleevePanel(kind, name, measures);
     case PanelName::Hood:
       return garment::hoodPanel(kind, measures);
+    case PanelName::Flat:
+      return garment::flatPanel(kind, measures);
+    case PanelName::LeftLeg:
+    case PanelName::RightLeg:
+      return garment::legPanel(name, measures);
   }
   return {};
 }

@@ -12,6 +12,8 @@ namespace {
 // narrow rib seam, the stand of a collar, the double layer of a hood.
 double seamDepth(NeckForm neck) {
   switch (neck) {
+    case NeckForm::None:
+      return 0.0;
     case NeckForm::Crew:
     case NeckForm::Vee:
       return 6.0;

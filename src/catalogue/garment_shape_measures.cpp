@@ -71,6 +71,7 @@ bool mayBeZero(Measure measure) {
     case Measure::PocketAboveHem:
     case Measure::BackNeckDrop:
     case Measure::ShoulderDrop:
+    case Measure::ShapedDepth:
       return true;
     default:
       return false;
@@ -232,7 +233,9 @@ bool Measures::anyAssumed(const std::vector<Measure>& measures) const {
                      [this](Measure measure) { return table_->at(measure).assumed; });
 }
 
-std::vector<Measure> neededMeasures(const GarmentKind& kind) {
+namespace {
+
+std::vector<Measure> bodyMeasures(const GarmentKind& kind) {
   std::vector<Measure> needed = {
       Measure::BodyWidth,    Measure::BodyLength,    Measure::NeckWidth,    Measure::FrontNeckDrop,
       Measure::BackNeckDrop, Measure::ShoulderWidth, Measure::ShoulderDrop, Measure::ArmholeDepth};
@@ -264,6 +267,52 @@ std::vector<Measure> neededMeasures(const GarmentKind& kind) {
   return needed;
 }
 
+std::vector<Measure> flatMeasures(const FlatParts& parts) {
+  std::vector<Measure> needed = {Measure::BodyWidth, Measure::BodyLength, Measure::TopWidth,
+                                 Measure::ShapedDepth};
+  if (parts.border) {
+    needed.insert(needed.end(), {Measure::BorderHeight, Measure::BorderAboveHem});
+  }
+  if (parts.straps) {
+    needed.push_back(Measure::StrapFromCentre);
+  }
+  return needed;
+}
+
+void checkFlat(const Comparison& compare, const FlatParts& parts) {
+  compare.requireNotAbove({Measure::TopWidth}, {Measure::BodyWidth});
+  compare.requireBelow({Measure::ShapedDepth}, {Measure::BodyLength});
+  if (parts.border) {
+    compare.requireBelow({Measure::BorderHeight, Measure::BorderAboveHem, Measure::ShapedDepth},
+                         {Measure::BodyLength});
+  }
+  if (parts.straps) {
+    compare.requireBelow({Measure::StrapFromCentre, Measure::StrapFromCentre}, {Measure::TopWidth});
+  }
+}
+
+void checkLegs(const Comparison& compare) {
+  compare.requireNotAbove({Measure::WaistWidth}, {Measure::ThighWidth, Measure::ThighWidth});
+  compare.requireNotAbove({Measure::LegHemWidth}, {Measure::ThighWidth});
+  compare.requireBelow({Measure::FrontRise}, {Measure::BodyLength});
+}
+
+}  // namespace
+
+std::vector<Measure> neededMeasures(const GarmentKind& kind) {
+  switch (kind.form) {
+    case KindForm::Body:
+      return bodyMeasures(kind);
+    case KindForm::Flat:
+      return flatMeasures(kind.flat);
+    case KindForm::Legs:
+      return {Measure::BodyWidth,      Measure::BodyLength, Measure::WaistWidth,
+              Measure::FrontRise,      Measure::ThighWidth, Measure::LegHemWidth,
+              Measure::WaistbandHeight};
+  }
+  return {};
+}
+
 MeasureTable filledMeasures(const GarmentKind& kind, const ChartSize& size, const std::string& file,
                             const std::string& where) {
   Filling filling(kind, size);
@@ -284,6 +333,14 @@ void checkMeasures(const GarmentKind& kind, const MeasureTable& table, const std
                    const std::string& where) {
   checkRange(table, file, where);
   const Comparison compare(table, file, where);
+  if (kind.form == KindForm::Flat) {
+    checkFlat(compare, kind.flat);
+    return;
+  }
+  if (kind.form == KindForm::Legs) {
+    checkLegs(compare);
+    return;
+  }
   std::vector<Measure> atHem;
   if (kind.hemRib) {
     atHem = {Measure::RibHeight};

@@ -121,6 +121,8 @@ void addHood(PanelShape& panel, const GarmentKind& kind, const Measures& measure
 
 void addNeckDetails(PanelShape& panel, const GarmentKind& kind, const Measures& measures) {
   switch (kind.neck) {
+    case NeckForm::None:
+      return;
     case NeckForm::Crew:
     case NeckForm::Vee:
     case NeckForm::Stand:

@@ -90,6 +90,11 @@ void addNeckDetails(PanelShape& panel, const GarmentKind& kind, const Measures& 
                                      const Measures& measures);
 [[nodiscard]] PanelShape hoodPanel(const GarmentKind& kind, const Measures& measures);
 
+// ---- Flat piece, leg ---------------------------------------------------------------------------
+
+[[nodiscard]] PanelShape flatPanel(const GarmentKind& kind, const Measures& measures);
+[[nodiscard]] PanelShape legPanel(PanelName name, const Measures& measures);
+
 // ---- Lines -------------------------------------------------------------------------------------
 
 void addLine(PanelShape& panel, DetailKind kind, Polyline line);

@@ -46,16 +46,75 @@ std::vector<ProportionRule> readProportions(const JsonCursor& at) {
   return rules;
 }
 
+EdgeName readEdge(const JsonCursor& at, std::initializer_list<EdgeName> allowed) {
+  const EdgeName edge = at.enumerator<EdgeName>();
+  std::string list;
+  for (const EdgeName candidate : allowed) {
+    if (candidate == edge) {
+      return edge;
+    }
+    list += (list.empty() ? "one of " : ", ") + std::string(nameOf(candidate));
+  }
+  at.failShown(list);
+}
+
+FlatParts readFlatParts(const JsonCursor& at) {
+  JsonObject object = at.object();
+  FlatParts parts;
+  parts.sides =
+      readEdge(object.at("sides"), {EdgeName::SideEdge, EdgeName::SideSeam, EdgeName::Fold});
+  parts.bottom =
+      readEdge(object.at("bottom"), {EdgeName::Hem, EdgeName::BottomSeam, EdgeName::TurnUpFold});
+  if (const auto border = object.find("border")) {
+    parts.border = border->boolean();
+  }
+  if (const auto straps = object.find("straps")) {
+    parts.straps = straps->boolean();
+  }
+  if (const auto domed = object.find("domed")) {
+    parts.domed = domed->boolean();
+  }
+  object.finish();
+  return parts;
+}
+
+KindForm formOf(PanelName panel) {
+  if (panel == PanelName::Flat) {
+    return KindForm::Flat;
+  }
+  return isLeg(panel) ? KindForm::Legs : KindForm::Body;
+}
+
+// The form, and the panels that go with it.
+void readForm(JsonObject& top, GarmentKind& kind) {
+  if (const auto form = top.find("form")) {
+    kind.form = form->enumerator<KindForm>();
+  }
+  const JsonCursor panels = top.at("panels");
+  kind.panels = panels.enumerators<PanelName>();
+  for (const PanelName panel : kind.panels) {
+    if (formOf(panel) != kind.form) {
+      panels.fail("the panel " + inQuotes(nameOf(panel)),
+                  "panels of a kind of form " + inQuotes(nameOf(kind.form)));
+    }
+  }
+  if (kind.form == KindForm::Flat) {
+    kind.flat = readFlatParts(top.at("flat"));
+  }
+}
+
 }  // namespace
 
 GarmentKind readKind(JsonObject& top) {
   GarmentKind kind;
   kind.id = top.at("id").identifier<KindId>();
   kind.name = top.at("name").label();
-  const JsonCursor panels = top.at("panels");
-  kind.panels = panels.enumerators<PanelName>();
+  readForm(top, kind);
   const JsonCursor neck = top.at("neck");
   kind.neck = neck.enumerator<NeckForm>();
+  if ((kind.neck == NeckForm::None) != (kind.form != KindForm::Body)) {
+    neck.failShown("\"none\" exactly where the form is not \"body\"");
+  }
   if ((kind.neck == NeckForm::Hood) != kind.has(PanelName::Hood)) {
     neck.failShown("\"hood\" exactly where \"panels\" has a hood");
   }

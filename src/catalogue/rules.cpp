@@ -10,8 +10,17 @@ bool liesOn(Landmark landmark, PanelName panel) {
   switch (landmark) {
     case Landmark::CollarSeam:
     case Landmark::ShoulderPoint:
-    case Landmark::HemEdge:
       return panel == PanelName::Front || panel == PanelName::Back;
+    case Landmark::HemEdge:
+      return panel == PanelName::Front || panel == PanelName::Back || panel == PanelName::Flat ||
+             isLeg(panel);
+    case Landmark::TopEdge:
+    case Landmark::PieceMiddle:
+    case Landmark::BorderTop:
+    case Landmark::BorderMiddle:
+      return panel == PanelName::Flat;
+    case Landmark::WaistSeam:
+      return isLeg(panel);
     case Landmark::PlacketEnd:
     case Landmark::PocketTop:
     case Landmark::PocketOpening:
@@ -23,7 +32,7 @@ bool liesOn(Landmark landmark, PanelName panel) {
     case Landmark::CuffEdge:
     case Landmark::CuffSeam:
     case Landmark::ShoulderSeam:
-      return panel == PanelName::LeftSleeve || panel == PanelName::RightSleeve;
+      return isSleeve(panel);
   }
   return false;
 }
@@ -33,6 +42,8 @@ bool leadsTowardsDatum(Landmark landmark) {
     case Landmark::ShoulderSeam:
     case Landmark::HemEdge:
     case Landmark::PocketTop:
+    case Landmark::BorderTop:
+    case Landmark::BorderMiddle:
       return true;
     case Landmark::CollarSeam:
     case Landmark::ShoulderPoint:
@@ -42,6 +53,9 @@ bool leadsTowardsDatum(Landmark landmark) {
     case Landmark::PlacketEnd:
     case Landmark::PocketOpening:
     case Landmark::YokeSeam:
+    case Landmark::TopEdge:
+    case Landmark::PieceMiddle:
+    case Landmark::WaistSeam:
       return false;
   }
   return false;

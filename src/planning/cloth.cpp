@@ -109,7 +109,19 @@ bool edgeAssumed(EdgeName edge, const PanelShape& panel, const GarmentShape& gar
       return anyAssumed(garment, {Measure::HoodHeight, Measure::HoodDepth});
     case EdgeName::LegOpening:
       return anyAssumed(garment, {Measure::LegRise, Measure::CrotchWidth});
+    case EdgeName::TopEdge:
+    case EdgeName::SideEdge:
+      return anyAssumed(garment, {Measure::TopWidth, Measure::ShapedDepth});
+    case EdgeName::WaistSeam:
+    case EdgeName::CrotchSeam:
+      return anyAssumed(garment, {Measure::WaistWidth, Measure::FrontRise, Measure::ThighWidth});
+    case EdgeName::Inseam:
+      return anyAssumed(garment, {Measure::ThighWidth, Measure::LegHemWidth});
     case EdgeName::SideSeam:
+      return isLeg(panel.name) &&
+             anyAssumed(garment, {Measure::WaistWidth, Measure::ThighWidth, Measure::LegHemWidth});
+    case EdgeName::BottomSeam:
+    case EdgeName::TurnUpFold:
     case EdgeName::Hem:
     case EdgeName::CuffEdge:
       return false;
@@ -118,6 +130,16 @@ bool edgeAssumed(EdgeName edge, const PanelShape& panel, const GarmentShape& gar
 }
 
 std::string sideLabel(const PanelShape& panel, const PanelSide& side) {
+  if (panel.name == PanelName::Flat) {
+    const bool lateral = side.name == EdgeName::SideSeam || side.name == EdgeName::SideEdge ||
+                         side.name == EdgeName::Fold;
+    return edgePhrase(side.name) + (!lateral           ? ""
+                                    : side.viewerRight ? " (viewer's right)"
+                                                       : " (viewer's left)");
+  }
+  if (isLeg(panel.name)) {
+    return edgePhrase(side.name);  // each is there once
+  }
   const bool paired = side.name == EdgeName::SideSeam || side.name == EdgeName::Armhole ||
                       side.name == EdgeName::ShoulderSeam || side.name == EdgeName::ArmOpening ||
                       side.name == EdgeName::LegOpening;

@@ -178,10 +178,6 @@ void setBounds(Figure& figure) {
   figure.bounds = box;
 }
 
-bool isSleeve(PanelName panel) {
-  return panel == PanelName::LeftSleeve || panel == PanelName::RightSleeve;
-}
-
 Point asDrawn(Point panelVector, PanelName panel) {
   return isSleeve(panel) ? -panelVector : panelVector;
 }

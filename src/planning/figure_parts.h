@@ -39,7 +39,6 @@ void addStroke(Figure& figure, StrokeKind kind, Polyline line, bool closed = fal
 void setBounds(Figure& figure);
 
 // Sleeves are drawn with the cuff at the bottom, all others as in panel coordinates.
-[[nodiscard]] bool isSleeve(PanelName panel);
 [[nodiscard]] Point asDrawn(Point panelVector, PanelName panel);
 
 // Sizes of these placements in the order of the chart of the first one's blank.

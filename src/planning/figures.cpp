@@ -58,7 +58,7 @@ Length readPlacementTolerance(const Defaults& defaults) {
   return lengthOf(defaults.placementTolerance);
 }
 
-SizeBand resolvedBand(const ChartSize& size, const Figures& figures) {
+SizeBand resolvedBand(const ChartSize& size, KindForm form, const Figures& figures) {
   if (size.bandGiven) {
     return size.band;
   }
@@ -66,7 +66,8 @@ SizeBand resolvedBand(const ChartSize& size, const Figures& figures) {
     return *named;
   }
   const auto width = size.measures.find(Measure::BodyWidth);
-  if (width == size.measures.end()) {
+  // The width of a towel or a bag tells nothing about who uses it.
+  if (width == size.measures.end() || form == KindForm::Flat) {
     return SizeBand::Adult;
   }
   if (width->second < figures.youthBodyWidth) {

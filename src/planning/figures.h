@@ -47,6 +47,6 @@ TimeFigures readTimeFigures(const Defaults& defaults);
 Length readPlacementTolerance(const Defaults& defaults);
 
 // The band of a size: as its chart says, else as its name tells, else by its body width.
-SizeBand resolvedBand(const ChartSize& size, const Figures& figures);
+SizeBand resolvedBand(const ChartSize& size, KindForm form, const Figures& figures);
 
 }  // namespace creaseline

@@ -137,8 +137,8 @@ std::optional<std::size_t> placeOfCross(const std::vector<SharedCross>& crosses,
 }
 
 Angle drawnTurn(const PlacementPlan& plan) {
-  return figure::isSleeve(plan.panel) ? plan.placed.panelTurn + Angle::fromDegrees(180.0)
-                                      : plan.placed.panelTurn;
+  return isSleeve(plan.panel) ? plan.placed.panelTurn + Angle::fromDegrees(180.0)
+                              : plan.placed.panelTurn;
 }
 
 }  // namespace
@@ -153,7 +153,14 @@ EdgeName edgeOf(Landmark from) {
     case Landmark::YokeSeam:
       return EdgeName::CollarSeam;
     case Landmark::HemEdge:
+    case Landmark::BorderTop:
+    case Landmark::BorderMiddle:
       return EdgeName::Hem;
+    case Landmark::TopEdge:
+    case Landmark::PieceMiddle:
+      return EdgeName::TopEdge;
+    case Landmark::WaistSeam:
+      return EdgeName::WaistSeam;
     case Landmark::FaceEdge:
       return EdgeName::FaceEdge;
     case Landmark::CuffEdge:

@@ -54,6 +54,10 @@ std::vector<Measure> crossMeasures(const FigureContext& context, const Placement
     case Landmark::PlacketEnd:
       measures = {Measure::PlacketLength};
       break;
+    case Landmark::BorderTop:
+    case Landmark::BorderMiddle:
+      measures = {Measure::BorderAboveHem, Measure::BorderHeight};
+      break;
     case Landmark::YokeSeam:
       measures = {Measure::YokeDepth};
       break;
@@ -91,6 +95,12 @@ std::string gaugeTitle(const FigureContext& context, const GaugeStrip& strip) {
       break;
     case EdgeName::Hem:
       name = "Hem gauge, " + panelPhrase(strip.panel);
+      break;
+    case EdgeName::TopEdge:
+      name = "Edge gauge, " + panelPhrase(strip.panel) + ", from the top";
+      break;
+    case EdgeName::WaistSeam:
+      name = "Waist gauge, " + panelPhrase(strip.panel);
       break;
     default:
       name = "Collar gauge, " + panelPhrase(strip.panel);

@@ -101,8 +101,10 @@ class Observer {
   }
 
   void drop() {
-    const Length distance =
-        rule_->anchor == Anchor::NearEdge ? plan_.placed.drop : plan_.placed.centreOffset;
+    Length distance = rule_->distance + request_.placement.moveDown;
+    if (rule_->from == Landmark::PieceMiddle || rule_->from == Landmark::BorderMiddle) {
+      distance = abs(distance);  // a middle is left upwards as well as downwards
+    }
     const std::string what = rule_->anchor == Anchor::NearEdge ? "design" : "design's centre";
     if (distance < rule_->least) {
       say(Severity::Stop, FindingCode::BelowLeastDrop, {},

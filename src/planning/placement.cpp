@@ -20,6 +20,25 @@ Measure neckDrop(PanelName panel) {
   return panel == PanelName::Back ? Measure::BackNeckDrop : Measure::FrontNeckDrop;
 }
 
+bool hasNeck(PanelName panel) {
+  return panel == PanelName::Front || panel == PanelName::Back;
+}
+
+// How much of a measure leads from the panel's datum down to the mark; what leads up counts less
+// than nothing.
+double shareOf(Measure measure, Landmark from, PanelName panel) {
+  switch (from) {
+    case Landmark::PieceMiddle:
+      return 0.5;
+    case Landmark::BorderTop:
+      return measure == Measure::BodyLength ? 1.0 : -1.0;
+    case Landmark::BorderMiddle:
+      return measure == Measure::BodyLength ? 1.0 : measure == Measure::BorderHeight ? -0.5 : -1.0;
+    default:
+      return measure == neckDrop(panel) ? -1.0 : 1.0;
+  }
+}
+
 // The measures that tell where a mark lies; none for a mark at the datum itself.
 std::vector<Measure> measuresOf(Landmark from, PanelName panel) {
   switch (from) {
@@ -38,7 +57,16 @@ std::vector<Measure> measuresOf(Landmark from, PanelName panel) {
     case Landmark::YokeSeam:
       return {Measure::YokeDepth};
     case Landmark::HemEdge:
-      return {Measure::BodyLength, neckDrop(panel)};
+      return hasNeck(panel) ? std::vector{Measure::BodyLength, neckDrop(panel)}
+                            : std::vector{Measure::BodyLength};
+    case Landmark::TopEdge:
+    case Landmark::WaistSeam:
+      return {};
+    case Landmark::PieceMiddle:
+      return {Measure::BodyLength};
+    case Landmark::BorderTop:
+    case Landmark::BorderMiddle:
+      return {Measure::BodyLength, Measure::BorderAboveHem, Measure::BorderHeight};
     case Landmark::PocketTop:
     case Landmark::PocketOpening:
       return {Measure::PocketBelowHps, neckDrop(panel)};
@@ -79,14 +107,12 @@ double measured(const GarmentShape& garment, Measure measure, const UnitChoice& 
   return value.value.mm();
 }
 
-// Precondition: the panel has this mark (hasMark). What lies at the HPS or is measured from it
-// counts from the first measure down; the neck drop, the last one, leads from there to the datum.
+// Precondition: the panel has this mark (hasMark).
 double landmarkY(Landmark from, PanelName panel, const GarmentShape& garment,
                  const UnitChoice& units, Reasons& reasons) {
   double y = 0.0;
   for (const Measure measure : measuresOf(from, panel)) {
-    const double value = measured(garment, measure, units, reasons);
-    y += measure == neckDrop(panel) ? -value : value;
+    y += shareOf(measure, from, panel) * measured(garment, measure, units, reasons);
   }
   return y;
 }
@@ -183,6 +209,31 @@ class Lateral {
   const UnitChoice& units_;
 };
 
+// A mark that can be felt on cloth: what goes on a middle is measured from the edge.
+Landmark feltMark(Landmark from) {
+  switch (from) {
+    case Landmark::PieceMiddle:
+      return Landmark::TopEdge;
+    case Landmark::BorderMiddle:
+      return Landmark::HemEdge;
+    default:
+      return from;
+  }
+}
+
+// Drop and centre offset of a design whose centre lies at `centreY`, from the mark that is felt.
+void measureFrom(Placed& placed, Landmark mark, const PanelShape& panel,
+                 const GarmentShape& garment, const Box& turnedBox, double centreY,
+                 const UnitChoice& units) {
+  Reasons known;  // the rule's own mark has given them
+  const double direction = landmarkDirection(mark);
+  const double nearSide = direction > 0.0 ? -turnedBox.min.y : turnedBox.max.y;
+  const double along = direction * (centreY - landmarkY(mark, panel.name, garment, units, known));
+  placed.from = mark;
+  placed.centreOffset = Length::fromMm(along);
+  placed.drop = Length::fromMm(along - nearSide);
+}
+
 void giveDropReasons(Placed& placed, const PlacementRule& rule, const OrderPlacement& placement,
                      const UnitChoice& units) {
   const std::string what =
@@ -275,8 +326,12 @@ Placed placeDesign(const PlacementRequest& request, const PlacementRule& rule,
   const double along = rule.anchor == Anchor::NearEdge ? distance + nearSide : distance;
   const double centreY = landmark + direction * along;
 
-  placed.centreOffset = Length::fromMm(along);
-  placed.drop = Length::fromMm(along - nearSide);
+  if (feltMark(rule.from) == rule.from) {
+    placed.centreOffset = Length::fromMm(along);
+    placed.drop = Length::fromMm(along - nearSide);
+  } else {
+    measureFrom(placed, feltMark(rule.from), panel, garment, turnedBox, centreY, units);
+  }
   placed.centreBelowDatum = Length::fromMm(centreY);
   const Box atHeight{turnedBox.min + Point{0.0, centreY}, turnedBox.max + Point{0.0, centreY}};
   const double lateral =

@@ -39,7 +39,7 @@ std::shared_ptr<const GarmentShape> buildGarment(const Blank& blank, const Order
     refuse(line, "size \"" + size.text() + "\"", "a size of the blank's chart");
   }
   ChartSize resolved = *charted;
-  resolved.band = resolvedBand(*charted, workshop.figures);
+  resolved.band = resolvedBand(*charted, kind->form, workshop.figures);
   return std::make_shared<const GarmentShape>(
       garmentShape(*kind, resolved, blank.id.text(), "size " + size.text()));
 }

@@ -20,6 +20,11 @@ std::string creaseStep(PanelName panel) {
       return "Find the centre: lay the sleeve on its seam and press the fold opposite";
     case PanelName::Hood:
       return "Find the centre: lay the two hood sides together and press a crease";
+    case PanelName::Flat:
+      return "Find the centre: lay one side of the piece on the other and press a crease";
+    case PanelName::LeftLeg:
+    case PanelName::RightLeg:
+      return "Find the centre: lay side seam and inseam of the leg together and press a crease";
   }
   return {};
 }

@@ -308,8 +308,8 @@ class TemplateLayout {
 
   // Turn of the design on the paper; mirroring turns the other way about.
   [[nodiscard]] Angle shownTurn() const {
-    const Angle half = Angle::fromDegrees(
-        figure::isSleeve(plan_.panel) != (view_ == TemplateView::Turned) ? 180.0 : 0.0);
+    const Angle half =
+        Angle::fromDegrees(isSleeve(plan_.panel) != (view_ == TemplateView::Turned) ? 180.0 : 0.0);
     const Angle turn = plan_.placed.panelTurn + half;
     return view_ == TemplateView::Mirrored ? -turn : turn;
   }

@@ -18,10 +18,6 @@ std::string spaced(std::string_view name) {
   return text;
 }
 
-bool isSleeve(PanelName panel) {
-  return panel == PanelName::LeftSleeve || panel == PanelName::RightSleeve;
-}
-
 // One mark of the ruler in use.
 Length markStep(const UnitChoice& units) {
   if (units.length == LengthUnit::Inch) {
@@ -48,12 +44,18 @@ std::string sideOfPanel(PanelName panel, bool right) {
       return right ? "front of the garment" : "back of the garment";
     case PanelName::RightSleeve:
       return right ? "back of the garment" : "front of the garment";
+    case PanelName::Flat:
+      return right ? "viewer's right" : "viewer's left";
+    case PanelName::LeftLeg:
+      return right ? "outer side" : "inner side";
+    case PanelName::RightLeg:
+      return right ? "inner side" : "outer side";
   }
   return {};
 }
 
 std::string viewerNote(PanelName panel, bool right) {
-  if (isSleeve(panel)) {
+  if (isSleeve(panel) || panel == PanelName::Flat) {
     return {};
   }
   return right ? " (viewer's right)" : " (viewer's left)";
@@ -71,6 +73,12 @@ std::string towardsPhrase(PanelName panel, int quarter) {
   }
   if (panel == PanelName::Hood) {
     return datum ? "the face edge" : "the neck seam";
+  }
+  if (panel == PanelName::Flat) {
+    return datum ? "the top edge" : "the bottom edge";
+  }
+  if (isLeg(panel)) {
+    return datum ? "the waist seam" : "the hem";
   }
   return datum ? "the collar seam" : "the hem";
 }
@@ -153,6 +161,16 @@ std::string landmarkPhrase(Landmark from) {
       return "above the hem edge";
     case Landmark::YokeSeam:
       return "below the yoke seam";
+    case Landmark::TopEdge:
+      return "below the top edge";
+    case Landmark::PieceMiddle:
+      return "below the middle of the piece";
+    case Landmark::BorderTop:
+      return "above the border";
+    case Landmark::BorderMiddle:
+      return "above the middle of the border";
+    case Landmark::WaistSeam:
+      return "below the waist seam";
     case Landmark::PocketTop:
       return "above the pocket's opening";
     case Landmark::PocketOpening:
@@ -204,8 +222,14 @@ std::string sidePhrase(const Location& location) {
   if (isSleeve(location.panel)) {
     return panel;
   }
+  if (isLeg(location.panel)) {
+    return fmt::format("{} (viewer's {})", panel, nameOf(location.viewerSide));
+  }
   if (location.wearerSide == Side::Centre) {
     return panel + ", centre";
+  }
+  if (location.panel == PanelName::Flat) {  // nobody wears it
+    return fmt::format("{}, viewer's {}", panel, nameOf(location.viewerSide));
   }
   return fmt::format("{}, wearer's {} (viewer's {})", panel, nameOf(location.wearerSide),
                      nameOf(location.viewerSide));

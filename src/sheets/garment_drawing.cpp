@@ -20,10 +20,6 @@ namespace {
 
 constexpr Length kCurveTolerance = Length::fromNanometres(50'000);
 
-bool isSleeve(PanelName panel) {
-  return panel == PanelName::LeftSleeve || panel == PanelName::RightSleeve;
-}
-
 const PanelShape& panelOf(const PlacementPlan& plan) {
   const PanelShape* panel = plan.garment ? plan.garment->panel(plan.panel) : nullptr;
   if (panel == nullptr) {
@@ -145,6 +141,12 @@ QString GarmentDrawing::caption() const {
     case PanelName::RightSleeve:
       return capitalised(toQString(panelPhrase(plan_.panel))) +
              QStringLiteral(", outer half on its fold; cuff at the bottom");
+    case PanelName::Flat:
+      return QStringLiteral("Flat piece, seen from outside; top edge on top");
+    case PanelName::LeftLeg:
+    case PanelName::RightLeg:
+      return capitalised(toQString(panelPhrase(plan_.panel))) +
+             QStringLiteral(", front half on its crease; waist on top");
   }
   return {};
 }
@@ -160,6 +162,12 @@ QString GarmentDrawing::viewerLeft() const {
       return QStringLiteral("garment's front");
     case PanelName::RightSleeve:
       return QStringLiteral("garment's back");
+    case PanelName::Flat:
+      return QStringLiteral("viewer's left");
+    case PanelName::LeftLeg:
+      return QStringLiteral("inner side");
+    case PanelName::RightLeg:
+      return QStringLiteral("outer side");
   }
   return {};
 }
@@ -175,6 +183,12 @@ QString GarmentDrawing::viewerRight() const {
       return QStringLiteral("garment's back");
     case PanelName::RightSleeve:
       return QStringLiteral("garment's front");
+    case PanelName::Flat:
+      return QStringLiteral("viewer's right");
+    case PanelName::LeftLeg:
+      return QStringLiteral("outer side");
+    case PanelName::RightLeg:
+      return QStringLiteral("inner side");
   }
   return {};
 }

@@ -28,6 +28,14 @@ bool hasLongSleeves(const GarmentKind& kind) {
   return kind.sleeve == SleeveForm::Long;
 }
 
+// Those with neck and shoulders.
+std::vector<GarmentKind> bodyKinds() {
+  std::vector<GarmentKind> kinds = shippedRules().kinds;
+  std::erase_if(kinds, [](const GarmentKind& kind) { return kind.form != KindForm::Body; });
+  REQUIRE(kinds.size() == 14);
+  return kinds;
+}
+
 // What is worn over other clothes; of the kinds with short sleeves none is.
 bool isLoose(const GarmentKind& kind) {
   return kind.sleeve != SleeveForm::Short;
@@ -124,7 +132,7 @@ TEST_CASE("filled neck openings clear the neck and leave shoulders", "[garment][
   if (skipWithoutTables(bands)) {
     return;
   }
-  for (const GarmentKind& kind : shippedRules().kinds) {
+  for (const GarmentKind& kind : bodyKinds()) {
     for (const BodyBand& band : bands) {
       for (const double chest : {band.chestLow, band.chestHigh}) {
         const GarmentShape shape = fittedTo(kind, chest);
@@ -152,7 +160,7 @@ TEST_CASE("filled shoulders lie between the bones and the muscles", "[garment][o
   if (skipWithoutTables(bands)) {
     return;
   }
-  for (const GarmentKind& kind : shippedRules().kinds) {
+  for (const GarmentKind& kind : bodyKinds()) {
     for (const BodyBand& band : bands) {
       const double most = percentile(band.sex, "bideltoidbreadth", "p95") + 6.0;
       for (const double chest : {band.chestLow, band.chestHigh}) {
@@ -184,7 +192,7 @@ TEST_CASE("filled long sleeves reach the wrist", "[garment][outside]") {
     return;
   }
   const double outseam = percentile("male", "sleeveoutseam", "mean_cm");
-  for (const GarmentKind& kind : shippedRules().kinds) {
+  for (const GarmentKind& kind : bodyKinds()) {
     if (!hasLongSleeves(kind)) {
       continue;
     }

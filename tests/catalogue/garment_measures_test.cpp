@@ -179,7 +179,14 @@ TEST_CASE("measures that contradict each other are refused by name", "[garment][
       {"soft-jacket", Measure::PocketWidth, 290, "body-width"},
       {"soft-jacket", Measure::PocketAboveHem, 400, "body-length"},
       {"infant-bodysuit", Measure::LegRise, 500, "body-length"},
-      {"infant-bodysuit", Measure::CrotchWidth, 570, "body-width"}};
+      {"infant-bodysuit", Measure::CrotchWidth, 570, "body-width"},
+      {"apron", Measure::TopWidth, 570, "body-width"},
+      {"apron", Measure::ShapedDepth, 710, "body-length"},
+      {"bath-towel", Measure::BorderAboveHem, 650, "body-length"},
+      {"tote-bag", Measure::StrapFromCentre, 290, "top-width"},
+      {"trousers", Measure::WaistWidth, 700, "thigh-width"},
+      {"shorts", Measure::LegHemWidth, 400, "thigh-width"},
+      {"shorts", Measure::FrontRise, 710, "body-length"}};
   for (const Contradiction& contradiction : contradictions) {
     ChartSize size = mediumSize();
     size.measures[contradiction.measure] = Length::fromMm(contradiction.mm);

@@ -47,13 +47,13 @@ bool isBody(const PanelShape& panel) {
 }
 
 bool isSleeve(const PanelShape& panel) {
-  return panel.name == PanelName::LeftSleeve || panel.name == PanelName::RightSleeve;
+  return creaseline::isSleeve(panel.name);
 }
 
 }  // namespace
 
 TEST_CASE("every kind draws all of its panels in every size band", "[garment]") {
-  REQUIRE(shippedRules().kinds.size() == 14);
+  REQUIRE(shippedRules().kinds.size() == 23);
   for (const GarmentKind& kind : shippedRules().kinds) {
     for (const ChartSize& size : usualSizes()) {
       CAPTURE(kind.id.text(), size.name.text());
@@ -74,7 +74,7 @@ TEST_CASE("every kind draws all of its panels in every size band", "[garment]") 
 
 TEST_CASE("outlines are simple, clockwise, symmetric, and name every side", "[garment]") {
   forEveryPanel([](const GarmentKind&, const GarmentShape&, const PanelShape& panel) {
-    REQUIRE(panel.outline.size() >= 6);
+    REQUIRE(panel.outline.size() >= 4);
     CHECK(panel.sides.size() == panel.outline.size());
     CHECK_FALSE(selfCrossing(panel.outline).has_value());
     CHECK(signedArea(panel.outline) > 0.0);
@@ -136,6 +136,72 @@ TEST_CASE("a front or back lies on its points of measure", "[garment]") {
     CHECK(cornersOf(panel, EdgeName::Armhole, true).empty() != sleeves);
     CHECK(cornersOf(panel, EdgeName::ArmOpening, true).empty() == sleeves);
     CHECK(cornersOf(panel, EdgeName::SideSeam, false).size() == 2);
+  });
+}
+
+TEST_CASE("a flat piece lies on its measures and ends as its kind says", "[garment]") {
+  forEveryPanel([](const GarmentKind& kind, const GarmentShape& shape, const PanelShape& panel) {
+    REQUIRE((panel.name == PanelName::Flat) == (kind.form == KindForm::Flat));
+    if (panel.name != PanelName::Flat) {
+      return;
+    }
+    const Box cloth = ringBounds(panel.outline);
+    CHECK(cloth.width() == Approx(millimetres(shape, Measure::BodyWidth)));
+    CHECK(cloth.min.y == 0.0);
+    CHECK(cloth.max.y == Approx(millimetres(shape, Measure::BodyLength)));
+    CHECK(panel.wornUp == Angle());
+    const Polyline top = cornersOf(panel, EdgeName::TopEdge, false);
+    REQUIRE(top.size() == 2);
+    CHECK(norm(top[1] - top[0]) == Approx(millimetres(shape, Measure::TopWidth)));
+    const Polyline bottom = cornersOf(panel, kind.flat.bottom, false);
+    REQUIRE(bottom.size() == 2);
+    CHECK(bottom[0].y == Approx(cloth.max.y));
+    CHECK(norm(bottom[1] - bottom[0]) == Approx(cloth.width()));
+    CHECK_FALSE(cornersOf(panel, kind.flat.sides, true).empty());
+    CHECK(isConvex(panel.outline) == (kind.id != KindId("apron")));  // its bib is cut in
+    // The band of a towel: two edges, as far apart as it is high.
+    std::vector<double> edges;
+    for (const KeepOut& keepOut : panel.keepOuts) {
+      if (keepOut.name == KeepOutName::BorderEdge) {
+        edges.push_back(ringBounds(keepOut.area).centre().y);
+      }
+    }
+    REQUIRE(edges.size() == (kind.flat.border ? 2 : 0));
+    if (kind.flat.border) {
+      CHECK(edges[1] - edges[0] == Approx(millimetres(shape, Measure::BorderHeight)));
+      CHECK(cloth.max.y - edges[1] == Approx(millimetres(shape, Measure::BorderAboveHem)));
+    }
+  });
+}
+
+TEST_CASE("a leg lies on its measures, its outer side where the wearer has it", "[garment]") {
+  forEveryPanel([](const GarmentKind&, const GarmentShape& shape, const PanelShape& panel) {
+    if (!isLeg(panel.name)) {
+      return;
+    }
+    const double rise = millimetres(shape, Measure::FrontRise);
+    const Box cloth = ringBounds(panel.outline);
+    CHECK(cloth.min.y == 0.0);
+    CHECK(cloth.max.y == Approx(millimetres(shape, Measure::BodyLength)));
+    CHECK(cloth.width() == Approx(millimetres(shape, Measure::ThighWidth)));
+    CHECK(panel.wornUp == Angle());
+    const Polyline waist = cornersOf(panel, EdgeName::WaistSeam, false);
+    REQUIRE(waist.size() == 2);
+    // Each leg has half of the waist's front.
+    CHECK(2.0 * norm(waist[1] - waist[0]) == Approx(millimetres(shape, Measure::WaistWidth)));
+    const Polyline hem = cornersOf(panel, EdgeName::Hem, false);
+    REQUIRE(hem.size() == 2);
+    CHECK(norm(hem[1] - hem[0]) == Approx(millimetres(shape, Measure::LegHemWidth)));
+    // The wearer's left leg is on the viewer's right, so its outer side is there too.
+    const bool outerIsRight = panel.name == PanelName::LeftLeg;
+    CHECK_FALSE(cornersOf(panel, EdgeName::SideSeam, outerIsRight).empty());
+    CHECK(cornersOf(panel, EdgeName::SideSeam, !outerIsRight).empty());
+    for (const Point point : cornersOf(panel, EdgeName::CrotchSeam, !outerIsRight)) {
+      CHECK(point.y <= rise + 1e-9);
+    }
+    const Polyline inseam = cornersOf(panel, EdgeName::Inseam, !outerIsRight);
+    REQUIRE(inseam.size() == 2);
+    CHECK(std::min(inseam[0].y, inseam[1].y) == Approx(rise));
   });
 }
 
@@ -201,11 +267,11 @@ TEST_CASE("keep-outs are convex and lie on their panel", "[garment]") {
       INFO(nameOf(keepOut.name));
       CHECK(isConvex(keepOut.area));
       CHECK(keepOut.needle);
-      // Rings may hold a soft cuff rib, a flat seam and a flat patch pocket (common practice, no
-      // source).
+      // Rings may hold a soft cuff rib, a flat seam or border and a flat patch pocket (common
+      // practice, no source).
       const bool flat =
-          keepOut.name == KeepOutName::CuffRib || keepOut.name == KeepOutName::CuffSeam ||
-          keepOut.name == KeepOutName::YokeSeam ||
+          keepOut.name == KeepOutName::CuffRib || keepOut.name == KeepOutName::BorderEdge ||
+          keepOut.name == KeepOutName::CuffSeam || keepOut.name == KeepOutName::YokeSeam ||
           (keepOut.name == KeepOutName::PocketEdge && kind.pocket == PocketForm::Chest);
       CHECK(keepOut.frame != flat);
       for (std::size_t i = 0; i < keepOut.area.size(); ++i) {

@@ -69,10 +69,6 @@ void forEveryLocation(Check check) {
   }
 }
 
-bool isSleeve(PanelName panel) {
-  return panel == PanelName::LeftSleeve || panel == PanelName::RightSleeve;
-}
-
 // "left", "right" or "centre" as the words of a name tell it.
 std::string sideInWords(const std::string& text) {
   std::string lower;
@@ -95,12 +91,55 @@ TEST_CASE("a location's name, id and wearer's side agree", "[placement][sides]")
     // A chest pocket sits on the wearer's left (common practice, no source).
     const bool pocket = location.id.text().find("pocket") != std::string::npos;
     CHECK(side == (pocket ? "left" : sideInWords(location.id.text())));
-    const bool faced = location.panel == PanelName::Front || isSleeve(location.panel);
+    const bool faced =
+        location.panel == PanelName::Front || isSleeve(location.panel) || isLeg(location.panel);
     const std::map<Side, Side> opposite = {
         {Side::Left, Side::Right}, {Side::Right, Side::Left}, {Side::Centre, Side::Centre}};
     CHECK(location.viewerSide == (faced ? opposite.at(location.wearerSide) : location.wearerSide));
   }
 }
+
+namespace {
+
+// The leg itself is the side; on it a design lies on the crease or to the outer side of it, which
+// is the viewer's right on the wearer's left leg.
+void checkLeg(const Location& location, double lateral, const std::string& report) {
+  std::smatch panel, sideways;
+  REQUIRE(std::regex_search(report, panel, std::regex("Panel (\\w+) leg \\(viewer's (\\w+)\\)")));
+  CHECK(panel[1].str() == nameOf(location.wearerSide));
+  CHECK(panel[2].str() == nameOf(location.viewerSide));
+  if (lateral == 0.0) {
+    CHECK(report.find("Sideways on the centre crease") != std::string::npos);
+    return;
+  }
+  REQUIRE(std::regex_search(
+      report, sideways,
+      std::regex("Sideways \\S+ .*? to the (\\w+) side of .*? \\(viewer's (\\w+)\\)")));
+  CHECK(sideways[1].str() == "outer");
+  CHECK(sideways[2].str() == panel[2].str());
+  CHECK(panel[2].str() == (lateral > 0.0 ? "right" : "left"));
+}
+
+// Nobody wears a towel: its sides are the viewer's.
+void checkFlatPiece(const Location& location, double lateral, const std::string& report) {
+  CHECK(location.wearerSide == location.viewerSide);
+  CHECK(report.find("wearer") == std::string::npos);
+  if (location.viewerSide == Side::Centre) {
+    CHECK(lateral == 0.0);
+    CHECK(report.find("Panel flat piece, centre") != std::string::npos);
+    CHECK(report.find("Sideways on the centre crease") != std::string::npos);
+    return;
+  }
+  std::smatch panel, sideways;
+  REQUIRE(std::regex_search(report, panel, std::regex("Panel flat piece, viewer's (\\w+)")));
+  REQUIRE(std::regex_search(report, sideways,
+                            std::regex("Sideways \\S+ .*? to the viewer's (\\w+) of ")));
+  CHECK(panel[1].str() == nameOf(location.viewerSide));
+  CHECK(sideways[1].str() == panel[1].str());
+  CHECK(panel[1].str() == (lateral > 0.0 ? "right" : "left"));
+}
+
+}  // namespace
 
 TEST_CASE("the printed sides of every location are those where the design lies",
           "[placement][sides]") {
@@ -114,6 +153,14 @@ TEST_CASE("the printed sides of every location are those where the design lies",
       CHECK(report.find("Panel " + std::string(nameOf(location.wearerSide)) + " sleeve") !=
             std::string::npos);
       CHECK(report.find("on the fold of the sleeve") != std::string::npos);
+      return;
+    }
+    if (isLeg(location.panel)) {
+      checkLeg(location, lateral, report);
+      return;
+    }
+    if (location.panel == PanelName::Flat) {
+      checkFlatPiece(location, lateral, report);
       return;
     }
     std::smatch panel, sideways;
@@ -166,6 +213,10 @@ TEST_CASE("the printed top of every location's design is up as it is worn", "[pl
     std::string expected = "towards the collar seam";
     if (isSleeve(location.panel)) {
       expected = "towards the shoulder";
+    } else if (isLeg(location.panel)) {
+      expected = "towards the waist seam";
+    } else if (location.panel == PanelName::Flat) {
+      expected = "towards the top edge";
     } else if (location.panel == PanelName::Hood) {
       REQUIRE(hood.count(location.id.text()) == 1);
       expected = hood.at(location.id.text());

@@ -165,6 +165,38 @@ TEST_CASE("a rule that measures from a mark which the garment lacks is passed ov
         onPolo.garment->measures.at(Measure::PlacketLength).value + 20_mm + 30_mm);
 }
 
+TEST_CASE("what goes on a middle is measured from an edge that can be felt", "[placement]") {
+  const auto planned = [](const char* kind, const char* location, Length moveDown) {
+    Order order =
+        sample::order(sample::blank(kind), sample::design("d", 60_mm, 20_mm), location, {"M"});
+    order.lines[0].placements[0].moveDown = moveDown;
+    return planOrder(order, sample::shop({sample::frame("A", 120_mm, 80_mm)}),
+                     sample::shippedRules());
+  };
+  // The sample's M is 550 mm wide and 710 mm long.
+  const Plan bag = planned("tote-bag", "tote-centre", 0_mm);
+  const Placed& onBag = planFor(bag, "M").placed;
+  CHECK(onBag.from == Landmark::TopEdge);
+  CHECK(onBag.centreOffset == 355_mm);
+  CHECK(onBag.drop == 345_mm);
+  const Plan towel = planned("bath-towel", "towel-border", 0_mm);
+  const PlacementPlan& onTowel = planFor(towel, "M");
+  CHECK(onTowel.placed.from == Landmark::HemEdge);
+  const auto measure = [&onTowel](Measure name) {
+    return onTowel.garment->measures.at(name).value;
+  };
+  CHECK(onTowel.placed.centreOffset ==
+        measure(Measure::BorderAboveHem) + measure(Measure::BorderHeight) * 0.5);
+  CHECK(onTowel.placed.drop == onTowel.placed.centreOffset - 10_mm);
+  // Off the middle is off it upwards too.
+  CHECK_FALSE(sample::hasFinding(bag, FindingCode::BeyondMostDrop));
+  for (const Length move : {30_mm, -30_mm}) {
+    const Plan moved = planned("tote-bag", "tote-centre", move);
+    CHECK(sample::hasFinding(moved, FindingCode::BeyondMostDrop));
+    CHECK_FALSE(sample::hasFinding(moved, FindingCode::BelowLeastDrop));
+  }
+}
+
 TEST_CASE("a location that the garment lacks is a stop", "[placement]") {
   const Plan plan = planOf("t-shirt", "hood-back", {"M"});
   CHECK_FALSE(planFor(plan, "M").hasRule);

@@ -9,15 +9,25 @@
 
 #include "creaseline/base/length.h"
 #include "creaseline/base/named_enum.h"
+#include "creaseline/catalogue/edge_name.h"
 #include "creaseline/catalogue/identifiers.h"
 #include "creaseline/catalogue/size_chart.h"
 
 namespace creaseline {
 
-enum class PanelName { Front, Back, LeftSleeve, RightSleeve, Hood };
+enum class PanelName { Front, Back, LeftSleeve, RightSleeve, Hood, Flat, LeftLeg, RightLeg };
+[[nodiscard]] constexpr bool isSleeve(PanelName panel) {
+  return panel == PanelName::LeftSleeve || panel == PanelName::RightSleeve;
+}
+[[nodiscard]] constexpr bool isLeg(PanelName panel) {
+  return panel == PanelName::LeftLeg || panel == PanelName::RightLeg;
+}
+// What the kind is made of: a body with what hangs on it, one flat piece (towel, bag, bib, a panel
+// before it is assembled), or two legs.
+enum class KindForm { Body, Flat, Legs };
 // What sits on the collar seam. Stand: a collar that stands up; collar on stand: one that folds
 // down over a stand, as on a shirt.
-enum class NeckForm { Crew, Collar, Hood, Vee, Stand, CollarOnStand };
+enum class NeckForm { None, Crew, Collar, Hood, Vee, Stand, CollarOnStand };
 // What runs down the centre front. Placket and quarter zip end on the chest; the others go through
 // to the hem. Wrap: two fronts with a band each, one over the other.
 enum class FrontOpening { None, Placket, FullZip, QuarterZip, Buttons, Wrap };
@@ -44,9 +54,20 @@ struct ProportionRule {
   bool operator==(const ProportionRule&) const = default;
 };
 
+// How a flat piece ends, and what is on it.
+struct FlatParts {
+  EdgeName sides = EdgeName::SideEdge;  // an open edge, a side seam, or a fold
+  EdgeName bottom = EdgeName::Hem;      // a hem, a bottom seam, or the fold of a turned-up cuff
+  bool border = false;                  // a woven band near the bottom, as on towels
+  bool straps = false;                  // two straps sewn on at the top
+  bool domed = false;  // narrower on top in a dome, as a cap's front; else cut in, as a bib
+  bool operator==(const FlatParts&) const = default;
+};
+
 struct GarmentKind {
   KindId id;
   std::string name;
+  KindForm form = KindForm::Body;
   std::vector<PanelName> panels;
   NeckForm neck = NeckForm::Crew;
   FrontOpening opening = FrontOpening::None;
@@ -56,6 +77,7 @@ struct GarmentKind {
   HemForm hem = HemForm::Straight;
   bool hemRib = false;
   bool yoke = false;  // a seam across the back below the collar
+  FlatParts flat;     // of a flat piece
   // Panels whose inside is seen when worn, so that a backing left there would show.
   std::vector<PanelName> insideSeen;
   std::vector<ProportionRule> proportions;
@@ -71,14 +93,26 @@ struct EnumNames<PanelName> {
       {PanelName::Back, "back"},
       {PanelName::LeftSleeve, "left-sleeve"},
       {PanelName::RightSleeve, "right-sleeve"},
-      {PanelName::Hood, "hood"}};
+      {PanelName::Hood, "hood"},
+      {PanelName::Flat, "flat-piece"},
+      {PanelName::LeftLeg, "left-leg"},
+      {PanelName::RightLeg, "right-leg"}};
+};
+template <>
+struct EnumNames<KindForm> {
+  static constexpr std::pair<KindForm, std::string_view> names[] = {
+      {KindForm::Body, "body"}, {KindForm::Flat, "flat"}, {KindForm::Legs, "legs"}};
 };
 template <>
 struct EnumNames<NeckForm> {
   static constexpr std::pair<NeckForm, std::string_view> names[] = {
-      {NeckForm::Crew, "crew"},   {NeckForm::Collar, "collar"},
-      {NeckForm::Hood, "hood"},   {NeckForm::Vee, "v"},
-      {NeckForm::Stand, "stand"}, {NeckForm::CollarOnStand, "collar-on-stand"}};
+      {NeckForm::None, "none"},
+      {NeckForm::Crew, "crew"},
+      {NeckForm::Collar, "collar"},
+      {NeckForm::Hood, "hood"},
+      {NeckForm::Vee, "v"},
+      {NeckForm::Stand, "stand"},
+      {NeckForm::CollarOnStand, "collar-on-stand"}};
 };
 template <>
 struct EnumNames<FrontOpening> {

@@ -9,9 +9,11 @@
 // The hood panel is the hood spread flat and seen from behind, as it shows when the hood lies
 // back: face edge on top, neck seam at the bottom. The sleeve panel is the outer half of the
 // sleeve laid on its fold (the fold from shoulder point to cuff is x = 0), cuff edge on top in
-// panel coordinates; drawings turn it cuff down (see PanelShape::wornUp).
+// panel coordinates; drawings turn it cuff down (see PanelShape::wornUp). A flat piece (towel, bag,
+// bib) has its origin at the middle of its top edge, top as it is used. A leg is its front half,
+// laid on the crease (x = 0), waist seam on top; on the left leg the outer side is at +x.
 //
-// Body outlines are the points of measure joined by curves of the trade's usual form. Two panels
+// Body outlines are the points of measure joined by curves of the trade's usual form. Some panels
 // are models, since what they show is no flat measure:
 // - sleeve: half the tube, as wide as the sleeve measures flat, both sides folds; the height of
 //   the cap follows by Pythagoras from the armhole seam and the sleeve width.
@@ -19,6 +21,7 @@
 //   lies underneath), narrowing in a curve to the neck width, both sides folds; as long on the
 //   centre crease as hood depth and hood height together, less what the round of the crown saves.
 //   No cloth beyond this lies flat without pushing.
+// - leg: symmetric about its crease, from its share of the waist over the thigh to the hem.
 #pragma once
 
 #include <map>
@@ -27,26 +30,11 @@
 #include <vector>
 
 #include "creaseline/base/angle.h"
+#include "creaseline/catalogue/edge_name.h"
 #include "creaseline/catalogue/garment_kind.h"
 #include "creaseline/shape/point.h"
 
 namespace creaseline {
-
-// What a side of a panel is, in words that can be felt on cloth.
-enum class EdgeName {
-  CollarSeam,
-  ShoulderSeam,
-  Armhole,
-  SideSeam,
-  Hem,
-  CuffEdge,
-  Fold,        // edge of a flat-laid sleeve or hood where the cloth goes round to the other side
-  FaceEdge,    // hood
-  NeckSeam,    // hood
-  CrownSeam,   // hood
-  ArmOpening,  // armhole of a garment without sleeves
-  LegOpening   // bodysuit
-};
 
 // Where a frame or a needle must not go.
 enum class KeepOutName {
@@ -58,7 +46,10 @@ enum class KeepOutName {
   CuffRib,
   CuffSeam,  // of a cuff band
   YokeSeam,
-  Snaps  // of a bodysuit's crotch
+  Snaps,       // of a bodysuit's crotch
+  BorderEdge,  // of a towel's woven border band
+  Strap,       // of a bag, as far as it is sewn on
+  Waistband
 };
 
 struct PanelSide {
@@ -132,22 +123,6 @@ struct GarmentShape {
                                         const std::string& file, const std::string& where);
 
 template <>
-struct EnumNames<EdgeName> {
-  static constexpr std::pair<EdgeName, std::string_view> names[] = {
-      {EdgeName::CollarSeam, "collar-seam"},
-      {EdgeName::ShoulderSeam, "shoulder-seam"},
-      {EdgeName::Armhole, "armhole"},
-      {EdgeName::SideSeam, "side-seam"},
-      {EdgeName::Hem, "hem"},
-      {EdgeName::CuffEdge, "cuff-edge"},
-      {EdgeName::Fold, "fold"},
-      {EdgeName::FaceEdge, "face-edge"},
-      {EdgeName::NeckSeam, "neck-seam"},
-      {EdgeName::CrownSeam, "crown-seam"},
-      {EdgeName::ArmOpening, "arm-opening"},
-      {EdgeName::LegOpening, "leg-opening"}};
-};
-template <>
 struct EnumNames<KeepOutName> {
   static constexpr std::pair<KeepOutName, std::string_view> names[] = {
       {KeepOutName::Zip, "zip"},
@@ -158,7 +133,10 @@ struct EnumNames<KeepOutName> {
       {KeepOutName::CuffRib, "cuff-rib"},
       {KeepOutName::CuffSeam, "cuff-seam"},
       {KeepOutName::YokeSeam, "yoke-seam"},
-      {KeepOutName::Snaps, "snaps"}};
+      {KeepOutName::Snaps, "snaps"},
+      {KeepOutName::BorderEdge, "border-edge"},
+      {KeepOutName::Strap, "strap"},
+      {KeepOutName::Waistband, "waistband"}};
 };
 
 }  // namespace creaseline

@@ -44,10 +44,15 @@ enum class Landmark {
   CuffSeam,       // sleeve: top of the cuff rib or hem
   ShoulderSeam,   // sleeve: outer end of the shoulder seam, y = sleeve length
   PlacketEnd,     // front: y = placket length
-  HemEdge,        // front, back: the hem at the centre line; measured upwards
+  HemEdge,        // the hem at the centre line, measured upwards
   PocketTop,      // front: a chest pocket's opening, measured up from it
   PocketOpening,  // front: the same line, measured down into the pocket
-  YokeSeam        // back: y = yoke depth
+  YokeSeam,       // back: y = yoke depth
+  TopEdge,        // flat piece: y = 0
+  PieceMiddle,    // flat piece: half way down
+  BorderTop,      // flat piece: upper edge of the woven band, measured up from it
+  BorderMiddle,   // flat piece: middle of the woven band, measured up from it
+  WaistSeam       // leg: y = 0
 };
 // Whether a panel of that name can have the mark at all.
 [[nodiscard]] bool liesOn(Landmark landmark, PanelName panel);
@@ -220,12 +225,14 @@ struct EnumNames<Side> {
 template <>
 struct EnumNames<Landmark> {
   static constexpr std::pair<Landmark, std::string_view> names[] = {
-      {Landmark::CollarSeam, "collar-seam"}, {Landmark::ShoulderPoint, "shoulder-point"},
-      {Landmark::FaceEdge, "face-edge"},     {Landmark::CuffEdge, "cuff-edge"},
-      {Landmark::CuffSeam, "cuff-seam"},     {Landmark::ShoulderSeam, "shoulder-seam"},
-      {Landmark::PlacketEnd, "placket-end"}, {Landmark::HemEdge, "hem-edge"},
-      {Landmark::PocketTop, "pocket-top"},   {Landmark::PocketOpening, "pocket-opening"},
-      {Landmark::YokeSeam, "yoke-seam"}};
+      {Landmark::CollarSeam, "collar-seam"},     {Landmark::ShoulderPoint, "shoulder-point"},
+      {Landmark::FaceEdge, "face-edge"},         {Landmark::CuffEdge, "cuff-edge"},
+      {Landmark::CuffSeam, "cuff-seam"},         {Landmark::ShoulderSeam, "shoulder-seam"},
+      {Landmark::PlacketEnd, "placket-end"},     {Landmark::HemEdge, "hem-edge"},
+      {Landmark::PocketTop, "pocket-top"},       {Landmark::PocketOpening, "pocket-opening"},
+      {Landmark::YokeSeam, "yoke-seam"},         {Landmark::TopEdge, "top-edge"},
+      {Landmark::PieceMiddle, "piece-middle"},   {Landmark::BorderTop, "border-top"},
+      {Landmark::BorderMiddle, "border-middle"}, {Landmark::WaistSeam, "waist-seam"}};
 };
 template <>
 struct EnumNames<Anchor> {

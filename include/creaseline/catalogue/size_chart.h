@@ -16,8 +16,10 @@ namespace creaseline {
 // Flat garment measures, as a size chart gives them. HPS: high point of the shoulder, where the
 // shoulder seam meets the collar seam.
 enum class Measure {
-  BodyWidth,      // pit to pit, flat: half the chest girth of the garment
-  BodyLength,     // HPS to hem
+  // Pit to pit, flat: half the chest girth of the garment. Flat piece: its full width. Legs: across
+  // the hips, flat.
+  BodyWidth,
+  BodyLength,     // HPS to hem; flat piece: top edge to bottom; legs: waist seam to hem
   NeckWidth,      // collar seam to collar seam at the HPS
   FrontNeckDrop,  // HPS down to the collar seam at centre front
   BackNeckDrop,   // HPS down to the collar seam at centre back
@@ -46,7 +48,17 @@ enum class Measure {
   PocketFromCentre,  // chest pocket: centre line to the pocket's middle
   PocketBelowHps,    // chest pocket: HPS straight down to the level of the pocket's opening
   LegRise,           // bodysuit: crotch up to where the leg opening meets the side seam
-  CrotchWidth        // bodysuit: crotch edge, flat
+  CrotchWidth,       // bodysuit: crotch edge, flat
+  TopWidth,          // flat piece: its top edge
+  ShapedDepth,       // flat piece: top edge down to where it has its full width
+  BorderHeight,      // towel: woven band, its lower edge up to its upper one
+  BorderAboveHem,    // towel: hem edge up to the band's lower edge
+  StrapFromCentre,   // bag: centre line to the middle of a strap
+  WaistWidth,        // legs: at the waist seam, flat
+  FrontRise,         // legs: waist seam down to the level of the crotch
+  ThighWidth,        // legs: one leg at the crotch, flat
+  LegHemWidth,       // legs: one leg at the hem, flat
+  WaistbandHeight    // legs
 };
 
 // Youth sizes and adult sizes take different placement rules.
@@ -103,7 +115,17 @@ struct EnumNames<Measure> {
       {Measure::PocketFromCentre, "pocket-from-centre"},
       {Measure::PocketBelowHps, "pocket-below-hps"},
       {Measure::LegRise, "leg-rise"},
-      {Measure::CrotchWidth, "crotch-width"}};
+      {Measure::CrotchWidth, "crotch-width"},
+      {Measure::TopWidth, "top-width"},
+      {Measure::ShapedDepth, "shaped-depth"},
+      {Measure::BorderHeight, "border-height"},
+      {Measure::BorderAboveHem, "border-above-hem"},
+      {Measure::StrapFromCentre, "strap-from-centre"},
+      {Measure::WaistWidth, "waist-width"},
+      {Measure::FrontRise, "front-rise"},
+      {Measure::ThighWidth, "thigh-width"},
+      {Measure::LegHemWidth, "leg-hem-width"},
+      {Measure::WaistbandHeight, "waistband-height"}};
 };
 template <>
 struct EnumNames<SizeBand> {
