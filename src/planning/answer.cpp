@@ -90,6 +90,9 @@ PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop, 
   plan.hasRule = true;
   plan.placed =
       placeDesign(request, *rule, *location, *panel, plan.design.outline, workshop.shop->units);
+  if (effort == Effort::Full) {
+    addBeatenRules(plan.placed, *rule, request, workshop);
+  }
   plan.outlineOnPanel =
       plan.design.outline.transformed(plan.placed.panelTurn, 1.0, plan.placed.centre);
   decideFrame(plan, *panel, plan.outlineOnPanel, workshop, effort);

@@ -89,10 +89,23 @@ bool hasMark(const PlacementRule& rule, const GarmentShape& garment, const Works
                      [&garment](Measure measure) { return garment.measures.count(measure) != 0; });
 }
 
-bool applies(const PlacementRule& rule, const PlacementRequest& request, const Workshop& workshop) {
+// Whether the rule is meant for this garment, whatever marks it has.
+bool isMeantFor(const PlacementRule& rule, const PlacementRequest& request) {
   return rule.location == request.placement.location && matches(rule.kinds, request.blank->kind) &&
          matches(rule.bands, request.garment->band) && matches(rule.sizes, request.size) &&
-         matches(rule.blanks, request.blank->id) && hasMark(rule, *request.garment, workshop);
+         matches(rule.blanks, request.blank->id);
+}
+
+bool applies(const PlacementRule& rule, const PlacementRequest& request, const Workshop& workshop) {
+  return isMeantFor(rule, request) && hasMark(rule, *request.garment, workshop);
+}
+
+// "centre of the design 8 in below the high point of the shoulder"
+std::string placePhrase(const PlacementRule& rule, const UnitChoice& units) {
+  return fmt::format(
+      "{} {} {}",
+      rule.anchor == Anchor::NearEdge ? "nearest side of the design" : "centre of the design",
+      formatLength(rule.distance, units), landmarkPhrase(rule.from));
 }
 
 // A measure of this garment in millimetres; says in the reasons where it is from. Precondition:
@@ -236,12 +249,9 @@ void measureFrom(Placed& placed, Landmark mark, const PanelShape& panel,
 
 void giveDropReasons(Placed& placed, const PlacementRule& rule, const OrderPlacement& placement,
                      const UnitChoice& units) {
-  const std::string what =
-      rule.anchor == Anchor::NearEdge ? "nearest side of the design" : "centre of the design";
   placed.dropReasons.insert(
       placed.dropReasons.begin(),
-      {fmt::format("{}{} {} {}{}", rule.house ? "house rule: " : "", what,
-                   formatLength(rule.distance, units), landmarkPhrase(rule.from),
+      {fmt::format("{}{}{}", rule.house ? "house rule: " : "", placePhrase(rule, units),
                    rule.note.empty() ? "" : " (" + rule.note + ")"),
        rule.id, rule.basis, false});
   if (placement.moveDown != Length()) {
@@ -306,6 +316,29 @@ const PlacementRule* findPlacementRule(const PlacementRequest& request, const Wo
     }
   }
   return nullptr;
+}
+
+void addBeatenRules(Placed& placed, const PlacementRule& rule, const PlacementRequest& request,
+                    const Workshop& workshop) {
+  const UnitChoice& units = workshop.shop->units;
+  for (const auto* rules : {&workshop.shop->houseRules, &workshop.rules->placement}) {
+    for (const PlacementRule& other : *rules) {
+      if (&other == &rule || !isMeantFor(other, request)) {
+        continue;
+      }
+      const bool markless = !hasMark(other, *request.garment, workshop);
+      if (markless && !other.house) {
+        continue;
+      }
+      const std::string why = markless ? "this garment lacks the mark that it measures from"
+                              : rule.house && !other.house ? "the shop's own rules come first"
+                                                           : "the first that applies is used";
+      placed.dropReasons.push_back(
+          {fmt::format("{} {}: {}; {}", markless ? "passed over the rule" : "wins over the rule",
+                       other.id.text(), placePhrase(other, units), why),
+           other.id, other.basis, false});
+    }
+  }
 }
 
 Placed placeDesign(const PlacementRequest& request, const PlacementRule& rule,

@@ -11,6 +11,11 @@ namespace creaseline {
 // rule that measures from a mark that the garment lacks does not match.
 const PlacementRule* findPlacementRule(const PlacementRequest& request, const Workshop& workshop);
 
+// Tells in the reasons which rules `rule` won over, and which of the shop's own were passed over
+// for want of their mark: what would apply if it were not there.
+void addBeatenRules(Placed& placed, const PlacementRule& rule, const PlacementRequest& request,
+                    const Workshop& workshop);
+
 // Which way along the panel's y axis `distance` leads: +1 away from the datum, -1 towards it.
 double landmarkDirection(Landmark from);
 

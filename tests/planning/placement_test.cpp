@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: MIT
+#include <algorithm>
 #include <catch2/catch.hpp>
 
 #include "creaseline/planning/planner.h"
@@ -138,6 +139,35 @@ TEST_CASE("a house rule wins over the shipped one and says so", "[placement]") {
   CHECK(planFor(plan, "M").placed.rule == RuleId("house-chest"));
   CHECK(planFor(plan, "M").placed.dropReasons.front().text.find("house rule") == 0);
   CHECK(planFor(plan, "XL").placed.drop == 3_in);
+
+  // What would apply without it is told, and nothing where nothing was beaten.
+  const auto wins = [&plan](const char* size) {
+    std::vector<std::string> beaten;
+    for (const Reason& reason : planFor(plan, size).placed.dropReasons) {
+      if (reason.text.find("wins over the rule ") == 0) {
+        beaten.push_back(reason.rule.text());
+        CHECK(reason.basis.find("common practice") == 0);
+        CHECK(reason.text.find("3 in below the collar seam") != std::string::npos);
+        CHECK(reason.text.find("the shop's own rules come first") != std::string::npos);
+      }
+    }
+    return beaten;
+  };
+  CHECK(wins("M") == std::vector<std::string>{"centre-chest-adult"});
+  CHECK(wins("XL").empty());
+}
+
+TEST_CASE("of the shipped rules the particular one says which general one it beat", "[placement]") {
+  const Plan plan = planOf("polo", "left-chest", {"M"});
+  const Placed& placed = planFor(plan, "M").placed;
+  CHECK(placed.rule == RuleId("left-chest-polo-adult"));
+  const auto beaten =
+      std::find_if(placed.dropReasons.begin(), placed.dropReasons.end(),
+                   [](const Reason& reason) { return reason.rule == RuleId("left-chest-adult"); });
+  REQUIRE(beaten != placed.dropReasons.end());
+  CHECK(
+      beaten->text.find("wins over the rule left-chest-adult: centre of the design 8 in below the "
+                        "high point of the shoulder") == 0);
 }
 
 TEST_CASE("a rule that measures from a mark which the garment lacks is passed over",
@@ -157,7 +187,12 @@ TEST_CASE("a rule that measures from a mark which the garment lacks is passed ov
                      shop, sample::shippedRules());
   };
   // A T-shirt has no placket: its end would count as the collar seam.
-  CHECK(planFor(planOn("t-shirt"), "M").placed.rule == RuleId("centre-chest-adult"));
+  const Plan tee = planOn("t-shirt");
+  CHECK(planFor(tee, "M").placed.rule == RuleId("centre-chest-adult"));
+  const Reason& last = planFor(tee, "M").placed.dropReasons.back();
+  CHECK(last.rule == RuleId("house-below-placket"));
+  CHECK(last.text.find("passed over the rule house-below-placket") == 0);
+  CHECK(last.text.find("lacks the mark") != std::string::npos);
   const Plan polo = planOn("polo");
   const PlacementPlan& onPolo = planFor(polo, "M");
   CHECK(onPolo.placed.rule == RuleId("house-below-placket"));
