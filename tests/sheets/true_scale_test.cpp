@@ -239,7 +239,7 @@ TEST_CASE("register marks of a design in two parts measure right on both templat
   order.lines[0].placements[0].split = true;
   for (const Paper paper : {Paper::A4, Paper::Letter}) {
     CAPTURE(nameOf(paper));
-    const auto sheets = sample::written(order, sample::shop({sample::frame("f", 100_mm, 116_mm)}),
+    const auto sheets = sample::written(order, sample::shop({sample::frame("f", 100_mm, 122_mm)}),
                                         paper, "templates");
     REQUIRE(sheets->written.pages == 2);
     const auto groups = templateGroups(contextOf(*sheets));
