@@ -38,6 +38,9 @@ Figures readFigures(const Defaults& defaults, const Shop& shop) {
   figures.parts = {defaults.mostParts.text.front() - '0', lengthOf(defaults.partOverlap),
                    lengthOf(defaults.registerMark), lengthOf(defaults.registerMarkClearance),
                    lengthOf(defaults.registerMarksApart)};
+  figures.creaseError = lengthOf(defaults.creaseError);
+  figures.rulerError = lengthOf(defaults.rulerError);
+  figures.clothGive = lengthOf(defaults.clothGive);
   if (shop.hoopingError) {
     figures.hoopingError = *shop.hoopingError;
   } else {

@@ -28,6 +28,7 @@ struct Figures {
   Length youthBodyWidth;
   ArealWeight heavyGarment;
   HoopingError hoopingError;  // the shop's own, or the shipped default
+  Length creaseError, rulerError, clothGive;
   PartFigures parts;
 };
 

@@ -8,6 +8,7 @@
 
 #include "creaseline/planning/wording.h"
 #include "planning/seat.h"
+#include "planning/stack_up.h"
 
 namespace creaseline {
 namespace {
@@ -201,6 +202,8 @@ void giveReasons(std::vector<Candidate>& accepted, const Workshop& workshop, Poi
          {},
          workshop.figures.hoopingError.basis,
          false});
+    const Reasons errors = stackUpReasons(workshop, choice.slack);
+    choice.reasons.insert(choice.reasons.end(), errors.begin(), errors.end());
     if (!choice.bodyNearest.empty()) {
       choice.reasons.push_back({fmt::format("room between its body and the {}: {}",
                                             choice.bodyNearest, roomPhrase(choice.bodyRoom, units)),

@@ -111,10 +111,11 @@ TEST_CASE("every rule has a basis and an id of its own", "[rules]") {
                                     &defaults.heavyGarment,       &defaults.placementTolerance,
                                     &defaults.mostParts,          &defaults.partOverlap,
                                     &defaults.registerMark,       &defaults.registerMarkClearance,
-                                    &defaults.registerMarksApart, &defaults.hoopingTime,
-                                    &defaults.colourChange,       &defaults.rethreading,
-                                    &defaults.threadTrim,         &defaults.fabricLaying,
-                                    &defaults.fabricTrimming}) {
+                                    &defaults.registerMarksApart, &defaults.creaseError,
+                                    &defaults.rulerError,         &defaults.clothGive,
+                                    &defaults.hoopingTime,        &defaults.colourChange,
+                                    &defaults.rethreading,        &defaults.threadTrim,
+                                    &defaults.fabricLaying,       &defaults.fabricTrimming}) {
     CAPTURE(value->id);
     CHECK_FALSE(value->text.empty());
     CHECK(value->basis.size() >= 11);

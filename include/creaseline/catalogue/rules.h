@@ -182,6 +182,9 @@ struct Defaults {
   DefaultValue hoopingSideways;  // hooping error
   DefaultValue hoopingAlong;
   DefaultValue hoopingTurn;
+  DefaultValue creaseError;         // of the pressed crease against the garment's true middle
+  DefaultValue rulerError;          // of a length laid off on cloth
+  DefaultValue clothGive;           // how far cloth moves between marking and clamping
   DefaultValue clampMargin;         // backing beyond the frame body on each side
   DefaultValue seamClearance;       // design to side seam, armhole, fold: watch below this
   DefaultValue adultXlBodyWidth;    // body width up to which an unnamed size counts as up to XL

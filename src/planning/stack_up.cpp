@@ -1,0 +1,70 @@
+// SPDX-License-Identifier: MIT
+#include "planning/stack_up.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <string_view>
+
+#include "creaseline/planning/wording.h"
+
+namespace creaseline {
+namespace {
+
+struct Contribution {
+  std::string_view name;
+  Length error;
+  std::string_view basis;
+};
+
+Reason reasonFor(std::string_view direction, const std::vector<Contribution>& contributions,
+                 Length takenBack, const UnitChoice& units) {
+  std::vector<Length> errors;
+  std::string list;
+  std::string bases;
+  for (const Contribution& each : contributions) {
+    errors.push_back(each.error);
+    list += fmt::format("{}{} {}", list.empty() ? "" : ", ", each.name,
+                        formatLength(each.error, units));
+    bases += fmt::format("{}{}: {}", bases.empty() ? "" : "; ", each.name, each.basis);
+  }
+  const StackUp sum = stackUp(errors);
+  return {fmt::format("errors {} add up to {} at worst and {} as a rule (root of the squares): {}; "
+                      "the machine can take back {}",
+                      direction, formatLength(sum.worst, units),
+                      formatLength(sum.rootSumSquare, units), list, roomPhrase(takenBack, units)),
+          {},
+          bases,
+          false};
+}
+
+}  // namespace
+
+StackUp stackUp(const std::vector<Length>& errors) {
+  StackUp sum;
+  double squares = 0.0;
+  for (const Length error : errors) {
+    sum.worst += abs(error);
+    squares += error.mm() * error.mm();
+  }
+  sum.rootSumSquare = Length::fromMm(std::sqrt(squares));
+  return sum;
+}
+
+Reasons stackUpReasons(const Workshop& workshop, const Slack& slack) {
+  const Figures& figures = workshop.figures;
+  const Defaults& defaults = workshop.rules->defaults;
+  const UnitChoice& units = workshop.shop->units;
+  const Contribution crease{"crease", figures.creaseError, defaults.creaseError.basis};
+  const Contribution ruler{"ruler", figures.rulerError, defaults.rulerError.basis};
+  const Contribution cloth{"give of the cloth", figures.clothGive, defaults.clothGive.basis};
+  const std::string_view hooping = figures.hoopingError.basis;
+  return {reasonFor("sideways",
+                    {crease, ruler, {"hooping", figures.hoopingError.sideways, hooping}, cloth},
+                    std::min(slack.left, slack.right), units),
+          reasonFor("along", {ruler, {"hooping", figures.hoopingError.along, hooping}, cloth},
+                    std::min(slack.up, slack.down), units)};
+}
+
+}  // namespace creaseline
