@@ -12,6 +12,8 @@
 #include <set>
 #include <utility>
 
+#include "shape/nearest.h"
+
 namespace creaseline {
 namespace {
 
@@ -35,14 +37,6 @@ using RingPair = std::pair<std::size_t, std::size_t>;
 
 TreeBox boxOf(Point a, Point b) {
   return {{std::min(a.x, b.x), std::min(a.y, b.y)}, {std::max(a.x, b.x), std::max(a.y, b.y)}};
-}
-
-double signedArea(const Ring& ring) {
-  double twice = 0.0;
-  for (std::size_t i = 0; i < ring.size(); ++i) {
-    twice += cross(ring[i] - ring[0], ring[(i + 1) % ring.size()] - ring[0]);
-  }
-  return twice / 2.0;
 }
 
 double turnOf(Point a, Point b, Point c) {
@@ -102,7 +96,7 @@ class Nesting {
   Nesting(const std::vector<Ring>& rings, FillRule rule) : rings_(rings), rule_(rule) {
     areas_.reserve(rings.size());
     for (const Ring& ring : rings) {
-      areas_.push_back(signedArea(ring));
+      areas_.push_back(windingSum(ring) / 2.0);
     }
   }
 

@@ -47,9 +47,12 @@ Point towardsLine(Point from, const PartJoin& join) {
 
 }  // namespace
 
+std::string partPhrase(int number, int of) {
+  return fmt::format("part {} of {}", number, of);
+}
+
 std::string partSuffix(const PlacementPlan& plan) {
-  return plan.part ? fmt::format(", part {} of {}", plan.part->number, plan.part->of)
-                   : std::string();
+  return plan.part ? ", " + partPhrase(plan.part->number, plan.part->of) : std::string();
 }
 
 std::string alignedMarksPhrase(const DesignPart& part) {

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "creaseline/planning/counting.h"
+#include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 #include "planning/frame_search.h"
 #include "planning/placement.h"
@@ -126,7 +127,7 @@ class PartPlanner {
     placed.centreBelowDatum += down;
     placed.lateral += right;
     placed.drop = placed.centreOffset - Length::fromMm(direction > 0.0 ? -box.min.y : box.max.y);
-    const std::string which = fmt::format("part {} of {}", number, of);
+    const std::string which = partPhrase(number, of);
     if (down != Length()) {
       placed.dropReasons.push_back(
           {fmt::format("{}: its centre lies {} {} the whole design's", which,
@@ -282,7 +283,7 @@ Answer answerInParts(const PlacementRequest& request, const Workshop& workshop, 
 
 Design partOf(const Design& whole, const Box& section, int number, int of) {
   Design part = whole;
-  part.name = fmt::format("{}, part {} of {}", whole.name, number, of);
+  part.name = whole.name + ", " + partPhrase(number, of);
   part.outline = clipped(whole.outline, section).centred();
   const Box box = part.outline.bounds();
   part.width = Length::fromMm(box.width());

@@ -7,6 +7,8 @@
 #include <cmath>
 #include <utility>
 
+#include "shape/nearest.h"
+
 namespace creaseline {
 namespace {
 
@@ -19,14 +21,6 @@ constexpr double kLeastAreaSquareMm = 1e-6;
 constexpr double kSameMm = 1e-9;        // coordinates nearer than this are one event
 constexpr double kSameLengthMm = 1e-6;  // crossed lengths, which are sums over many sides
 
-double signedArea(const Ring& ring) {
-  double twice = 0.0;
-  for (std::size_t i = 0; i < ring.size(); ++i) {
-    twice += cross(ring[i] - ring[0], ring[(i + 1) % ring.size()] - ring[0]);
-  }
-  return twice / 2.0;
-}
-
 // The crossed length as it changes at one coordinate: from there on slope and intercept are larger
 // by these.
 struct Change {
@@ -35,7 +29,7 @@ struct Change {
 
 // A ring's boundary passes a cut to and fro; the signed sum of the passages is the length inside.
 void addChanges(std::vector<Change>& changes, const Ring& ring, CutDirection direction, bool hole) {
-  const double orientation = signedArea(ring) < 0.0 ? -1.0 : 1.0;
+  const double orientation = windingSum(ring) < 0.0 ? -1.0 : 1.0;
   // Upright and level see the same winding from different hands.
   const double hand = direction == CutDirection::Upright ? -1.0 : 1.0;
   const double sign = orientation * hand * (hole ? -1.0 : 1.0);
@@ -120,10 +114,6 @@ Ring ringOf(const ClipRing& clip) {
   return ring;
 }
 
-Box piecesBox(const Piece& piece) {
-  return ringBounds(piece.outer);
-}
-
 void clipPiece(std::vector<Piece>& result, const Piece& piece, const Box& box) {
   const bg::model::box<ClipPoint> clip({box.min.x, box.min.y}, {box.max.x, box.max.y});
   bg::model::multi_polygon<ClipPolygon> parts;
@@ -191,7 +181,7 @@ double crossedLength(const Outline& outline, CutDirection direction, double at) 
 Outline clipped(const Outline& outline, const Box& box) {
   Outline result;
   for (const Piece& piece : outline.pieces) {
-    const Box extent = piecesBox(piece);
+    const Box extent = ringBounds(piece.outer);
     const bool inside = extent.min.x >= box.min.x && extent.min.y >= box.min.y &&
                         extent.max.x <= box.max.x && extent.max.y <= box.max.y;
     if (inside) {
@@ -213,7 +203,7 @@ std::vector<Region::Interval> clearStretches(const Outline& outline, CutDirectio
   }();
   std::vector<Region::Interval> taken;
   for (const Piece& piece : clipped(outline, band).pieces) {
-    const Box box = piecesBox(piece);
+    const Box box = ringBounds(piece.outer);
     taken.push_back(
         {alongCut(box.min, direction) - clearance, alongCut(box.max, direction) + clearance});
   }

@@ -88,18 +88,6 @@ Ring turnedBy(const Ring& ring, double radians) {
   return turned;
 }
 
-bool fitsByGeos(const Geos& geos, const Ring& window, const Ring& points) {
-  auto common = geos.polygon(window, -points.front());
-  for (const Point& point : points) {
-    const auto moved = geos.polygon(window, -point);
-    common = geos.own(GEOSIntersection_r(geos.handle(), common.get(), moved.get()));
-    if (GEOSisEmpty_r(geos.handle(), common.get()) == 1) {
-      return false;
-    }
-  }
-  return true;
-}
-
 void measureAgainst(const Outline& outline, std::ostream& out) {
   const Window window = twelveFrames()[3].window;  // an octagon
   const Ring sides = window.boundary(Length::fromMm(1.0));
@@ -111,7 +99,7 @@ void measureAgainst(const Outline& outline, std::ostream& out) {
   const auto ours = [&] {
     return opening.translations(turnedBy(hull, next())).empty() ? 0.0 : 1.0;
   };
-  const auto byGeos = [&] { return fitsByGeos(geos, sides, turnedBy(hull, next())) ? 1.0 : 0.0; };
+  const auto byGeos = [&] { return fitsByGeos(geos, {sides}, turnedBy(hull, next())) ? 1.0 : 0.0; };
   const auto byCgal = [&] {
     return marginByCgal(sides, turnedBy(hull, next())) >= 0.0 ? 1.0 : 0.0;
   };

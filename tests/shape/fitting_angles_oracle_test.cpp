@@ -59,23 +59,6 @@ std::vector<double> anglesToAsk(Dice& dice, const FittingAngles& angles) {
   return asked;
 }
 
-// Whether any translation brings the points inside, by GEOS: the windows moved by minus each
-// point must have a place in common.
-bool fitsByGeos(const Geos& geos, const std::vector<Ring>& windows,
-                const std::vector<Point>& points) {
-  auto common = geos.polygon(windows.front(), -points.front());
-  for (const Ring& window : windows) {
-    for (const Point& point : points) {
-      const auto moved = geos.polygon(window, -point);
-      common = geos.own(GEOSIntersection_r(geos.handle(), common.get(), moved.get()));
-      if (GEOSisEmpty_r(geos.handle(), common.get()) == 1) {
-        return false;
-      }
-    }
-  }
-  return true;
-}
-
 }  // namespace
 
 TEST_CASE("The angles at which a design fits a polygon are those of CGAL's linear programme",

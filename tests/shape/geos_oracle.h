@@ -5,6 +5,7 @@
 #include <geos_c.h>
 
 #include <memory>
+#include <vector>
 
 #include "creaseline/shape/outline.h"
 
@@ -77,5 +78,22 @@ class Geos {
 
   Handle handle_;
 };
+
+// Whether any translation brings the points inside, by GEOS: the windows moved by minus each
+// point must have a place in common.
+inline bool fitsByGeos(const Geos& geos, const std::vector<Ring>& windows,
+                       const std::vector<Point>& points) {
+  auto common = geos.polygon(windows.front(), -points.front());
+  for (const Ring& window : windows) {
+    for (const Point& point : points) {
+      const auto moved = geos.polygon(window, -point);
+      common = geos.own(GEOSIntersection_r(geos.handle(), common.get(), moved.get()));
+      if (GEOSisEmpty_r(geos.handle(), common.get()) == 1) {
+        return false;
+      }
+    }
+  }
+  return true;
+}
 
 }  // namespace creaseline::test

@@ -10,6 +10,8 @@
 
 namespace creaseline {
 
+// "part 1 of 2"
+[[nodiscard]] std::string partPhrase(int number, int of);
 // ", part 1 of 2", to follow a name; empty for a design that is sewn at once.
 [[nodiscard]] std::string partSuffix(const PlacementPlan& plan);
 // The marks that a part is aligned on: "register marks A and B of part 1"; empty for the first.
