@@ -32,6 +32,13 @@ template <class Tag>
 std::string shown(const Identifier<Tag>& value) {
   return value.text();
 }
+std::string shown(const std::vector<FrameId>& frames) {
+  std::string all;
+  for (const FrameId& frame : frames) {
+    all += (all.empty() ? "" : ", ") + frame.text();
+  }
+  return frames.empty() ? "any" : all;
+}
 
 constexpr const char* kTakenOut = "taken out";
 constexpr const char* kChanged = "changed";
@@ -99,6 +106,7 @@ class Merger {
     order.customer = field(&base, mine, theirs, &Order::customer, "the customer");
     order.due = field(&base, mine, theirs, &Order::due, "the due date");
     order.note = field(&base, mine, theirs, &Order::note, "the order's note");
+    order.frames = field(&base, mine, theirs, &Order::frames, "the order's frames");
     order.blanks = wholes("blank", base.blanks, mine.blanks, theirs.blanks);
     order.designs = wholes("design", base.designs, mine.designs, theirs.designs);
     order.lines = list<OrderLine>(
@@ -225,6 +233,7 @@ class Merger {
     placement.scale = field(b, m, t, &OrderPlacement::scale, place + ", scale");
     placement.moveDown = field(b, m, t, &OrderPlacement::moveDown, place + ", move down");
     placement.turn = field(b, m, t, &OrderPlacement::turn, place + ", turn");
+    placement.frameTurn = field(b, m, t, &OrderPlacement::frameTurn, place + ", turn of the frame");
     placement.split = field(b, m, t, &OrderPlacement::split, place + ", several hoopings");
     placement.note = field(b, m, t, &OrderPlacement::note, place + ", note");
     return placement;

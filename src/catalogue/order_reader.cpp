@@ -122,6 +122,9 @@ OrderPlacement readPlacement(const JsonCursor& at, const Blank& blank, const Ord
   if (const auto turn = object.find("turn")) {
     placement.turn = turn->angle();
   }
+  if (const auto frameTurn = object.find("frame-turn")) {
+    placement.frameTurn = frameTurn->angle();
+  }
   if (const auto split = object.find("split")) {
     placement.split = split->boolean();
   }
@@ -188,6 +191,9 @@ Order readOrder(JsonObject& top, const Rules& rules) {
     order.due = readDate(*due);
   }
   order.note = top.proseOrEmpty("note");
+  if (const auto frames = top.find("frames")) {
+    order.frames = frames->identifiers<FrameId>();
+  }
   order.blanks = readReferred<Blank>(top.at("blanks"), FileKind::Blank, "blanks", "blank id",
                                      [&](JsonObject& object) { return readBlank(object, rules); });
   order.designs =

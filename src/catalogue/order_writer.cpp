@@ -70,6 +70,8 @@ JsonNode placementNode(const OrderPlacement& placement, const JsonNode* before, 
                    lengthNode(object.before("move-down"), placement.moveDown, unit));
   object.putUnless(placement.turn == Angle(), "turn",
                    angleNode(object.before("turn"), placement.turn));
+  object.putUnless(placement.frameTurn == Angle(), "frame-turn",
+                   angleNode(object.before("frame-turn"), placement.frameTurn));
   object.putUnless(!placement.split, "split", JsonNode{placement.split});
   object.textIfAny("note", placement.note);
   return object.take();
@@ -119,6 +121,7 @@ JsonNode orderNode(const Order& order, const Original<Order>& before, const Writ
   object.textIfAny("customer", order.customer);
   object.textIfAny("due", order.due);
   object.textIfAny("note", order.note);
+  object.identifiers("frames", order.frames);
   object.put("blanks", entriesNode<Blank>(object.before("blanks"),
                                           {order.blanks, before.blanks,
                                            old == nullptr ? nullptr : &old->blanks, blankNode},

@@ -19,6 +19,9 @@ struct OrderPlacement {
   double scale = 1.0;  // of the design as drawn
   Length moveDown;     // on top of the rule, away from the landmark; negative is nearer
   Angle turn;          // on top of the rule
+  // Frames may lie turned on the garment by so much besides the ways that the shop lists; the design
+  // reads as without.
+  Angle frameTurn;
   bool split = false;  // may be sewn in several hoopings where no frame holds it whole
   std::string note;
   bool operator==(const OrderPlacement&) const = default;
@@ -47,6 +50,7 @@ struct Order {
   std::string customer;
   std::string due;  // ISO date or empty
   std::string note;
+  std::vector<FrameId> frames;  // sewn in these alone; empty: in any that the shop has
   std::vector<Blank> blanks;
   std::vector<Design> designs;
   std::vector<OrderLine> lines;
