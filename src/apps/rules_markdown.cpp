@@ -258,14 +258,7 @@ class RulesPage {
 
   void defaults() {
     table("Defaults", "Single figures that a shop may replace.", "| Figure | Value | Basis |", 3);
-    const Defaults& d = rules_.defaults;
-    for (const DefaultValue* value :
-         {&d.footClearance,         &d.hoopingSideways,    &d.hoopingAlong,   &d.hoopingTurn,
-          &d.creaseError,           &d.rulerError,         &d.clothGive,      &d.clampMargin,
-          &d.seamClearance,         &d.adultXlBodyWidth,   &d.youthBodyWidth, &d.heavyGarment,
-          &d.placementTolerance,    &d.mostParts,          &d.partOverlap,    &d.registerMark,
-          &d.registerMarkClearance, &d.registerMarksApart, &d.hoopingTime,    &d.colourChange,
-          &d.rethreading,           &d.threadTrim,         &d.fabricLaying,   &d.fabricTrimming}) {
+    for (const DefaultValue* value : rules_.defaults.all()) {
       row({"`" + value->id + "`", value->text, value->basis});
     }
   }

@@ -115,6 +115,14 @@ void checkParts(const JsonCursor& at) {
     at.failShown("a number of parts from \"2\" to \"9\"");
   }
 }
+void checkPercent(const JsonCursor& at) {
+  const std::string text = at.label();
+  const bool digits = text.size() == 4 && text.substr(2) == " %" && text[0] >= '1' &&
+                      text[0] <= '9' && text[1] >= '0' && text[1] <= '9';
+  if (!digits) {
+    at.failShown("a share from \"10 %\" to \"99 %\"");
+  }
+}
 constexpr DefaultSlot kDefaultSlots[] = {
     {"foot-clearance", &Defaults::footClearance, checkLength},
     {"hooping-sideways", &Defaults::hoopingSideways, checkLength},
@@ -139,7 +147,12 @@ constexpr DefaultSlot kDefaultSlots[] = {
     {"rethreading", &Defaults::rethreading, checkDuration},
     {"thread-trim", &Defaults::threadTrim, checkDuration},
     {"fabric-laying", &Defaults::fabricLaying, checkDuration},
-    {"fabric-trimming", &Defaults::fabricTrimming, checkDuration}};
+    {"fabric-trimming", &Defaults::fabricTrimming, checkDuration},
+    {"further-hooping-weighs", &Defaults::furtherHoopingWeighs, checkLength},
+    {"turned-frame-weighs", &Defaults::turnedFrameWeighs, checkLength},
+    {"further-design-weighs", &Defaults::furtherDesignWeighs, checkLength},
+    {"bought-frame-weighs", &Defaults::boughtFrameWeighs, checkLength},
+    {"least-design-share", &Defaults::leastDesignShare, checkPercent}};
 
 Defaults readDefaults(const JsonCursor& at) {
   Defaults defaults;
@@ -205,6 +218,14 @@ bool holdsRules(const std::filesystem::path& folder) {
 }
 
 }  // namespace
+
+std::vector<const DefaultValue*> Defaults::all() const {
+  std::vector<const DefaultValue*> values;
+  for (const DefaultSlot& slot : kDefaultSlots) {
+    values.push_back(&(this->*(slot.value)));
+  }
+  return values;
+}
 
 Rules loadRules(const std::filesystem::path& resources) {
   Reading reading;

@@ -103,19 +103,9 @@ TEST_CASE("every rule has a basis and an id of its own", "[rules]") {
   for (const GarmentKind& kind : shippedRules().kinds) {
     checkBasis(kind.proportions, ids);
   }
-  const Defaults& defaults = shippedRules().defaults;
-  for (const DefaultValue* value : {&defaults.footClearance,      &defaults.hoopingSideways,
-                                    &defaults.hoopingAlong,       &defaults.hoopingTurn,
-                                    &defaults.clampMargin,        &defaults.seamClearance,
-                                    &defaults.adultXlBodyWidth,   &defaults.youthBodyWidth,
-                                    &defaults.heavyGarment,       &defaults.placementTolerance,
-                                    &defaults.mostParts,          &defaults.partOverlap,
-                                    &defaults.registerMark,       &defaults.registerMarkClearance,
-                                    &defaults.registerMarksApart, &defaults.creaseError,
-                                    &defaults.rulerError,         &defaults.clothGive,
-                                    &defaults.hoopingTime,        &defaults.colourChange,
-                                    &defaults.rethreading,        &defaults.threadTrim,
-                                    &defaults.fabricLaying,       &defaults.fabricTrimming}) {
+  const std::vector<const DefaultValue*> defaults = shippedRules().defaults.all();
+  CHECK(defaults.size() == 29);
+  for (const DefaultValue* value : defaults) {
     CAPTURE(value->id);
     CHECK_FALSE(value->text.empty());
     CHECK(value->basis.size() >= 11);

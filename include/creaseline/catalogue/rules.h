@@ -204,7 +204,17 @@ struct Defaults {
   DefaultValue threadTrim;      // by the machine, at the end of a block
   DefaultValue fabricLaying;    // a piece of appliqué fabric over its placement line
   DefaultValue fabricTrimming;  // round a tacked piece, in the frame
+  // What a remedy asks of the shop besides moving stitches, as the move that it weighs as much as:
+  // remedies are offered in that order.
+  DefaultValue furtherHoopingWeighs;
+  DefaultValue turnedFrameWeighs;
+  DefaultValue furtherDesignWeighs;
+  DefaultValue boughtFrameWeighs;
+  // The least share of the largest design that a garment would take which still looks right on it.
+  DefaultValue leastDesignShare;
   bool operator==(const Defaults&) const = default;
+  // Every one, in the order of the file.
+  [[nodiscard]] std::vector<const DefaultValue*> all() const;
 };
 
 // All shipped rules.
