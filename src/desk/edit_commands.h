@@ -6,8 +6,6 @@
 #include <QString>
 #include <QUndoCommand>
 #include <memory>
-#include <optional>
-#include <vector>
 
 #include "creaseline/planning/finding.h"
 #include "desk/document.h"
@@ -21,13 +19,6 @@ namespace creaseline::desk {
 
 // Makes the edit. False if the order stays as it is.
 bool applyEdit(Document& document, OrderEdit edit);
-
-// The order's lines with the remedy in effect for the sizes of the finding. Nothing if it is a
-// change of the shop or of the design file (to buy, to measure, to have made anew), which the desk
-// cannot make, or if the lines would stay as they are.
-[[nodiscard]] std::optional<std::vector<OrderLine>> linesWith(const Order& order,
-                                                              const Finding& finding,
-                                                              const Change& change);
 
 // Tries a remedy that the planner has checked: one step on the undo stack, named like the remedy.
 // False if there is nothing to change.

@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "creaseline/planning/groups.h"
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 #include "desk/text.h"
@@ -67,10 +68,7 @@ class Sections {
   ReasonSection attention() const {
     ReasonSection section{tr("Needs attention"), {}, {}};
     for (const Finding& finding : planned_.plan()->findings) {
-      const bool here =
-          finding.line == plan_.line && finding.placement == plan_.placement &&
-          std::find(finding.sizes.begin(), finding.sizes.end(), plan_.size) != finding.sizes.end();
-      if (here && finding.severity != Severity::Note) {
+      if (concerns(finding, plan_) && finding.severity != Severity::Note) {
         section.lines.push_back(
             {capitalised(toQString(finding.text)), {}, false, finding.severity});
       }

@@ -65,7 +65,7 @@ void decideRest(PlacementPlan& plan, const PlacementRequest& request, const Pane
       cautionsFor(plan, *request.blank, *workshop.rules->kind(request.blank->kind), workshop);
 }
 
-PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop, Effort effort) {
+PlacementPlan place(const PlacementRequest& request, const Workshop& workshop, Effort effort) {
   PlacementPlan plan;
   plan.line = request.lineIndex;
   plan.placement = request.placementIndex;
@@ -95,8 +95,16 @@ PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop, 
   }
   plan.outlineOnPanel =
       plan.design.outline.transformed(plan.placed.panelTurn, 1.0, plan.placed.centre);
-  decideFrame(plan, *panel, plan.outlineOnPanel, workshop, effort);
-  decideRest(plan, request, *panel, workshop, effort);
+  return plan;
+}
+
+PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop, Effort effort) {
+  PlacementPlan plan = place(request, workshop, effort);
+  if (plan.hasRule) {
+    const PanelShape& panel = *plan.garment->panel(plan.panel);
+    decideFrame(plan, panel, plan.outlineOnPanel, workshop, effort);
+    decideRest(plan, request, panel, workshop, effort);
+  }
   return plan;
 }
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "planning/figures.h"
 
+#include <string>
+
 #include "creaseline/base/error.h"
 #include "creaseline/base/units.h"
 
@@ -38,6 +40,11 @@ Figures readFigures(const Defaults& defaults, const Shop& shop) {
   figures.parts = {defaults.mostParts.text.front() - '0', lengthOf(defaults.partOverlap),
                    lengthOf(defaults.registerMark), lengthOf(defaults.registerMarkClearance),
                    lengthOf(defaults.registerMarksApart)};
+  figures.remedies = {
+      lengthOf(defaults.furtherHoopingWeighs), lengthOf(defaults.turnedFrameWeighs),
+      lengthOf(defaults.furtherDesignWeighs), lengthOf(defaults.boughtFrameWeighs)};
+  // Loading has seen to it that these are two digits and a percent sign.
+  figures.leastDesignShare = std::stoi(defaults.leastDesignShare.text) / 100.0;
   figures.creaseError = lengthOf(defaults.creaseError);
   figures.rulerError = lengthOf(defaults.rulerError);
   figures.clothGive = lengthOf(defaults.clothGive);

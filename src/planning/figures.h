@@ -20,6 +20,14 @@ struct PartFigures {
   Length marksApart;
 };
 
+// What remedies are ranked by besides how far they move stitches, as lengths of such moves.
+struct RemedyFigures {
+  Length furtherHooping;
+  Length turnedFrame;
+  Length furtherDesign;
+  Length boughtFrame;
+};
+
 struct Figures {
   Length footClearance;
   Length clampMargin;
@@ -30,6 +38,8 @@ struct Figures {
   HoopingError hoopingError;  // the shop's own, or the shipped default
   Length creaseError, rulerError, clothGive;
   PartFigures parts;
+  RemedyFigures remedies;
+  double leastDesignShare = 0.75;  // of the largest design that a garment would take
 };
 
 // Times of a run besides the machine's own speed.

@@ -6,6 +6,7 @@
 #include <tuple>
 
 #include "creaseline/planning/wording.h"
+#include "planning/fewest_sizes.h"
 #include "planning/remedies.h"
 
 namespace creaseline {
@@ -41,13 +42,10 @@ std::vector<Gathered> gather(const std::vector<Observed>& sizes) {
   return all;
 }
 
-std::string placeText(const PlacementRequest& request, const std::vector<SizeName>& sizes,
-                      const Workshop& workshop) {
-  const Location* location = workshop.rules->location(request.placement.location);
-  return fmt::format("line {}, {}, {}, {} {}", request.line->id, request.blank->name,
-                     location == nullptr ? request.placement.location.text() : location->name,
-                     sizes.size() == 1 ? "size" : "sizes",
-                     sizesPhrase(sizes, request.blank->chart));
+std::string placeOf(const PlacementRequest& request, const Finding& finding,
+                    const Workshop& workshop) {
+  return findingPlace(*request.line, *request.blank, request.placement.location, finding.sizes,
+                      *workshop.rules);
 }
 
 Finding makeFinding(const Gathered& gathered, const std::vector<Observed>& sizes,
@@ -76,57 +74,22 @@ Finding makeFinding(const Gathered& gathered, const std::vector<Observed>& sizes
     finding.text +=
         fmt::format(" (size {}, the worst)", sizes[gathered.worstSize].request.size.text());
   }
-  finding.place = placeText(first, finding.sizes, workshop);
+  finding.place = placeOf(first, finding, workshop);
   if (checkRemedies) {
     finding.remedies = findRemedies(problem, workshop);
   }
   return finding;
 }
 
-// Sizes that stop while others do not, and would not at a smaller scale: the design needs a
-// second size.
-void addSizeRange(std::vector<Finding>& findings, const std::vector<Observed>& sizes,
-                  const Workshop& workshop) {
-  Case failing{Severity::Watch, FindingCode::OneSizeDoesNotServeAll, {}, {}, false};
-  std::vector<SizeName> served;
-  std::vector<SizeName> unserved;
-  for (const Observed& size : sizes) {
-    if (worstOf(size.observations) == Severity::Stop) {
-      failing.requests.push_back(size.request);
-      unserved.push_back(size.request.size);
-    } else {
-      served.push_back(size.request.size);
-    }
-  }
-  if (served.empty() || unserved.empty()) {
-    return;
-  }
-  const int percent = workingPercent(failing, workshop);
-  if (percent == 0) {
-    return;
-  }
-  const PlacementRequest& first = failing.requests.front();
-  const SizeChart& chart = first.blank->chart;
-  const std::string smaller = formatLength(
-      first.design->width * (first.placement.scale * percent / 100.0), workshop.shop->units);
-  Finding finding;
-  finding.severity = Severity::Watch;
-  finding.code = FindingCode::OneSizeDoesNotServeAll;
-  finding.line = first.lineIndex;
-  finding.placement = first.placementIndex;
-  finding.sizes = unserved;
-  finding.place = placeText(first, unserved, workshop);
-  finding.text = fmt::format(
-      "one size of the design will not serve all: as asked it serves {}; {} wide ({} %) serves {}",
-      sizesPhrase(served, chart), smaller, percent, sizesPhrase(unserved, chart));
-  finding.remedies.push_back(
-      {SizeSplitChange{percent / 100.0, unserved},
-       fmt::format("have two sizes of the design made: as it is, and {} wide", smaller),
-       fmt::format("{} then plan without a stop", sizesPhrase(unserved, chart))});
-  findings.push_back(std::move(finding));
-}
-
 }  // namespace
+
+std::string findingPlace(const OrderLine& line, const Blank& blank, const LocationId& at,
+                         const std::vector<SizeName>& sizes, const Rules& rules) {
+  const Location* location = rules.location(at);
+  return fmt::format("line {}, {}, {}, {} {}", line.id, blank.name,
+                     location == nullptr ? at.text() : location->name,
+                     sizes.size() == 1 ? "size" : "sizes", sizesPhrase(sizes, blank.chart));
+}
 
 std::vector<Finding> gatherFindings(const std::vector<Observed>& sizes, const Workshop& workshop,
                                     bool checkRemedies) {
@@ -135,7 +98,10 @@ std::vector<Finding> gatherFindings(const std::vector<Observed>& sizes, const Wo
     findings.push_back(makeFinding(gathered, sizes, workshop, checkRemedies));
   }
   if (checkRemedies && sizes.size() > 1) {
-    addSizeRange(findings, sizes, workshop);
+    if (auto range = fewestDesignSizes(sizes, workshop)) {
+      range->place = placeOf(sizes.front().request, *range, workshop);
+      findings.push_back(std::move(*range));
+    }
   }
   return findings;
 }

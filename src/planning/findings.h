@@ -18,6 +18,10 @@ struct Observed {
 std::vector<Finding> gatherFindings(const std::vector<Observed>& sizes, const Workshop& workshop,
                                     bool checkRemedies);
 
+// "line 3, pullover hoodie, centre chest, sizes YS YM"
+std::string findingPlace(const OrderLine& line, const Blank& blank, const LocationId& at,
+                         const std::vector<SizeName>& sizes, const Rules& rules);
+
 // Stops first, then watches, then notes; within these by line, placement and code.
 void sortFindings(std::vector<Finding>& findings);
 

@@ -17,7 +17,6 @@ struct Candidate {
   FrameChoice choice;
   const PreparedFrame* prepared = nullptr;
   std::size_t order = 0;  // of the prepared frame: the last word between equals
-  bool covers = false;
   double backingArea = 0.0;
 };
 
@@ -152,7 +151,7 @@ Candidate accept(const PreparedFrame& frame, const Region& region, const Ring& h
   choice.centre = design - translation;
   choice.slack = frame.opening.slack(region, hull, translation);
   choice.room = moved(region, choice.centre);
-  candidate.covers = covers(frame, region, hull, translation, workshop.figures.hoopingError);
+  choice.bearsError = covers(frame, region, hull, translation, workshop.figures.hoopingError);
   const Length margin = workshop.figures.clampMargin * 2.0;
   candidate.backingArea = ((frame.bodyWidth + margin) * (frame.bodyHeight + margin)).squareMm();
   return candidate;
@@ -161,7 +160,7 @@ Candidate accept(const PreparedFrame& frame, const Region& region, const Ring& h
 // Design, section 7: room for the shop's own error, then the plain way round, then least backing.
 bool better(const Candidate& a, const Candidate& b) {
   const auto key = [](const Candidate& c) {
-    return std::make_tuple(!c.covers, c.choice.turn != Angle(), c.backingArea, c.order);
+    return std::make_tuple(!c.choice.bearsError, c.choice.turn != Angle(), c.backingArea, c.order);
   };
   return key(a) < key(b);
 }
@@ -198,7 +197,7 @@ void giveReasons(std::vector<Candidate>& accepted, const Workshop& workshop, Poi
                      formatLength(workshop.figures.hoopingError.sideways, units),
                      formatLength(workshop.figures.hoopingError.along, units),
                      formatAngle(workshop.figures.hoopingError.turn),
-                     candidate.covers ? "can" : "cannot"),
+                     choice.bearsError ? "can" : "cannot"),
          {},
          workshop.figures.hoopingError.basis,
          false});
@@ -211,7 +210,7 @@ void giveReasons(std::vector<Candidate>& accepted, const Workshop& workshop, Poi
                                 "measured on the drawn panel",
                                 false});
     }
-    if (candidate.covers && &candidate == &accepted.front() && accepted.size() > 1) {
+    if (choice.bearsError && &candidate == &accepted.front() && accepted.size() > 1) {
       choice.reasons.push_back(
           {"of the frames that hold it with enough room it needs the least backing",
            {},
@@ -290,7 +289,7 @@ void askScales(FrameSearch& search, const Workshop& workshop, const Ring& hull, 
   const Box box = ringBounds(hull);
   std::vector<std::pair<double, const PreparedFrame*>> order;
   for (const PreparedFrame& frame : *workshop.frames) {
-    if (meantFor(*frame.frame, panel)) {
+    if (!frame.leftOut && meantFor(*frame.frame, panel)) {
       order.emplace_back(scaleBound(frame, box), &frame);
     }
   }
@@ -323,15 +322,17 @@ void tryFrame(FrameSearch& search, std::vector<Candidate>& candidates, const Pre
               const Ring& hull, const Box& box, Point centre, const PanelShape& panel,
               const Workshop& workshop, bool explain) {
   const UnitChoice& units = workshop.shop->units;
-  if (!meantFor(*frame.frame, panel.name)) {
+  const auto ruleOut = [&](FrameTest test, const char* what) {
     if (explain) {
-      keepNearestMiss(search.rejections, {frame.frame->id,
-                                          frame.turn,
-                                          FrameTest::MeantForPanel,
-                                          {},
-                                          "the shop does not use it on this part of a garment",
-                                          0.0});
+      keepNearestMiss(search.rejections, {frame.frame->id, frame.turn, test, {}, what, 0.0});
     }
+  };
+  if (frame.leftOut) {
+    ruleOut(FrameTest::NamedByOrder, "the order names other frames");
+    return;
+  }
+  if (!meantFor(*frame.frame, panel.name)) {
+    ruleOut(FrameTest::MeantForPanel, "the shop does not use it on this part of a garment");
     return;
   }
   constexpr double kTouching = 1e-6;  // the box only spares work; the opening decides
@@ -362,10 +363,24 @@ bool slackCovers(const Slack& slack, const HoopingError& error) {
          slack.down >= error.along && slack.turn >= error.turn;
 }
 
-bool coversHoopingError(const PreparedFrame& frame, const Outline& onPanel, Point centre,
-                        Point frameCentre, const HoopingError& error) {
+std::vector<Angle> turnsThatHold(const Workshop& workshop, PanelName panel, const Outline& onPanel,
+                                 Point centre) {
   const Ring hull = hullAround(onPanel, centre);
-  return covers(frame, frame.opening.translations(hull), hull, centre - frameCentre, error);
+  const auto shorter = [](Angle a, Angle b) {
+    return std::abs(a.millidegrees()) < std::abs(b.millidegrees());
+  };
+  std::vector<Angle> turns;
+  for (const PreparedFrame& frame : *workshop.frames) {
+    if (frame.leftOut || !meantFor(*frame.frame, panel)) {
+      continue;
+    }
+    const auto turn = turnThatHolds(frame, hull);
+    if (turn && std::find(turns.begin(), turns.end(), *turn) == turns.end()) {
+      turns.push_back(*turn);
+    }
+  }
+  std::stable_sort(turns.begin(), turns.end(), shorter);
+  return turns;
 }
 
 RoomInFrame roomInFrame(const PreparedFrame& frame, const Outline& onPanel, Point centre,
@@ -394,7 +409,6 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
   std::sort(candidates.begin(), candidates.end(), better);
   search.onlyTurned =
       !candidates.empty() && std::all_of(candidates.begin(), candidates.end(), quarterTurned);
-  search.bestCoversError = !candidates.empty() && candidates.front().covers;
   explainTurn(candidates);
   keepBestTurn(candidates);
   if (effort == Effort::Full) {

@@ -11,7 +11,6 @@ namespace creaseline {
 
 struct FrameSearch {
   std::vector<FrameChoice> accepted;       // best first, each frame in its best way of lying
-  bool bestCoversError = false;            // the first one bears the shop's hooping error
   bool onlyTurned = false;                 // no way without a quarter turn would do
   std::vector<FrameRejection> rejections;  // one for each frame that fails, its nearest miss
   double largestScale = 0.0;               // that any window would hold; 1 or more if one holds it
@@ -20,6 +19,12 @@ struct FrameSearch {
 // `onPanel` is the design's outline in panel coordinates, `centre` its centre there.
 FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, const Outline& onPanel,
                          Point centre, Effort effort);
+
+// By how much frames would have to lie turned on the garment to hold the design, where no way of the
+// shop's holds it: for each frame meant for the panel the smallest turn of all, to the whole degree
+// or tenth; smallest first.
+std::vector<Angle> turnsThatHold(const Workshop& workshop, PanelName panel, const Outline& onPanel,
+                                 Point centre);
 
 // Where the design's centre may lie in a frame whose own centre is at `frameCentre`, all in panel
 // coordinates, as FrameChoice::room says it; and the slack with the design at its place there.
@@ -30,10 +35,6 @@ struct RoomInFrame {
 RoomInFrame roomInFrame(const PreparedFrame& frame, const Outline& onPanel, Point centre,
                         Point frameCentre);
 
-// True if a garment hooped as badly as the shop's own error, sideways, along and turned at once,
-// can still be brought true. Arguments as for roomInFrame().
-bool coversHoopingError(const PreparedFrame& frame, const Outline& onPanel, Point centre,
-                        Point frameCentre, const HoopingError& error);
 // True if the slack on every side and turned, each alone, is no less than the error.
 bool slackCovers(const Slack& slack, const HoopingError& error);
 

@@ -78,4 +78,10 @@ std::vector<SizeGroup> groupSizes(const Plan& plan, const UnitChoice& units) {
   return groups;
 }
 
+bool concerns(const Finding& finding, const PlacementPlan& plan) {
+  return !finding.wholeOrder && finding.line == plan.line && finding.placement == plan.placement &&
+         (finding.sizes.empty() ||
+          std::find(finding.sizes.begin(), finding.sizes.end(), plan.size) != finding.sizes.end());
+}
+
 }  // namespace creaseline

@@ -240,7 +240,7 @@ class Observer {
 
   void roomForError(const FrameChoice& choice) {
     const HoopingError& error = workshop_.figures.hoopingError;
-    if (bearsHoopingError(plan_, choice, workshop_)) {
+    if (choice.bearsError) {
       return;
     }
     const std::string text = fmt::format(

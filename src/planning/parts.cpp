@@ -94,7 +94,7 @@ class PartPlanner {
     }
     const FrameSearch search =
         searchFrames(workshop_, panel_, held, onPanel(sewing.bounds().centre()), Effort::BestFrame);
-    return search.bestCoversError;
+    return !search.accepted.empty() && search.accepted.front().bearsError;
   }
 
   // A part with its place and frames; what the frames do not decide is taken from the whole.
@@ -219,7 +219,7 @@ class PartPlanner {
     }
     for (std::size_t i = 0; i < plan.alternatives.size(); ++i) {
       if (plan.alternatives[i].frame == frame &&
-          bearsHoopingError(plan, plan.alternatives[i], workshop_)) {
+          plan.alternatives[i].bearsError) {
         return i + 1;
       }
     }
@@ -301,13 +301,6 @@ Design partOf(const Design& whole, const Box& section, int number, int of) {
     part.stitches = shareOf(whole.stitches);
   }
   return part;
-}
-
-bool bearsHoopingError(const PlacementPlan& plan, const FrameChoice& choice,
-                       const Workshop& workshop) {
-  const PreparedFrame* frame = preparedFrame(workshop, choice.frame, choice.turn);
-  return frame != nullptr && coversHoopingError(*frame, framedOutline(plan), plan.placed.centre,
-                                                choice.centre, workshop.figures.hoopingError);
 }
 
 Outline framedOutline(const PlacementPlan& plan) {

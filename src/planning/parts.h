@@ -46,11 +46,6 @@ Design partOf(const Design& whole, const Box& section, int number, int of);
 // Panel coordinates.
 Outline framedOutline(const PlacementPlan& plan);
 
-// True if the frame, as chosen for that place, bears the shop's hooping error: sideways, along and
-// turned at once.
-bool bearsHoopingError(const PlacementPlan& plan, const FrameChoice& choice,
-                       const Workshop& workshop);
-
 // Whether both sew the whole, or the same part with its marks at the same places about it.
 bool sameDesignPart(const PlacementPlan& a, const PlacementPlan& b);
 

@@ -29,10 +29,22 @@ Change readChange(const JsonCursor& at, const FindingPlace& place) {
     return TurnChange{turn->angle()};
   }
   if (const auto scale = object.find("scale")) {
-    const double factor = readFactor(*scale);
-    const auto sizes = object.find("sizes");
-    return sizes ? Change(SizeSplitChange{factor, readSizes(*sizes, place)})
-                 : Change(ScaleChange{factor});
+    return ScaleChange{readFactor(*scale)};
+  }
+  if (object.find("design-sizes")) {
+    return DesignSizesChange{
+        readList(object.at("design-sizes"), "sizes", [&place](const JsonCursor& item) {
+          JsonObject entry = item.object();
+          return SizeScale{readFactor(entry.at("scale")), readSizes(entry.at("sizes"), place)};
+        })};
+  }
+  if (const auto turn = object.find("frame-turn")) {
+    return FrameTurnChange{turn->angle()};
+  }
+  if (object.find("frames")) {
+    return FramesChange{readList(object.at("frames"), "frames", [&place](const JsonCursor& item) {
+      return readFrameId(item, place.source.shop);
+    })};
   }
   if (const auto down = object.find("move-down")) {
     return MoveChange{readAnyLength(*down)};
@@ -50,7 +62,8 @@ Change readChange(const JsonCursor& at, const FindingPlace& place) {
     return ShopChange{shop->anyText()};
   }
   at.fail("a change of no known kind",
-          "a turn, scale, move-down, location, stitches, hoopings or shop");
+          "a turn, scale, design-sizes, move-down, location, stitches, hoopings, frame-turn, frames "
+          "or shop");
 }
 
 std::vector<Number> readNumbers(const JsonCursor& at) {
@@ -63,8 +76,12 @@ std::vector<Number> readNumbers(const JsonCursor& at) {
 std::vector<Remedy> readRemedies(const JsonCursor& at, const FindingPlace& place) {
   return readList(at, "remedies", [&place](const JsonCursor& item) {
     JsonObject object = item.object();
-    return Remedy{readChange(object.at("change"), place), object.at("text").anyText(),
-                  object.at("result").anyText()};
+    Remedy remedy{readChange(object.at("change"), place), object.at("text").anyText(),
+                  object.at("result").anyText(), std::nullopt};
+    if (const JsonCursor moves = object.at("moves"); !moves.isNull()) {
+      remedy.moves = readAnyLength(moves);
+    }
+    return remedy;
   });
 }
 
@@ -77,6 +94,7 @@ Finding readFinding(const JsonCursor& at, const PlanSource& source) {
   finding.line = readLineIndex(lineAt, source);
   const OrderLine& line = source.order.lines[finding.line];
   finding.placement = readPlacementIndex(object.at("placement"), line);
+  finding.wholeOrder = object.at("whole-order").boolean();
   const Blank* blank = source.order.blank(line.blank);
   if (blank == nullptr) {
     lineAt.fail("a line on the blank " + inQuotes(line.blank.text()), "a blank of the order");

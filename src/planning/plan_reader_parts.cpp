@@ -40,6 +40,9 @@ PlanSource::PlanSource(const Order& theOrder, const Shop& theShop, const Rules& 
       workshop(prepareWorkshop(theShop, theRules)) {
   for (std::size_t i = 0; i < order.lines.size(); ++i) {
     lines.emplace(order.lines[i].id, i);
+    for (const OrderPlacement& placement : order.lines[i].placements) {
+      workshop = withFrameTurn(workshop, placement.frameTurn);
+    }
   }
 }
 
@@ -142,6 +145,7 @@ FrameChoice readFrameChoice(const JsonCursor& at, const PlanSource& source, cons
                  "what follows from the shop's frame: plan again");
   }
   choice.room = std::move(drawn.room);
+  choice.bearsError = object.at("bears-error").boolean();
   choice.bodyRoom = readAnyLength(object.at("body-room"));
   choice.bodyNearest = object.at("body-nearest").anyText();
   choice.reasons = readReasons(object.at("reasons"));

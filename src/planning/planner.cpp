@@ -9,6 +9,7 @@
 #include <thread>
 
 #include "creaseline/base/error.h"
+#include "planning/fewest_frames.h"
 #include "planning/findings.h"
 
 namespace creaseline {
@@ -95,6 +96,18 @@ PlacementRequest makeRequest(const Order& order, std::size_t lineIndex, std::siz
   return request;
 }
 
+// The shop's frames as the order names them.
+Workshop workshopOf(const Order& order, const Shop& shop, const Rules& rules) {
+  for (const FrameId& frame : order.frames) {
+    if (shop.frame(frame) == nullptr) {
+      throw InputError({"order", "frames", "the frame \"" + frame.text() + "\"",
+                        "a frame of the shop, or none named, for any"});
+    }
+  }
+  const Workshop workshop = prepareWorkshop(shop, rules);
+  return order.frames.empty() ? workshop : withFrames(workshop, order.frames);
+}
+
 // One line and location: the unit of work that threads share out.
 struct Task {
   std::size_t line = 0;
@@ -103,8 +116,10 @@ struct Task {
   std::vector<Finding> findings;
 };
 
-void run(Task& task, const Order& order, const Catalogue& catalogue, const Workshop& workshop,
+void run(Task& task, const Order& order, const Catalogue& catalogue, const Workshop& shared,
          const PlanOptions& options) {
+  const Workshop workshop =
+      withFrameTurn(shared, order.lines[task.line].placements[task.placement].frameTurn);
   std::vector<Observed> sizes;
   for (const SizeQuantity& entry : order.lines[task.line].sizes) {
     Observed size{makeRequest(order, task.line, task.placement, entry, catalogue), {}};
@@ -118,6 +133,69 @@ void run(Task& task, const Order& order, const Catalogue& catalogue, const Works
     sizes.push_back(std::move(size));
   }
   task.findings = gatherFindings(sizes, workshop, options.checkRemedies);
+}
+
+// What the answer to a task depends on besides the shop and the rules. Names hold no control
+// characters, so that none can end early.
+std::string questionOf(const Task& task, const Order& order) {
+  const OrderLine& line = order.lines[task.line];
+  const OrderPlacement& placement = line.placements[task.placement];
+  std::string question =
+      fmt::format("{}\n{}\n{}\n{:a} {} {} {} {}", line.blank.text(), placement.location.text(),
+                  placement.design.text(), placement.scale, placement.moveDown.nanometres(),
+                  placement.turn.millidegrees(), placement.frameTurn.millidegrees(),
+                  placement.split);
+  for (const SizeQuantity& entry : line.sizes) {
+    question += '\n' + entry.size.text();
+  }
+  return question;
+}
+
+// A team's order asks the same again and again: each question once, and who asks it.
+struct Questions {
+  std::vector<Task> asked;
+  std::vector<std::size_t> of;  // by task, index into `asked`
+};
+Questions distinctQuestions(const std::vector<Task>& tasks, const Order& order) {
+  Questions questions;
+  std::map<std::string, std::size_t> known;
+  for (const Task& task : tasks) {
+    const auto [entry, fresh] =
+        known.try_emplace(questionOf(task, order), questions.asked.size());
+    if (fresh) {
+      questions.asked.push_back(task);
+    }
+    questions.of.push_back(entry->second);
+  }
+  return questions;
+}
+
+// The answer of an equal question, for this line.
+void answerAs(Task& task, const Task& asked, const Order& order, const Catalogue& catalogue,
+              const Rules& rules) {
+  if (task.line == asked.line && task.placement == asked.placement) {
+    task.plans = asked.plans;
+    task.findings = asked.findings;
+    return;
+  }
+  const OrderLine& line = order.lines[task.line];
+  task.plans = asked.plans;
+  for (PlacementPlan& plan : task.plans) {
+    plan.line = task.line;
+    plan.placement = task.placement;
+    plan.quantity = std::find_if(line.sizes.begin(), line.sizes.end(),
+                                 [&plan](const SizeQuantity& entry) {
+                                   return entry.size == plan.size;
+                                 })
+                        ->quantity;
+  }
+  task.findings = asked.findings;
+  for (Finding& finding : task.findings) {
+    finding.line = task.line;
+    finding.placement = task.placement;
+    finding.place = findingPlace(line, blankOf(line, catalogue),
+                                 line.placements[task.placement].location, finding.sizes, rules);
+  }
 }
 
 // Shares the tasks out; answers do not depend on who does which. The first exception wins.
@@ -216,7 +294,7 @@ PlanCounts count(const Plan& plan, const Order& order) {
 
 Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
                const PlanOptions& options) {
-  const Workshop workshop = prepareWorkshop(shop, rules);
+  const Workshop workshop = workshopOf(order, shop, rules);
   Catalogue catalogue = indexed(order);
   buildGarments(catalogue, order, workshop);
   std::vector<Task> tasks;
@@ -225,8 +303,13 @@ Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
       tasks.push_back({line, placement, {}, {}});
     }
   }
+  Questions questions = distinctQuestions(tasks, order);
   runAll(
-      tasks, [&](Task& task) { run(task, order, catalogue, workshop, options); }, options);
+      questions.asked, [&](Task& task) { run(task, order, catalogue, workshop, options); },
+      options);
+  for (std::size_t i = 0; i < tasks.size(); ++i) {
+    answerAs(tasks[i], questions.asked[questions.of[i]], order, catalogue, rules);
+  }
 
   Plan plan;
   plan.orderId = order.id;
@@ -235,6 +318,17 @@ Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
     std::move(task.findings.begin(), task.findings.end(), std::back_inserter(plan.findings));
   }
   preferCommonFrames(plan.placements, shop);
+  if (options.checkRemedies) {
+    PlanOptions quiet = options;
+    quiet.checkRemedies = false;
+    quiet.progress = nullptr;
+    auto fewer = fewestFrames(order, shop, plan, [&](const Order& changed) {
+      return planOrder(changed, shop, rules, quiet);
+    });
+    if (fewer) {
+      plan.findings.push_back(std::move(*fewer));
+    }
+  }
   sortFindings(plan.findings);
   plan.counts = count(plan, order);
   return plan;
@@ -242,8 +336,9 @@ Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
 
 PlacementPlan planPlacement(const Order& order, std::size_t line, std::size_t placement,
                             const SizeName& size, const Shop& shop, const Rules& rules) {
-  const Workshop workshop = prepareWorkshop(shop, rules);
   const OrderLine& asked = order.lines.at(line);
+  const Workshop workshop = withFrameTurn(workshopOf(order, shop, rules),
+                                          asked.placements.at(placement).frameTurn);
   const auto entry =
       std::find_if(asked.sizes.begin(), asked.sizes.end(),
                    [&size](const SizeQuantity& candidate) { return candidate.size == size; });

@@ -4,27 +4,16 @@
 
 #include <vector>
 
-#include "creaseline/planning/finding.h"
-#include "planning/observation.h"
+#include "planning/remedy_trial.h"
 
 namespace creaseline {
 
-// The sizes of one line and location to which a finding applies, worst first, and what else the
-// line has.
-struct Case {
-  Severity severity{};
-  FindingCode code{};
-  std::string subject;
-  std::vector<PlacementRequest> requests;
-  bool allSizes = true;  // of the line
-};
-
-// Least change first; at most three. A remedy works if, planned with it, every size of the case
-// is without this observation and without any stop.
+// The one that changes least first; at most five. A remedy works if, planned with it, every size of
+// the case is without this observation and without any stop.
 std::vector<Remedy> findRemedies(const Case& problem, const Workshop& workshop);
 
-// The largest whole percentage below 100 at which every size of the case works; 0 if none down
-// to 30 % does.
-int workingPercent(const Case& problem, const Workshop& workshop);
+// Sorts by how far a remedy moves stitches, and what it asks of the shop besides, as the shipped
+// figures weigh it. What goes to another part of the garment comes last.
+void rankRemedies(std::vector<Remedy>& remedies, const RemedyFigures& figures);
 
 }  // namespace creaseline

@@ -70,6 +70,7 @@ Json frameJson(const FrameChoice& choice) {
           {"turn", exactText(choice.turn)},
           {"centre", point(choice.centre)},
           {"slack", slackJson(choice.slack)},
+          {"bears-error", choice.bearsError},
           {"body-room", exactText(choice.bodyRoom)},
           {"body-nearest", choice.bodyNearest},
           {"reasons", reasonsJson(choice.reasons)}};
@@ -236,13 +237,21 @@ struct ChangeJson {
   Json operator()(const LocationChange& change) const {
     return keyed("location", change.location.text());
   }
-  Json operator()(const SizeSplitChange& change) const {
-    Json json = keyed("scale", change.factor);
-    json["sizes"] = texts(change.sizes);
-    return json;
+  Json operator()(const DesignSizesChange& change) const {
+    Json list = Json::array();
+    for (const SizeScale& scale : change.scales) {
+      list.push_back({{"scale", scale.factor}, {"sizes", texts(scale.sizes)}});
+    }
+    return keyed("design-sizes", std::move(list));
   }
   Json operator()(const StitchesChange& change) const { return keyed("stitches", change.stitches); }
   Json operator()(const SplitChange& change) const { return keyed("hoopings", change.parts); }
+  Json operator()(const FrameTurnChange& change) const {
+    return keyed("frame-turn", exactText(change.turn));
+  }
+  Json operator()(const FramesChange& change) const {
+    return keyed("frames", texts(change.frames));
+  }
   Json operator()(const ShopChange& change) const { return keyed("shop", change.what); }
 
  private:
@@ -260,14 +269,17 @@ Json findingJson(const Finding& finding, const Order& order) {
   }
   Json remedies = Json::array();
   for (const Remedy& remedy : finding.remedies) {
-    remedies.push_back({{"change", std::visit(ChangeJson{}, remedy.change)},
-                        {"text", remedy.text},
-                        {"result", remedy.result}});
+    Json json = {{"change", std::visit(ChangeJson{}, remedy.change)},
+                 {"text", remedy.text},
+                 {"result", remedy.result}};
+    json["moves"] = remedy.moves ? Json(exactText(*remedy.moves)) : Json();
+    remedies.push_back(std::move(json));
   }
   return {{"severity", name(finding.severity)},
           {"code", name(finding.code)},
           {"line", order.lines[finding.line].id},
           {"placement", finding.placement},
+          {"whole-order", finding.wholeOrder},
           {"sizes", texts(finding.sizes)},
           {"place", finding.place},
           {"text", finding.text},

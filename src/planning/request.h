@@ -30,6 +30,10 @@ enum class Effort {
   AnyFrame    // likewise, and the first frame that will do
 };
 
+// Where the design goes; nothing else of the plan is decided.
+PlacementPlan place(const PlacementRequest& request, const Workshop& workshop,
+                    Effort effort = Effort::Full);
+
 // Answers one question, as one hooping. Never throws for what the loaders let through.
 PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop,
                      Effort effort = Effort::Full);

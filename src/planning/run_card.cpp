@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "creaseline/planning/counting.h"
+#include "creaseline/planning/groups.h"
 #include "creaseline/planning/wording.h"
 #include "planning/list_names.h"
 #include "planning/parts.h"
@@ -100,12 +101,6 @@ void addOnce(std::vector<std::string>& list, const std::string& entry) {
   if (!entry.empty() && std::find(list.begin(), list.end(), entry) == list.end()) {
     list.push_back(entry);
   }
-}
-
-bool concerns(const Finding& finding, const PlacementPlan& plan) {
-  return finding.line == plan.line && finding.placement == plan.placement &&
-         (finding.sizes.empty() ||
-          std::find(finding.sizes.begin(), finding.sizes.end(), plan.size) != finding.sizes.end());
 }
 
 class Cards {

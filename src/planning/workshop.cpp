@@ -2,6 +2,7 @@
 #include "planning/workshop.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace creaseline {
@@ -61,7 +62,8 @@ PreparedFrame prepareFrame(const Frame& frame, Angle turn, const Shop& shop, Len
           window.boundary(kBodyTolerance),
           openedBox(window, clearance, field),
           body.width(),
-          body.height()};
+          body.height(),
+          false};
 }
 
 // A half turn changes polygons alone.
@@ -96,6 +98,38 @@ const PreparedFrame* preparedFrame(const Workshop& workshop, const FrameId& fram
     }
   }
   return nullptr;
+}
+
+Workshop withFrames(const Workshop& workshop, const std::vector<FrameId>& frames) {
+  Workshop changed = workshop;
+  std::vector<PreparedFrame> prepared = *workshop.frames;
+  for (PreparedFrame& frame : prepared) {
+    frame.leftOut = !frames.empty() && std::find(frames.begin(), frames.end(), frame.frame->id) ==
+                                           frames.end();
+  }
+  changed.frames = std::make_shared<const std::vector<PreparedFrame>>(std::move(prepared));
+  return changed;
+}
+
+Workshop withFrameTurn(const Workshop& workshop, Angle turn) {
+  if (turn == Angle()) {
+    return workshop;
+  }
+  Workshop changed = workshop;
+  std::vector<PreparedFrame> prepared;
+  for (auto frame = workshop.frames->begin(); frame != workshop.frames->end(); ++frame) {
+    prepared.push_back(*frame);
+    const auto next = std::next(frame);
+    const bool last = next == workshop.frames->end() || next->frame != frame->frame;
+    if (last && preparedFrame(workshop, frame->frame->id, turn) == nullptr) {
+      prepared.push_back(prepareFrame(
+          *frame->frame, turn, *workshop.shop,
+          frame->frame->clearance.value_or(workshop.figures.footClearance)));
+      prepared.back().leftOut = frame->leftOut;
+    }
+  }
+  changed.frames = std::make_shared<const std::vector<PreparedFrame>>(std::move(prepared));
+  return changed;
 }
 
 Workshop prepareWorkshop(const Shop& shop, const Rules& rules) {

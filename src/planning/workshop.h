@@ -23,6 +23,7 @@ struct PreparedFrame {
   Ring window;
   Box opened;  // extent left for a design: window less clearance, and sewing field
   Length bodyWidth, bodyHeight;
+  bool leftOut = false;  // the order names frames and not this one
 };
 
 // What a frame body may do at each edge of a panel, by EdgeName.
@@ -45,5 +46,11 @@ const PreparedFrame* preparedFrame(const Workshop& workshop, const FrameId& fram
 
 // Keeps pointers to both arguments.
 Workshop prepareWorkshop(const Shop& shop, const Rules& rules);
+
+// The same with every frame but these marked as left out; no names: with none left out.
+Workshop withFrames(const Workshop& workshop, const std::vector<FrameId>& frames);
+
+// The same where every frame may also lie turned on the garment by so much. Zero adds nothing.
+Workshop withFrameTurn(const Workshop& workshop, Angle turn);
 
 }  // namespace creaseline

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "creaseline/planning/drawn_words.h"
+#include "creaseline/planning/groups.h"
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 #include "sheets/text.h"
@@ -181,20 +182,11 @@ void addDesign(PlacementFacts& facts, const SheetContext& context, const Placeme
   }
 }
 
-bool concerns(const Finding& finding, const SheetContext& context, const SizeGroup& group) {
-  const PlacementPlan& first = context.plan.placements[group.front()];
-  if (finding.line != first.line || finding.placement != first.placement) {
-    return false;
-  }
-  return finding.sizes.empty() || std::any_of(group.begin(), group.end(), [&](std::size_t index) {
-           return std::find(finding.sizes.begin(), finding.sizes.end(),
-                            context.plan.placements[index].size) != finding.sizes.end();
-         });
-}
-
 void addFindings(PlacementFacts& facts, const SheetContext& context, const SizeGroup& group) {
   for (const Finding& finding : context.plan.findings) {
-    if (!concerns(finding, context, group)) {
+    if (std::none_of(group.begin(), group.end(), [&](std::size_t index) {
+          return concerns(finding, context.plan.placements[index]);
+        })) {
       continue;
     }
     FindingText text;

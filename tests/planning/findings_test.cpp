@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 
+#include "creaseline/planning/change.h"
 #include "creaseline/planning/planner.h"
 #include "support/sample.h"
 
@@ -22,34 +23,28 @@ Order orderOf(const std::string& kind, Length width, Length height, const std::s
   return sample::order(sample::blank(kind), sample::design("d", width, height), location, sizes);
 }
 
-// The order with the change made to the sizes of the finding; nothing if the change is not one
-// of the order's.
-std::optional<Order> changed(Order order, const Finding& finding, const Change& change) {
-  OrderLine& line = order.lines[finding.line];
-  OrderPlacement& placement = line.placements[finding.placement];
-  if (const auto* turn = std::get_if<TurnChange>(&change)) {
-    placement.turn = placement.turn + turn->turn;
-  } else if (const auto* scale = std::get_if<ScaleChange>(&change)) {
-    placement.scale *= scale->factor;
-  } else if (const auto* split = std::get_if<SizeSplitChange>(&change)) {
-    placement.scale *= split->factor;
-  } else if (const auto* move = std::get_if<MoveChange>(&change)) {
-    placement.moveDown += move->down;
-  } else if (const auto* location = std::get_if<LocationChange>(&change)) {
-    placement.location = location->location;
-    placement.moveDown = {};
-  } else if (const auto* stitches = std::get_if<StitchesChange>(&change)) {
-    for (Design& design : order.designs) {
+// The order with the change made to the sizes of the finding, and these sizes alone; nothing if the
+// change is to buy or to measure.
+std::optional<Order> changed(const Order& order, const Finding& finding, const Change& change) {
+  Order tried = order;
+  if (const auto* stitches = std::get_if<StitchesChange>(&change)) {
+    for (Design& design : tried.designs) {
       design.stitches = stitches->stitches;
       design.blocks.clear();
     }
+  } else if (const auto made = orderWith(order, finding, change)) {
+    tried = *made;
   } else {
     return std::nullopt;
   }
-  std::erase_if(line.sizes, [&finding](const SizeQuantity& entry) {
-    return std::find(finding.sizes.begin(), finding.sizes.end(), entry.size) == finding.sizes.end();
-  });
-  return order;
+  for (OrderLine& line : tried.lines) {
+    std::erase_if(line.sizes, [&finding](const SizeQuantity& entry) {
+      return std::find(finding.sizes.begin(), finding.sizes.end(), entry.size) ==
+             finding.sizes.end();
+    });
+  }
+  std::erase_if(tried.lines, [](const OrderLine& line) { return line.sizes.empty(); });
+  return tried;
 }
 
 void checkRemedies(const Order& order, const Shop& shop) {
@@ -80,9 +75,14 @@ TEST_CASE("a design larger than every frame stops, with a size that works", "[fi
   CHECK(finding.severity == Severity::Stop);
   CHECK(finding.sizes.size() == 2);
   REQUIRE_FALSE(finding.remedies.empty());
-  REQUIRE(std::holds_alternative<ScaleChange>(finding.remedies.front().change));
+  const auto scale =
+      std::find_if(finding.remedies.begin(), finding.remedies.end(),
+                   [](const Remedy& r) { return std::holds_alternative<ScaleChange>(r.change); });
+  REQUIRE(scale != finding.remedies.end());
   // 180 x 210 mm are left, turned 210 x 180: 290 x 250 goes in at 72 % turned, 62 % upright.
-  CHECK(std::get<ScaleChange>(finding.remedies.front().change).factor == Approx(0.72));
+  CHECK(std::get<ScaleChange>(scale->change).factor == Approx(0.72));
+  // The corners of a design that hangs from its upper side come down and in by 28 %.
+  CHECK(scale->moves->mm() == Approx(0.28 * std::hypot(145.0, 250.0)));
   checkRemedies(order, shop);
 }
 
@@ -201,7 +201,7 @@ TEST_CASE("one size of a design that does not serve all sizes is said with those
   const Finding& finding = findingOf(made, FindingCode::OneSizeDoesNotServeAll);
   CHECK(std::count(finding.sizes.begin(), finding.sizes.end(), SizeName("YM")) == 1);
   CHECK(finding.text.find("serves") != std::string::npos);
-  REQUIRE(std::holds_alternative<SizeSplitChange>(finding.remedies.front().change));
+  REQUIRE(std::holds_alternative<DesignSizesChange>(finding.remedies.front().change));
   checkRemedies(order, shop);
 }
 

@@ -219,10 +219,13 @@ TEST_CASE("every kind of remedy is the same when it is read back", "[plan-reader
   for (const Change& change :
        {Change(TurnChange{90_deg}), Change(ScaleChange{0.92}), Change(MoveChange{-5_mm}),
         Change(LocationChange{LocationId("upper-back")}),
-        Change(SizeSplitChange{0.8, {SizeName("YM"), SizeName("2XL")}}),
+        Change(DesignSizesChange{{{0.8, {SizeName("YM")}}, {0.9, {SizeName("2XL")}}}}),
+        Change(FrameTurnChange{12_deg}), Change(FramesChange{{small.shop.frames[0].id}}),
         Change(StitchesChange{9000}), Change(ShopChange{"buy a larger frame"})}) {
-    plan.findings[0].remedies.push_back({change, "text", "result"});
+    plan.findings[0].remedies.push_back({change, "text", "result", 4_mm});
   }
+  plan.findings[0].remedies.back().moves.reset();
+  plan.findings[0].wholeOrder = true;
   const std::string text = jsonReport(plan, {small.order, small.shop, sample::shippedRules()});
   CHECK(small.read(text).findings == plan.findings);
 }

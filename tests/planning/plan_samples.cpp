@@ -150,7 +150,7 @@ Plan plan(const Rules& rules) {
   stop.place = "line 1, Harbour hoodie, centre chest, size 2XL";
   stop.text = "The design is too large for every frame of the shop";
   stop.numbers = {{"too wide by", 12_mm}};
-  stop.remedies = {{ScaleChange{0.94}, "sew it at 94 %", "Large magnetic holds it"}};
+  stop.remedies = {{ScaleChange{0.94}, "sew it at 94 %", "Large magnetic holds it", 5_mm}};
   Finding watch;
   watch.severity = Severity::Watch;
   watch.code = FindingCode::LittleRoom;

@@ -186,18 +186,23 @@ TEST_CASE("each kind of remedy has its own key in the JSON", "[report]") {
   for (const Change& change :
        {Change(TurnChange{90_deg}), Change(ScaleChange{0.92}), Change(MoveChange{5_mm}),
         Change(LocationChange{LocationId("upper-back")}),
-        Change(SizeSplitChange{0.8, {SizeName("YS"), SizeName("YM")}}),
+        Change(DesignSizesChange{{{0.8, {SizeName("YS"), SizeName("YM")}}}}),
+        Change(FrameTurnChange{12_deg}), Change(FramesChange{{FrameId("A"), FrameId("B")}}),
         Change(StitchesChange{9000}), Change(ShopChange{"buy a larger frame"})}) {
-    finding.remedies.push_back({change, "text", "result"});
+    finding.remedies.push_back({change, "text", "result", 4_mm});
   }
   const json remedies = sample.asJson()["findings"][0]["remedies"];
   CHECK(remedies[0]["change"] == json({{"turn", exactText(90_deg)}}));
   CHECK(remedies[1]["change"] == json({{"scale", 0.92}}));
   CHECK(remedies[2]["change"] == json({{"move-down", "5 mm"}}));
   CHECK(remedies[3]["change"] == json({{"location", "upper-back"}}));
-  CHECK(remedies[4]["change"] == json({{"scale", 0.8}, {"sizes", {"YS", "YM"}}}));
-  CHECK(remedies[5]["change"] == json({{"stitches", 9000}}));
-  CHECK(remedies[6]["change"] == json({{"shop", "buy a larger frame"}}));
+  CHECK(remedies[4]["change"] ==
+        json({{"design-sizes", {{{"scale", 0.8}, {"sizes", {"YS", "YM"}}}}}}));
+  CHECK(remedies[5]["change"] == json({{"frame-turn", "12 deg"}}));
+  CHECK(remedies[6]["change"] == json({{"frames", {"A", "B"}}}));
+  CHECK(remedies[7]["change"] == json({{"stitches", 9000}}));
+  CHECK(remedies[7]["moves"] == "4 mm");
+  CHECK(remedies[8]["change"] == json({{"shop", "buy a larger frame"}}));
 }
 
 TEST_CASE("both reports are the same bytes every time", "[report]") {

@@ -40,7 +40,8 @@ enum class FindingCode {
   ToppingNotInStock,
   TooDense,
   OneSizeDoesNotServeAll,
-  SewnInParts  // in several hoopings, aligned on register marks
+  SewnInParts,         // in several hoopings, aligned on register marks
+  FewerFramesWouldDo   // the order is planned in more frames than it needs
 };
 
 // A change to the order that can be tried by planning again.
@@ -60,11 +61,16 @@ struct LocationChange {
   LocationId location;
   bool operator==(const LocationChange&) const = default;
 };  // put it somewhere else
-// Sew these sizes with the design at that scale, the others as they are.
-struct SizeSplitChange {
+// Have several sizes of the design made: sew these garment sizes with the design at that scale, each
+// at one only; those not named as they are.
+struct SizeScale {
   double factor = 1.0;
   std::vector<SizeName> sizes;
-  bool operator==(const SizeSplitChange&) const = default;
+  bool operator==(const SizeScale&) const = default;
+};
+struct DesignSizesChange {
+  std::vector<SizeScale> scales;
+  bool operator==(const DesignSizesChange&) const = default;
 };
 // Have the design made with fewer stitches on the same area.
 struct StitchesChange {
@@ -76,19 +82,32 @@ struct SplitChange {
   int parts = 2;  // as planned; the order only allows it
   bool operator==(const SplitChange&) const = default;
 };
+// Let frames lie turned on the garment by so much; the design reads as before.
+struct FrameTurnChange {
+  Angle turn;
+  bool operator==(const FrameTurnChange&) const = default;
+};
+// Sew the whole order in these frames alone; none named: in any that the shop has.
+struct FramesChange {
+  std::vector<FrameId> frames;
+  bool operator==(const FramesChange&) const = default;
+};
 // For what is not a change of the order: buy, stock, measure. Checked by planning with it done.
 struct ShopChange {
   std::string what;
   bool operator==(const ShopChange&) const = default;
 };
-using Change = std::variant<TurnChange, ScaleChange, MoveChange, LocationChange, SizeSplitChange,
-                            StitchesChange, SplitChange, ShopChange>;
+using Change = std::variant<TurnChange, ScaleChange, MoveChange, LocationChange, DesignSizesChange,
+                            StitchesChange, SplitChange, FrameTurnChange, FramesChange, ShopChange>;
 
 // Offered only after the planner has planned with it and the finding was gone without a new stop.
 struct Remedy {
   Change change;
   std::string text;    // "sew it at 92 % (7 3/8 in wide)"
   std::string result;  // what the new plan says, "frame B holds it with 4 mm of room"
+  // The furthest that any stitch comes to lie from where it was asked for; nothing where it goes to
+  // another part of the garment.
+  std::optional<Length> moves;
   bool operator==(const Remedy&) const = default;
 };
 
@@ -103,11 +122,12 @@ struct Finding {
   FindingCode code{};
   std::size_t line = 0;       // index into Order::lines
   std::size_t placement = 0;  // index into OrderLine::placements
+  bool wholeOrder = false;    // about all lines together; line and placement are where to look first
   std::vector<SizeName> sizes;
   std::string place;  // "line 3, pullover hoodie, centre chest, sizes YS YM"
   std::string text;   // one sentence
   std::vector<Number> numbers;
-  std::vector<Remedy> remedies;  // least change first
+  std::vector<Remedy> remedies;  // the one that changes least first
   bool operator==(const Finding&) const = default;
 };
 
@@ -138,7 +158,8 @@ struct EnumNames<FindingCode> {
       {FindingCode::ToppingNotInStock, "topping-not-in-stock"},
       {FindingCode::TooDense, "too-dense"},
       {FindingCode::OneSizeDoesNotServeAll, "one-size-does-not-serve-all"},
-      {FindingCode::SewnInParts, "sewn-in-parts"}};
+      {FindingCode::SewnInParts, "sewn-in-parts"},
+      {FindingCode::FewerFramesWouldDo, "fewer-frames-would-do"}};
 };
 
 }  // namespace creaseline

@@ -48,6 +48,7 @@ struct ClothCheck {
 
 // The tests a frame must pass, in the order in which they are made.
 enum class FrameTest {
+  NamedByOrder,   // the order names other frames
   MeantForPanel,  // the shop lists other panels for it
   HoldsDesign,    // window less foot clearance, and sewing field
   ClearOfKeepOut,
@@ -70,6 +71,9 @@ struct FrameChoice {
   Point centre;     // frame centre, panel coordinates
   Slack slack;      // along the panel's axes, at this centre
   Region room;      // where the design's centre may lie, panel coordinates; follows from the rest
+  // Hooped as badly as the shop's own error, sideways, along and turned at once, the design can
+  // still be brought true.
+  bool bearsError = false;
   Length bodyRoom;  // least distance of the body to a keep-out or panel edge
   std::string bodyNearest;  // what that is
   Reasons reasons;
@@ -182,6 +186,7 @@ struct Plan {
 template <>
 struct EnumNames<FrameTest> {
   static constexpr std::pair<FrameTest, std::string_view> names[] = {
+      {FrameTest::NamedByOrder, "named-by-order"},
       {FrameTest::MeantForPanel, "meant-for-panel"},
       {FrameTest::HoldsDesign, "holds-design"},
       {FrameTest::ClearOfKeepOut, "clear-of-keep-out"},

@@ -1,0 +1,141 @@
+// SPDX-License-Identifier: MIT
+#include "planning/shop_remedies.h"
+
+#include <fmt/format.h>
+#include <algorithm>
+#include <cmath>
+
+#include "creaseline/planning/wording.h"
+#include "planning/frame_search.h"
+
+namespace creaseline {
+namespace {
+
+constexpr auto kAsAsked = [](PlacementRequest&) {};
+
+// The shop with what a plan lacks in stock, and how to say what that is.
+std::string buyWhatIsMissing(Workshop& stocked, FindingCode code, const Answer& planned) {
+  const BackingChoice& backing = planned.hoopings().front().backing;
+  if (code == FindingCode::BackingNotInStock) {
+    Length side = Length::fromMm(1.0);
+    for (const PlacementPlan& hooping : planned.hoopings()) {
+      side = std::max({side, hooping.backing.cutWidth, hooping.backing.cutHeight});
+    }
+    stocked.backings.push_back({StockId("to-buy"), "what is to be bought", backing.kind,
+                                backing.leastWeight, BackingForm::Sheets, side, side, 1});
+    return "buy " + backingPhrase(backing, stocked.shop->units);
+  }
+  if (code == FindingCode::NeedleNotInStock) {
+    stocked.needles.push_back({backing.needleSize, backing.needlePoint});
+    return fmt::format("buy needles {}", needlePhrase(backing));
+  }
+  stocked.toppingFilm = true;
+  return "buy topping film";
+}
+
+}  // namespace
+
+std::optional<Remedy> buyFrame(const Case& problem, const Workshop& workshop) {
+  const PlacementPlan plan = place(problem.requests.front(), workshop, Effort::BestFrame);
+  const Length clearance = workshop.figures.footClearance;
+  const HoopingError& error = workshop.figures.hoopingError;
+  const Length width =
+      Length::fromMm(plan.placed.bounds.width()) + (clearance + error.sideways) * 2.0;
+  const Length height =
+      Length::fromMm(plan.placed.bounds.height()) + (clearance + error.along) * 2.0;
+  const Length rim = workshop.figures.clampMargin * 2.0;
+  Shop shop = *workshop.shop;
+  const Window window = *Window::rectangle(width, height);
+  shop.frames = {Frame{FrameId("another frame"),
+                       "such a frame",
+                       FrameKind::Screw,
+                       window,
+                       *Window::rectangle(width + rim, height + rim),
+                       window,
+                       clearance,
+                       BracketSide::Both,
+                       {Angle()},
+                       {},
+                       1}};
+  const Workshop larger = prepareWorkshop(shop, *workshop.rules);
+  return RemedyTrial(problem, workshop)
+      .remedy(ShopChange{"another-frame"},
+              fmt::format("use a frame, none is on hand, whose window and sewing field are at "
+                          "least {}",
+                          sizePhrase(width, height, workshop.shop->units)),
+              kAsAsked, larger);
+}
+
+std::optional<Remedy> leaveAsPlanned(const Case& problem, const Workshop& workshop) {
+  const PlacementRequest& first = problem.requests.front();
+  const Answer answer = answerInParts(first, workshop, Effort::BestFrame);
+  const auto& frame = answer.hoopings().front().frame;
+  if (!frame || worstOf(observe(first, answer, workshop)) == Severity::Stop) {
+    return std::nullopt;
+  }
+  return Remedy{ShopChange{"as-planned"},
+                fmt::format("use {} as planned", nameOfFrame(*frame, workshop)),
+                resultText(answer, workshop), Length()};
+}
+
+std::optional<Remedy> stockUp(const Case& problem, const Workshop& workshop) {
+  Workshop stocked = workshop;
+  const std::string text = buyWhatIsMissing(
+      stocked, problem.code,
+      answerInParts(problem.requests.front(), workshop, Effort::BestFrame));
+  const bool works = std::all_of(
+      problem.requests.begin(), problem.requests.end(), [&](const PlacementRequest& request) {
+        const auto seen =
+            observe(request, answerInParts(request, stocked, Effort::BestFrame), stocked);
+        return std::none_of(seen.begin(), seen.end(), [&problem](const Observation& o) {
+          return o.code == problem.code && o.subject == problem.subject;
+        });
+      });
+  if (!works) {
+    return std::nullopt;
+  }
+  return Remedy{ShopChange{"buy"}, text, "nothing is short here then", Length()};
+}
+
+std::optional<Remedy> measureGarments(const Case& problem, const Workshop& workshop) {
+  // As if the assumed values had been measured, to see that this is what is missing.
+  for (const PlacementRequest& request : problem.requests) {
+    PlacementRequest measured = request;
+    auto garment = std::make_shared<GarmentShape>(*request.garment);
+    for (auto& [measure, value] : garment->measures) {
+      value.assumed = false;
+    }
+    measured.garment = std::move(garment);
+    const auto seen =
+        observe(measured, answerInParts(measured, workshop, Effort::AnyFrame), workshop);
+    if (std::any_of(seen.begin(), seen.end(), [](const Observation& o) {
+          return o.code == FindingCode::MeasureAssumed;
+        })) {
+      return std::nullopt;
+    }
+  }
+  return Remedy{ShopChange{"measure"},
+                fmt::format("measure {} on one garment of each size and enter it in the size chart",
+                            problem.subject),
+                "nothing is assumed then", Length()};
+}
+
+std::optional<Remedy> fewerStitches(const Case& problem, const Workshop& workshop) {
+  const PlacementRequest& first = problem.requests.front();
+  const PlacementPlan plan = answer(first, workshop, Effort::BestFrame);
+  if (!plan.backing.mostDensity || plan.design.stitches == 0) {
+    return std::nullopt;
+  }
+  const double share = *plan.backing.mostDensity / plan.design.stitchesPerSquareMm();
+  const int stitches = static_cast<int>(std::floor(first.design->stitches * share));
+  Design lighter = *first.design;
+  lighter.stitches = stitches;
+  lighter.blocks.clear();
+  return RemedyTrial(problem, workshop)
+      .remedy(
+          StitchesChange{stitches},
+          fmt::format("have the design made with at most {} stitches", stitches),
+          [&lighter](PlacementRequest& request) { request.design = &lighter; }, workshop);
+}
+
+}  // namespace creaseline
