@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "desk/order_edits.h"
 
+#include <QStringList>
 #include <algorithm>
 #include <cmath>
 #include <utility>
@@ -48,6 +49,21 @@ OrderEdit OrderEdits::due(const std::string& date) const {
 
 OrderEdit OrderEdits::note(const std::string& note) const {
   return head(tr("Note of the order"), &Order::note, note);
+}
+
+OrderEdit OrderEdits::frames(const std::vector<FrameId>& frames, const Shop* shop) const {
+  QStringList names;
+  for (const FrameId& id : frames) {
+    const Frame* frame = shop == nullptr ? nullptr : shop->frame(id);
+    names.append(toQString(frame == nullptr ? id.text() : frame->name));
+  }
+  OrderEdit edit{frames.empty()
+                     ? tr("Sew the order in any frame")
+                     : tr("Sew the order in %1", "frames").arg(names.join(QStringLiteral(", "))),
+                 {},
+                 order_};
+  edit.order.frames = frames;
+  return edit;
 }
 
 OrderEdit OrderEdits::onLine(std::size_t line, const QString& name,
@@ -236,6 +252,18 @@ OrderEdit OrderEdits::turn(std::size_t line, std::size_t placement, Angle turn) 
                                .arg(nameOf({line, placement}), toQString(formatAngle(turn))),
                            [&](OrderPlacement& at) { at.turn = turn; });
   edit.merging = QStringLiteral("turn/%1/%2").arg(line).arg(placement);
+  return edit;
+}
+
+OrderEdit OrderEdits::frameTurn(std::size_t line, std::size_t placement, Angle turn) const {
+  const QString place = nameOf({line, placement});
+  OrderEdit edit = onPlace(
+      line, placement,
+      turn == Angle() ? tr("Frames as the shop lays them for %1", "place").arg(place)
+                      : tr("Turn the frame for %1 by %2", "place, angle")
+                            .arg(place, toQString(formatAngle(turn))),
+      [&](OrderPlacement& at) { at.frameTurn = turn; });
+  edit.merging = QStringLiteral("frame-turn/%1/%2").arg(line).arg(placement);
   return edit;
 }
 

@@ -34,6 +34,8 @@ class OrderEdits {
   [[nodiscard]] OrderEdit title(const std::string& title) const;
   [[nodiscard]] OrderEdit customer(const std::string& customer) const;
   [[nodiscard]] OrderEdit due(const std::string& date) const;
+  // None: in any. `shop` may be null and only gives the names.
+  [[nodiscard]] OrderEdit frames(const std::vector<FrameId>& frames, const Shop* shop) const;
   [[nodiscard]] OrderEdit note(const std::string& note) const;
 
   // Garments. 0 takes the size out of the line. A blank that is not in the order yet is put there.
@@ -53,6 +55,7 @@ class OrderEdits {
                                  const Design& design) const;
   [[nodiscard]] OrderEdit scale(std::size_t line, std::size_t placement, double scale) const;
   [[nodiscard]] OrderEdit moveDown(std::size_t line, std::size_t placement, Length moveDown) const;
+  [[nodiscard]] OrderEdit frameTurn(std::size_t line, std::size_t placement, Angle turn) const;
   [[nodiscard]] OrderEdit turn(std::size_t line, std::size_t placement, Angle turn) const;
   // Whether several hoopings may sew it where no frame holds it whole.
   [[nodiscard]] OrderEdit split(std::size_t line, std::size_t placement, bool split) const;

@@ -26,6 +26,12 @@ OrderForm::OrderForm(QWidget* parent) : QWidget(parent) {
       QStringLiteral("orderDue"), tr("Due date, as in 2026-12-04"),
       [](const QString& text) { return problemOf(checkDue(toUtf8(text))); }, &OrderEdits::due);
   due_->edit().setPlaceholderText(tr("year-month-day"));
+  frames_ = new FramesPick(this);
+  connect(frames_, &FramesPick::picked, this, [this](const std::vector<FrameId>& frames) {
+    if (planned_ && planned_->order() != nullptr) {
+      Q_EMIT edited(edits().frames(frames, planned_->shop()));
+    }
+  });
   note_ = new NoteEdit(QStringLiteral("orderNote"), tr("Note of the order"), this);
   connect(note_, &NoteEdit::committed, this,
           [this](const QString& text) { edit(&OrderEdits::note, text); });
@@ -36,6 +42,7 @@ OrderForm::OrderForm(QWidget* parent) : QWidget(parent) {
   form->addRow(tr("T&itle"), title_);
   form->addRow(tr("&Customer"), customer_);
   form->addRow(tr("&Due"), due_);
+  form->addRow(tr("F&rames"), frames_);
   form->addRow(tr("N&ote"), note_);
 }
 
@@ -47,10 +54,13 @@ FieldEdit* OrderForm::field(const QString& name, const QString& words,
   return made;
 }
 
+OrderEdits OrderForm::edits() const {
+  return {*planned_->order(), planned_->rules(), planned_->units()};
+}
+
 void OrderForm::edit(Make make, const QString& text) {
   if (planned_ && planned_->order() != nullptr) {
-    const OrderEdits edits(*planned_->order(), planned_->rules(), planned_->units());
-    Q_EMIT edited((edits.*make)(toUtf8(text.trimmed())));
+    Q_EMIT edited((edits().*make)(toUtf8(text.trimmed())));
   }
 }
 
@@ -65,6 +75,7 @@ void OrderForm::show(const std::shared_ptr<const PlannedOrder>& planned) {
   title_->setText(toQString(order->title));
   customer_->setText(toQString(order->customer));
   due_->setText(toQString(order->due));
+  frames_->show(order->frames, planned->shop());
   note_->setText(toQString(order->note));
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The head of the order: number, title, customer, due date, note.
+// The head of the order: number, title, customer, due date, frames, note.
 #pragma once
 
 #include <QPlainTextEdit>
@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "desk/field_edit.h"
+#include "desk/frames_pick.h"
 #include "desk/note_edit.h"
 #include "desk/order_edits.h"
 #include "desk/planned_order.h"
@@ -27,6 +28,7 @@ class OrderForm : public QWidget {
   using Make = OrderEdit (OrderEdits::*)(const std::string&) const;
   FieldEdit* field(const QString& name, const QString& words, const FieldEdit::Check& check,
                    Make make);
+  [[nodiscard]] OrderEdits edits() const;
   void edit(Make make, const QString& text);
 
   std::shared_ptr<const PlannedOrder> planned_;
@@ -34,6 +36,7 @@ class OrderForm : public QWidget {
   FieldEdit* title_ = nullptr;
   FieldEdit* customer_ = nullptr;
   FieldEdit* due_ = nullptr;
+  FramesPick* frames_ = nullptr;
   NoteEdit* note_ = nullptr;
 };
 

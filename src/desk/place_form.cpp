@@ -36,6 +36,7 @@ PlaceForm::PlaceForm(QWidget* parent) : QWidget(parent) {
   form->addRow(tr("Sca&le"), scale_);
   form->addRow(tr("&Moved down"), moveDown_);
   form->addRow(tr("Tu&rned"), turn_);
+  form->addRow(tr("Frame t&urned"), frameTurn_);
   form->addRow(QString(), split_);
   form->addRow(tr("N&ote"), note_);
   showNothing();
@@ -65,6 +66,13 @@ void PlaceForm::makeFields() {
       [](const QString& text) { return problemOf(checkTurn(toUtf8(text))); }, this);
   connect(turn_, &FieldEdit::committed, this, [this](const QString& text) {
     Q_EMIT edited(edits().turn(line_, placement_, *checkTurn(toUtf8(text))));
+  });
+  frameTurn_ = new FieldEdit(
+      QStringLiteral("placeFrameTurn"),
+      tr("Frames may also lie turned clockwise by so much on the garment, in degrees"),
+      [](const QString& text) { return problemOf(checkTurn(toUtf8(text))); }, this);
+  connect(frameTurn_, &FieldEdit::committed, this, [this](const QString& text) {
+    Q_EMIT edited(edits().frameTurn(line_, placement_, *checkTurn(toUtf8(text))));
   });
   split_ = new QCheckBox(tr("Se&veral hoopings"), this);
   split_->setObjectName(QStringLiteral("placeSplit"));
@@ -104,6 +112,7 @@ void PlaceForm::show(const std::shared_ptr<const PlannedOrder>& planned, std::si
   scale_->setText(tr("%1 %", "number").arg(std::round(shown.scale * 1000.0) / 10.0));
   moveDown_->setText(toQString(exactText(shown.moveDown, unit())));
   turn_->setText(toQString(formatAngle(shown.turn)));
+  frameTurn_->setText(toQString(formatAngle(shown.frameTurn)));
   split_->setChecked(shown.split);
   note_->setText(toQString(shown.note));
 }

@@ -41,6 +41,7 @@ class PlaceForm : public QWidget {
   FieldEdit* scale_ = nullptr;
   FieldEdit* moveDown_ = nullptr;
   FieldEdit* turn_ = nullptr;
+  FieldEdit* frameTurn_ = nullptr;
   QCheckBox* split_ = nullptr;
   NoteEdit* note_ = nullptr;
 };

@@ -12,6 +12,7 @@
 
 #include "desk/field_edit.h"
 #include "desk/order_model.h"
+#include "desk/finding_model.h"
 #include "desk_fixture.h"
 
 using namespace creaseline;
@@ -139,6 +140,44 @@ TEST_CASE("Several hoopings are allowed by a tick, and each part is shown by its
   desk.action("undo").trigger();
   REQUIRE(desk.waitForPlan());
   CHECK(partButton(1) != nullptr);
+}
+
+TEST_CASE("The order's frames are ticked in a menu, and a tick is a step that can be undone",
+          "[desk][editing]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  desk.find<QTabWidget>("details").setCurrentIndex(0);
+  auto& pick = desk.find<QToolButton>("orderFrames");
+  CHECK(pick.text() == QStringLiteral("Any frame"));
+  const auto frame = [&](const QString& part) {
+    const QList<QAction*> actions = desk.find<QMenu>("orderFramesMenu").actions();
+    const auto found = std::find_if(actions.begin(), actions.end(), [&](const QAction* action) {
+      return action->text().contains(part);
+    });
+    REQUIRE(found != actions.end());
+    return *found;
+  };
+  frame(QStringLiteral("octagon"))->trigger();
+  CHECK(desk.window->isWindowModified());
+  CHECK(desk.action("undo").text().contains(QStringLiteral("Sew the order in 19 cm octagon")));
+  REQUIRE(desk.waitForPlan());
+  CHECK(pick.text() == QStringLiteral("19 cm octagon"));
+  CHECK(frame(QStringLiteral("octagon"))->isChecked());
+  // The octagon is too small for most: what the order leaves out is offered again.
+  bool offered = false;
+  auto* findings = qobject_cast<FindingModel*>(desk.findings().model());
+  for (int row = 0; row < findings->rowCount(); ++row) {
+    for (const Remedy& remedy : findings->finding(row)->remedies) {
+      offered = offered || std::holds_alternative<FramesChange>(remedy.change);
+    }
+  }
+  CHECK(offered);
+  frame(QStringLiteral("Any frame"))->trigger();
+  REQUIRE(desk.waitForPlan());
+  CHECK(pick.text() == QStringLiteral("Any frame"));
+  desk.action("undo").trigger();
+  desk.action("undo").trigger();
+  CHECK_FALSE(desk.window->isWindowModified());
 }
 
 TEST_CASE("A garment and a place are added, filled in and removed by keyboard and menu",

@@ -78,7 +78,12 @@ class Hands {
         return edits.design(line, place, design);
       case 16:
         return edits.split(line, place, upTo(2) == 0);
-      case 17: {
+      case 17:
+        return edits.frameTurn(line, place, Angle::fromDegrees(static_cast<double>(upTo(360))));
+      case 18:
+        return edits.frames(upTo(2) == 0 ? std::vector<FrameId>() : std::vector{FrameId("any")},
+                            nullptr);
+      case 19: {
         const auto locations = edits.locations(line);
         return edits.location(line, place, locations[upTo(locations.size())]->id);
       }
