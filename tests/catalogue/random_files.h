@@ -76,6 +76,9 @@ class RandomFiles {
         chance(50) ? "2026-0" + std::to_string(between(1, 9)) + "-2" + std::to_string(between(0, 8))
                    : "";
     order.note = prose();
+    for (int i = chance(50) ? 0 : between(1, 3); i > 0; --i) {
+      order.frames.emplace_back(name("frame", i));
+    }
     for (int i = chance(20) ? 2 : 1; i > 0; --i) {
       order.blanks.push_back(blank(i));
     }
@@ -216,6 +219,8 @@ class RandomFiles {
       placement.scale = chance(50) ? 1.0 : between(300, 3000) / 1000.0;
       placement.moveDown = chance(50) ? Length() : length(-100, 100);
       placement.turn = chance(50) ? Angle() : angle();
+      placement.frameTurn = chance(50) ? Angle() : angle();
+      placement.split = chance(50);
       placement.note = prose();
       line.placements.push_back(std::move(placement));
     }
