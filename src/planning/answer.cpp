@@ -46,16 +46,16 @@ std::vector<Measure> assumedMeasures(const GarmentShape& garment, const PanelSha
 
 void decideRest(PlacementPlan& plan, const PlacementRequest& request, const PanelShape& panel,
                 const Workshop& workshop, Effort effort) {
-  plan.cloth = checkCloth(*plan.garment, panel, plan.outlineOnPanel, workshop.figures.seamClearance,
-                          effort == Effort::Full ? Length::fromMm(Length::kLimitMm)
-                                                 : workshop.figures.seamClearance * 2.0);
+  plan.cloth = checkCloth(
+      *plan.garment, panel, plan.outlineOnPanel, workshop.figures.seamClearance,
+      explains(effort) ? Length::fromMm(Length::kLimitMm) : workshop.figures.seamClearance * 2.0);
   plan.assumed = assumedMeasures(*plan.garment, panel);
   const PreparedFrame* frame =
       plan.frame ? preparedFrame(workshop, plan.frame->frame, plan.frame->turn) : nullptr;
   plan.backing = chooseBacking(
       {&request.blank->fabric, &plan.design, panel.name, panel.insideSeen, plan.band, frame},
       workshop);
-  if (effort != Effort::Full) {
+  if (!explains(effort)) {
     return;
   }
   if (plan.frame) {
@@ -90,7 +90,7 @@ PlacementPlan place(const PlacementRequest& request, const Workshop& workshop, E
   plan.hasRule = true;
   plan.placed =
       placeDesign(request, *rule, *location, *panel, plan.design.outline, workshop.shop->units);
-  if (effort == Effort::Full) {
+  if (explains(effort)) {
     addBeatenRules(plan.placed, *rule, request, workshop);
   }
   plan.outlineOnPanel =

@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <tuple>
 
-#include "creaseline/planning/change.h"
 #include "creaseline/planning/counting.h"
 #include "planning/set_cover.h"
 
@@ -16,14 +16,12 @@ namespace {
 // Garments by frame.
 using Uses = std::map<FrameId, int>;
 
-Uses usesOf(const Plan& plan) {
-  Uses uses;
+void addUses(Uses& uses, const Plan& plan, const std::vector<std::size_t>& notOf = {}) {
   for (const PlacementPlan& placement : plan.placements) {
-    if (placement.frame) {
+    if (placement.frame && !std::binary_search(notOf.begin(), notOf.end(), placement.line)) {
       uses[placement.frame->frame] += placement.quantity;
     }
   }
-  return uses;
 }
 
 // The most used first: between equal covers these are preferred.
@@ -36,9 +34,8 @@ std::vector<FrameId> byUse(const Uses& uses, const Shop& shop) {
     const auto found = uses.find(id);
     return found == uses.end() ? 0 : found->second;
   };
-  std::stable_sort(frames.begin(), frames.end(), [&](const FrameId& a, const FrameId& b) {
-    return garments(a) > garments(b);
-  });
+  std::stable_sort(frames.begin(), frames.end(),
+                   [&](const FrameId& a, const FrameId& b) { return garments(a) > garments(b); });
   return frames;
 }
 
@@ -47,21 +44,37 @@ std::vector<std::size_t> framesServing(const PlacementPlan& plan,
   const FrameChoice& chosen = *plan.frame;
   std::vector<std::size_t> serving{index.at(chosen.frame)};
   for (const FrameChoice& other : plan.alternatives) {
-    if (other.bearsError ||
-        (!chosen.bearsError && other.slack.least() >= chosen.slack.least())) {
+    if (other.bearsError || (!chosen.bearsError && other.slack.least() >= chosen.slack.least())) {
       serving.push_back(index.at(other.frame));
     }
   }
   return serving;
 }
 
-bool noWorse(const Plan& now, const Plan& before) {
-  return std::all_of(now.findings.begin(), now.findings.end(), [&before](const Finding& finding) {
+// The lines that a change of frames touches. Lines do not depend on each other, so the rest stay as
+// they are planned.
+std::vector<std::size_t> linesWithout(const Plan& planned, const std::vector<FrameId>& kept) {
+  std::vector<std::size_t> lines;
+  for (const PlacementPlan& placement : planned.placements) {
+    const bool stays = !placement.frame ||
+                       std::find(kept.begin(), kept.end(), placement.frame->frame) != kept.end();
+    if (!stays && (lines.empty() || lines.back() != placement.line)) {
+      lines.push_back(placement.line);
+    }
+  }
+  return lines;
+}
+
+// `lines[i]` is line i of the plan now in the plan before.
+bool noWorse(const Plan& now, const std::vector<std::size_t>& lines, const Plan& before) {
+  std::map<std::tuple<FindingCode, std::size_t, std::size_t>, Severity> known;
+  for (const Finding& finding : before.findings) {  // the worst of each first
+    known.try_emplace({finding.code, finding.line, finding.placement}, finding.severity);
+  }
+  return std::all_of(now.findings.begin(), now.findings.end(), [&](const Finding& finding) {
+    const auto same = known.find({finding.code, lines[finding.line], finding.placement});
     return finding.severity == Severity::Note ||
-           std::any_of(before.findings.begin(), before.findings.end(), [&](const Finding& known) {
-             return known.code == finding.code && known.line == finding.line &&
-                    known.placement == finding.placement && known.severity <= finding.severity;
-           });
+           (same != known.end() && same->second <= finding.severity);
   });
 }
 
@@ -87,20 +100,12 @@ std::string usesText(const Uses& uses, const Shop& shop) {
   return text;
 }
 
-// Where a frame that is no longer used is planned first.
-const PlacementPlan& firstChanged(const Plan& plan, const std::vector<FrameId>& kept) {
-  return *std::find_if(plan.placements.begin(), plan.placements.end(),
-                       [&kept](const PlacementPlan& placement) {
-                         return placement.frame && std::find(kept.begin(), kept.end(),
-                                                             placement.frame->frame) == kept.end();
-                       });
-}
-
 }  // namespace
 
 std::optional<Finding> fewestFrames(const Order& order, const Shop& shop, const Plan& planned,
                                     const std::function<Plan(const Order&)>& plan) {
-  const Uses uses = usesOf(planned);
+  Uses uses;
+  addUses(uses, planned);
   const std::vector<FrameId> frames = byUse(uses, shop);
   std::map<FrameId, std::size_t> index;
   for (std::size_t i = 0; i < frames.size(); ++i) {
@@ -120,30 +125,34 @@ std::optional<Finding> fewestFrames(const Order& order, const Shop& shop, const 
   for (const std::size_t chosen : cover->chosen) {
     change.frames.push_back(frames[chosen]);
   }
-  const PlacementPlan& first = firstChanged(planned, change.frames);
+  const std::vector<std::size_t> lines = linesWithout(planned, change.frames);
   Finding finding;
   finding.severity = Severity::Note;
   finding.code = FindingCode::FewerFramesWouldDo;
-  finding.line = first.line;
-  finding.placement = first.placement;
+  finding.line = lines.front();
   finding.wholeOrder = true;
   finding.place = "the whole order";
-  const std::optional<Order> changed = orderWith(order, finding, change);
-  if (!changed) {
+  Order changed = order;
+  changed.frames = change.frames;
+  changed.lines.clear();
+  for (const std::size_t line : lines) {
+    changed.lines.push_back(order.lines[line]);
+  }
+  const Plan again = plan(changed);
+  if (!noWorse(again, lines, planned)) {
     return std::nullopt;
   }
-  const Plan again = plan(*changed);
-  if (!noWorse(again, planned)) {
-    return std::nullopt;
-  }
-  finding.text = fmt::format(
-      "planned in {}; {} would serve every placement as well, {}",
-      counted(static_cast<int>(uses.size()), "frame", "frames"), cover->chosen.size(),
-      cover->proved() ? "and no fewer would"
-                      : fmt::format("and no fewer than {} can", cover->atLeast));
+  Uses then;
+  addUses(then, planned, lines);
+  addUses(then, again);
+  finding.text =
+      fmt::format("planned in {}; {} would serve every placement as well, {}",
+                  counted(static_cast<int>(uses.size()), "frame", "frames"), cover->chosen.size(),
+                  cover->proved() ? "and no fewer would"
+                                  : fmt::format("and no fewer than {} can", cover->atLeast));
   finding.remedies.push_back({change,
                               fmt::format("sew the whole order in {}", listed(change.frames, shop)),
-                              usesText(usesOf(again), shop), Length()});
+                              usesText(then, shop), Length()});
   return finding;
 }
 

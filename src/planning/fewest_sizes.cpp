@@ -22,14 +22,13 @@ struct Served {
   WholeInterval percent;
 };
 
-WholeInterval scalesThatServe(const PlacementRequest& request, int most,
-                              const Workshop& workshop) {
+WholeInterval scalesThatServe(const PlacementRequest& request, int most, const Workshop& workshop) {
   int least = static_cast<int>(std::ceil(most * workshop.figures.leastDesignShare));
   const PlacementRule* rule = findPlacementRule(request, workshop);
   if (rule != nullptr && rule->leastWidth) {
     const Length asked = request.design->width * request.placement.scale;
-    least = std::max(least, static_cast<int>(std::ceil(100.0 * rule->leastWidth->mm() /
-                                                       asked.mm())));
+    least =
+        std::max(least, static_cast<int>(std::ceil(100.0 * rule->leastWidth->mm() / asked.mm())));
   }
   return {std::min(least, most), most};
 }

@@ -40,9 +40,8 @@ Figures readFigures(const Defaults& defaults, const Shop& shop) {
   figures.parts = {defaults.mostParts.text.front() - '0', lengthOf(defaults.partOverlap),
                    lengthOf(defaults.registerMark), lengthOf(defaults.registerMarkClearance),
                    lengthOf(defaults.registerMarksApart)};
-  figures.remedies = {
-      lengthOf(defaults.furtherHoopingWeighs), lengthOf(defaults.turnedFrameWeighs),
-      lengthOf(defaults.furtherDesignWeighs), lengthOf(defaults.boughtFrameWeighs)};
+  figures.remedies = {lengthOf(defaults.furtherHoopingWeighs), lengthOf(defaults.turnedFrameWeighs),
+                      lengthOf(defaults.furtherDesignWeighs), lengthOf(defaults.boughtFrameWeighs)};
   // Loading has seen to it that these are two digits and a percent sign.
   figures.leastDesignShare = std::stoi(defaults.leastDesignShare.text) / 100.0;
   figures.creaseError = lengthOf(defaults.creaseError);

@@ -401,8 +401,10 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
   const Box box = ringBounds(hull);
   std::vector<Candidate> candidates;
   for (const PreparedFrame& frame : *workshop.frames) {
-    tryFrame(search, candidates, frame, hull, box, centre, panel, workshop, effort == Effort::Full);
-    if (effort == Effort::AnyFrame && !candidates.empty()) {
+    tryFrame(search, candidates, frame, hull, box, centre, panel, workshop, explains(effort));
+    if (!candidates.empty() &&
+        (effort == Effort::AnyFrame ||
+         (effort == Effort::AnyRoomy && candidates.back().choice.bearsError))) {
       break;
     }
   }
@@ -411,7 +413,7 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
       !candidates.empty() && std::all_of(candidates.begin(), candidates.end(), quarterTurned);
   explainTurn(candidates);
   keepBestTurn(candidates);
-  if (effort == Effort::Full) {
+  if (explains(effort)) {
     for (Candidate& candidate : candidates) {
       measureBody(candidate, panel, workshop.crossings);
     }
@@ -420,8 +422,10 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
   for (Candidate& candidate : candidates) {
     search.accepted.push_back(std::move(candidate.choice));
   }
-  if (effort == Effort::Full) {
+  if (explains(effort)) {
     dropAccepted(search);
+  }
+  if (effort == Effort::Full) {
     nameTurns(search, workshop, hull);
     if (search.accepted.empty()) {
       askScales(search, workshop, hull, panel.name);

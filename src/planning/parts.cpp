@@ -15,6 +15,11 @@
 namespace creaseline {
 namespace {
 
+// Asked whether a frame holds a part. A remedy is one of several ways out and must be found in good
+// time; what is asked for is searched for longer.
+constexpr int kMostQuestions = 4000;
+constexpr int kMostInTrial = 200;
+
 // The four tips of a mark's arms: for a convex window they are the whole mark.
 Piece markPiece(Point at, Length extent, Angle turn) {
   const double half = extent.mm() / 2.0;
@@ -55,7 +60,8 @@ class PartPlanner {
     const SplitSearch search =
         findSplit(whole_.design.outline,
                   {figures_.overlap.mm(), figures_.registerMark.mm() / 2.0,
-                   figures_.markClearance.mm(), figures_.marksApart.mm(), figures_.mostParts},
+                   figures_.markClearance.mm(), figures_.marksApart.mm(), figures_.mostParts,
+                   effort_ == Effort::Full ? kMostQuestions : kMostInTrial},
                   [this](const Outline& sewing, const std::vector<Point>& marks) {
                     return fits(sewing, marks);
                   });
@@ -93,7 +99,7 @@ class PartPlanner {
       held.pieces.push_back(markPiece(at, figures_.registerMark, whole_.placed.panelTurn));
     }
     const FrameSearch search =
-        searchFrames(workshop_, panel_, held, onPanel(sewing.bounds().centre()), Effort::BestFrame);
+        searchFrames(workshop_, panel_, held, onPanel(sewing.bounds().centre()), Effort::AnyRoomy);
     return !search.accepted.empty() && search.accepted.front().bearsError;
   }
 
@@ -218,8 +224,7 @@ class PartPlanner {
       return 0;
     }
     for (std::size_t i = 0; i < plan.alternatives.size(); ++i) {
-      if (plan.alternatives[i].frame == frame &&
-          plan.alternatives[i].bearsError) {
+      if (plan.alternatives[i].frame == frame && plan.alternatives[i].bearsError) {
         return i + 1;
       }
     }

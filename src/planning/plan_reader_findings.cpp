@@ -61,9 +61,10 @@ Change readChange(const JsonCursor& at, const FindingPlace& place) {
   if (const auto shop = object.find("shop")) {
     return ShopChange{shop->anyText()};
   }
-  at.fail("a change of no known kind",
-          "a turn, scale, design-sizes, move-down, location, stitches, hoopings, frame-turn, frames "
-          "or shop");
+  at.fail(
+      "a change of no known kind",
+      "a turn, scale, design-sizes, move-down, location, stitches, hoopings, frame-turn, frames "
+      "or shop");
 }
 
 std::vector<Number> readNumbers(const JsonCursor& at) {

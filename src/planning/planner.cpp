@@ -76,15 +76,21 @@ void buildGarments(Catalogue& catalogue, const Order& order, const Workshop& wor
   }
 }
 
-PlacementRequest makeRequest(const Order& order, std::size_t lineIndex, std::size_t placementIndex,
+// Indices of a line and of one of its placements.
+struct Place {
+  std::size_t line = 0;
+  std::size_t placement = 0;
+};
+
+PlacementRequest makeRequest(const Order& order, const Place& at, const OrderPlacement& asked,
                              const SizeQuantity& entry, const Catalogue& catalogue) {
-  const OrderLine& line = order.lines[lineIndex];
+  const OrderLine& line = order.lines[at.line];
   PlacementRequest request;
-  request.lineIndex = lineIndex;
-  request.placementIndex = placementIndex;
+  request.lineIndex = at.line;
+  request.placementIndex = at.placement;
   request.line = &line;
   request.blank = &blankOf(line, catalogue);
-  request.placement = line.placements[placementIndex];
+  request.placement = asked;
   const auto design = catalogue.designs.find(request.placement.design);
   if (design == catalogue.designs.end()) {
     refuse(line, "design \"" + request.placement.design.text() + "\"", "a design of the order");
@@ -118,11 +124,11 @@ struct Task {
 
 void run(Task& task, const Order& order, const Catalogue& catalogue, const Workshop& shared,
          const PlanOptions& options) {
-  const Workshop workshop =
-      withFrameTurn(shared, order.lines[task.line].placements[task.placement].frameTurn);
+  const OrderPlacement& asked = order.lines[task.line].placements[task.placement];
+  const Workshop workshop = withFrameTurn(shared, asked.frameTurn);
   std::vector<Observed> sizes;
   for (const SizeQuantity& entry : order.lines[task.line].sizes) {
-    Observed size{makeRequest(order, task.line, task.placement, entry, catalogue), {}};
+    Observed size{makeRequest(order, {task.line, task.placement}, asked, entry, catalogue), {}};
     Answer answer = answerInParts(size.request, workshop);
     size.observations = observe(size.request, answer, workshop);
     std::vector<PlacementPlan> hoopings = std::move(answer).takeHoopings();
@@ -140,11 +146,10 @@ void run(Task& task, const Order& order, const Catalogue& catalogue, const Works
 std::string questionOf(const Task& task, const Order& order) {
   const OrderLine& line = order.lines[task.line];
   const OrderPlacement& placement = line.placements[task.placement];
-  std::string question =
-      fmt::format("{}\n{}\n{}\n{:a} {} {} {} {}", line.blank.text(), placement.location.text(),
-                  placement.design.text(), placement.scale, placement.moveDown.nanometres(),
-                  placement.turn.millidegrees(), placement.frameTurn.millidegrees(),
-                  placement.split);
+  std::string question = fmt::format(
+      "{}\n{}\n{}\n{:a} {} {} {} {}", line.blank.text(), placement.location.text(),
+      placement.design.text(), placement.scale, placement.moveDown.nanometres(),
+      placement.turn.millidegrees(), placement.frameTurn.millidegrees(), placement.split);
   for (const SizeQuantity& entry : line.sizes) {
     question += '\n' + entry.size.text();
   }
@@ -160,8 +165,7 @@ Questions distinctQuestions(const std::vector<Task>& tasks, const Order& order) 
   Questions questions;
   std::map<std::string, std::size_t> known;
   for (const Task& task : tasks) {
-    const auto [entry, fresh] =
-        known.try_emplace(questionOf(task, order), questions.asked.size());
+    const auto [entry, fresh] = known.try_emplace(questionOf(task, order), questions.asked.size());
     if (fresh) {
       questions.asked.push_back(task);
     }
@@ -170,31 +174,41 @@ Questions distinctQuestions(const std::vector<Task>& tasks, const Order& order) 
   return questions;
 }
 
-// The answer of an equal question, for this line.
-void answerAs(Task& task, const Task& asked, const Order& order, const Catalogue& catalogue,
-              const Rules& rules) {
-  if (task.line == asked.line && task.placement == asked.placement) {
-    task.plans = asked.plans;
-    task.findings = asked.findings;
-    return;
-  }
+// The answer that another place has got to the same question, made this one's.
+void answerAs(Task& task, const Order& order, const Catalogue& catalogue, const Rules& rules) {
   const OrderLine& line = order.lines[task.line];
-  task.plans = asked.plans;
   for (PlacementPlan& plan : task.plans) {
     plan.line = task.line;
     plan.placement = task.placement;
-    plan.quantity = std::find_if(line.sizes.begin(), line.sizes.end(),
-                                 [&plan](const SizeQuantity& entry) {
-                                   return entry.size == plan.size;
-                                 })
-                        ->quantity;
+    plan.quantity =
+        std::find_if(line.sizes.begin(), line.sizes.end(), [&plan](const SizeQuantity& entry) {
+          return entry.size == plan.size;
+        })->quantity;
   }
-  task.findings = asked.findings;
   for (Finding& finding : task.findings) {
     finding.line = task.line;
     finding.placement = task.placement;
     finding.place = findingPlace(line, blankOf(line, catalogue),
                                  line.placements[task.placement].location, finding.sizes, rules);
+  }
+}
+
+// Gives every task the answer to its question; the last that asks it takes it without a copy.
+void handOut(Questions& questions, std::vector<Task>& tasks, const Order& order,
+             const Catalogue& catalogue, const Rules& rules) {
+  std::vector<std::size_t> left(questions.asked.size(), 0);
+  for (const std::size_t question : questions.of) {
+    ++left[question];
+  }
+  for (std::size_t i = 0; i < tasks.size(); ++i) {
+    Task& asked = questions.asked[questions.of[i]];
+    Task& task = tasks[i];
+    const bool last = --left[questions.of[i]] == 0;
+    task.plans = last ? std::move(asked.plans) : asked.plans;
+    task.findings = last ? std::move(asked.findings) : asked.findings;
+    if (task.line != asked.line || task.placement != asked.placement) {
+      answerAs(task, order, catalogue, rules);
+    }
   }
 }
 
@@ -307,9 +321,7 @@ Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
   runAll(
       questions.asked, [&](Task& task) { run(task, order, catalogue, workshop, options); },
       options);
-  for (std::size_t i = 0; i < tasks.size(); ++i) {
-    answerAs(tasks[i], questions.asked[questions.of[i]], order, catalogue, rules);
-  }
+  handOut(questions, tasks, order, catalogue, rules);
 
   Plan plan;
   plan.orderId = order.id;
@@ -318,6 +330,7 @@ Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
     std::move(task.findings.begin(), task.findings.end(), std::back_inserter(plan.findings));
   }
   preferCommonFrames(plan.placements, shop);
+  sortFindings(plan.findings);
   if (options.checkRemedies) {
     PlanOptions quiet = options;
     quiet.checkRemedies = false;
@@ -334,26 +347,47 @@ Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
   return plan;
 }
 
-PlacementPlan planPlacement(const Order& order, std::size_t line, std::size_t placement,
-                            const SizeName& size, const Shop& shop, const Rules& rules) {
-  const OrderLine& asked = order.lines.at(line);
-  const Workshop workshop = withFrameTurn(workshopOf(order, shop, rules),
-                                          asked.placements.at(placement).frameTurn);
+struct LivePlanner::Prepared {
+  const Order& order;
+  const Workshop workshop;
+  Catalogue catalogue;
+};
+
+LivePlanner::LivePlanner(const Order& order, const Shop& shop, const Rules& rules)
+    : prepared_(new Prepared{order, workshopOf(order, shop, rules), indexed(order)}) {
+}
+LivePlanner::~LivePlanner() = default;
+LivePlanner::LivePlanner(LivePlanner&&) noexcept = default;
+LivePlanner& LivePlanner::operator=(LivePlanner&&) noexcept = default;
+
+PlacementPlan LivePlanner::plan(std::size_t line, std::size_t placement, const SizeName& size,
+                                const OrderPlacement& asked) {
+  const OrderLine& ordered = prepared_->order.lines.at(line);
   const auto entry =
-      std::find_if(asked.sizes.begin(), asked.sizes.end(),
+      std::find_if(ordered.sizes.begin(), ordered.sizes.end(),
                    [&size](const SizeQuantity& candidate) { return candidate.size == size; });
-  if (entry == asked.sizes.end()) {
-    refuse(asked, "size \"" + size.text() + "\"", "a size that this line orders");
+  if (entry == ordered.sizes.end()) {
+    refuse(ordered, "size \"" + size.text() + "\"", "a size that this line orders");
   }
-  Catalogue catalogue = indexed(order);
-  catalogue.garments[{asked.blank, size}] =
-      buildGarment(blankOf(asked, catalogue), asked, size, workshop);
-  const PlacementRequest request = makeRequest(order, line, placement, *entry, catalogue);
-  Answer answer = answerInParts(request, workshop);
+  auto& garment = prepared_->catalogue.garments[{ordered.blank, size}];
+  if (!garment) {
+    garment =
+        buildGarment(blankOf(ordered, prepared_->catalogue), ordered, size, prepared_->workshop);
+  }
+  PlacementRequest request =
+      makeRequest(prepared_->order, {line, placement}, asked, *entry, prepared_->catalogue);
+  const Workshop workshop = withFrameTurn(prepared_->workshop, asked.frameTurn);
+  Answer answer = answerInParts(request, workshop, Effort::Live);
   const Severity worst = worstOf(observe(request, answer, workshop));
   PlacementPlan plan = std::move(answer).takeHoopings().front();
   plan.worst = worst;
   return plan;
+}
+
+PlacementPlan planPlacement(const Order& order, std::size_t line, std::size_t placement,
+                            const SizeName& size, const Shop& shop, const Rules& rules) {
+  return LivePlanner(order, shop, rules)
+      .plan(line, placement, size, order.lines.at(line).placements.at(placement));
 }
 
 }  // namespace creaseline

@@ -17,10 +17,9 @@ constexpr std::size_t kMostRemedies = 5;
 
 // "sew it at 92 % (7 3/8 in wide)"
 std::string sizeText(const PlacementRequest& request, int percent, const UnitChoice& units) {
-  return fmt::format("at {} % ({} wide)", percent,
-                     formatLength(request.design->width *
-                                      (request.placement.scale * (percent / 100.0)),
-                                  units));
+  return fmt::format(
+      "at {} % ({} wide)", percent,
+      formatLength(request.design->width * (request.placement.scale * (percent / 100.0)), units));
 }
 
 class Finder {
@@ -240,8 +239,7 @@ class Finder {
         if (same != samePanel || location.id == first().placement.location) {
           continue;
         }
-        auto remedy =
-            trial_.remedy(LocationChange{location.id}, "put it at " + location.name);
+        auto remedy = trial_.remedy(LocationChange{location.id}, "put it at " + location.name);
         if (remedy) {
           offer(std::move(remedy));
           return;
@@ -284,9 +282,8 @@ void rankRemedies(std::vector<Remedy>& remedies, const RemedyFigures& figures) {
     return remedy.moves ? *remedy.moves + std::visit(Asks{figures}, remedy.change)
                         : Length::fromMm(Length::kLimitMm);
   };
-  std::stable_sort(
-      remedies.begin(), remedies.end(),
-      [&weight](const Remedy& a, const Remedy& b) { return weight(a) < weight(b); });
+  std::stable_sort(remedies.begin(), remedies.end(),
+                   [&weight](const Remedy& a, const Remedy& b) { return weight(a) < weight(b); });
 }
 
 std::vector<Remedy> findRemedies(const Case& problem, const Workshop& workshop) {

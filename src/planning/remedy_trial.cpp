@@ -51,9 +51,8 @@ std::vector<Point> vertices(const Outline& outline) {
 }
 
 RemedyTrial::Edit editOf(const Change& change) {
-  return [change](PlacementRequest& request) {
-    applyChange(change, request.size, request.placement);
-  };
+  return
+      [change](PlacementRequest& request) { applyChange(change, request.size, request.placement); };
 }
 
 Workshop workshopFor(const Change& change, const Workshop& workshop) {

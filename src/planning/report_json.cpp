@@ -66,14 +66,10 @@ Json slackJson(const Slack& slack) {
 }
 
 Json frameJson(const FrameChoice& choice) {
-  return {{"frame", choice.frame.text()},
-          {"turn", exactText(choice.turn)},
-          {"centre", point(choice.centre)},
-          {"slack", slackJson(choice.slack)},
-          {"bears-error", choice.bearsError},
-          {"body-room", exactText(choice.bodyRoom)},
-          {"body-nearest", choice.bodyNearest},
-          {"reasons", reasonsJson(choice.reasons)}};
+  return {{"frame", choice.frame.text()},       {"turn", exactText(choice.turn)},
+          {"centre", point(choice.centre)},     {"slack", slackJson(choice.slack)},
+          {"bears-error", choice.bearsError},   {"body-room", exactText(choice.bodyRoom)},
+          {"body-nearest", choice.bodyNearest}, {"reasons", reasonsJson(choice.reasons)}};
 }
 
 Json placedJson(const Placed& placed) {

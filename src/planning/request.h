@@ -26,9 +26,16 @@ struct PlacementRequest {
 // every other frame does not.
 enum class Effort {
   Full,       // everything that a user sees
+  Live,       // but what rejected frames would need: no turn and no scale at which they would do
   BestFrame,  // no rejections, scales, steps or cautions
-  AnyFrame    // likewise, and the first frame that will do
+  AnyFrame,   // likewise, and the first frame that will do
+  AnyRoomy    // likewise, but it must bear the shop's hooping error; if none does, the best
 };
+
+// Whether the answer says why: reasons, rejected frames, steps, cautions.
+constexpr bool explains(Effort effort) {
+  return effort == Effort::Full || effort == Effort::Live;
+}
 
 // Where the design goes; nothing else of the plan is decided.
 PlacementPlan place(const PlacementRequest& request, const Workshop& workshop,

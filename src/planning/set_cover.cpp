@@ -26,8 +26,8 @@ bool disjoint(const Sets& a, const Sets& b) {
   return true;
 }
 
-// Each kind of element once, and none whose sets include all those of another: what covers the other
-// covers it. Fewest sets first.
+// Each kind of element once, and none whose sets include all those of another: what covers the
+// other covers it. Fewest sets first.
 std::vector<Sets> hardElements(std::vector<Sets> elements) {
   for (Sets& sets : elements) {
     std::sort(sets.begin(), sets.end());
@@ -127,9 +127,8 @@ class Search {
     // Open elements keep the order of hardElements(): the first has the fewest sets.
     Sets candidates = elements_[open.front()];
     const auto gain = gains(open);
-    std::stable_sort(candidates.begin(), candidates.end(), [&gain](std::size_t a, std::size_t b) {
-      return gain.at(a) > gain.at(b);
-    });
+    std::stable_sort(candidates.begin(), candidates.end(),
+                     [&gain](std::size_t a, std::size_t b) { return gain.at(a) > gain.at(b); });
     for (const std::size_t set : candidates) {
       chosen_.push_back(set);
       branch(without(open, set));

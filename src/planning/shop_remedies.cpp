@@ -81,8 +81,7 @@ std::optional<Remedy> leaveAsPlanned(const Case& problem, const Workshop& worksh
 std::optional<Remedy> stockUp(const Case& problem, const Workshop& workshop) {
   Workshop stocked = workshop;
   const std::string text = buyWhatIsMissing(
-      stocked, problem.code,
-      answerInParts(problem.requests.front(), workshop, Effort::BestFrame));
+      stocked, problem.code, answerInParts(problem.requests.front(), workshop, Effort::BestFrame));
   const bool works = std::all_of(
       problem.requests.begin(), problem.requests.end(), [&](const PlacementRequest& request) {
         const auto seen =
@@ -108,9 +107,8 @@ std::optional<Remedy> measureGarments(const Case& problem, const Workshop& works
     measured.garment = std::move(garment);
     const auto seen =
         observe(measured, answerInParts(measured, workshop, Effort::AnyFrame), workshop);
-    if (std::any_of(seen.begin(), seen.end(), [](const Observation& o) {
-          return o.code == FindingCode::MeasureAssumed;
-        })) {
+    if (std::any_of(seen.begin(), seen.end(),
+                    [](const Observation& o) { return o.code == FindingCode::MeasureAssumed; })) {
       return std::nullopt;
     }
   }

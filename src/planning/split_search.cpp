@@ -9,7 +9,6 @@
 namespace creaseline {
 namespace {
 
-constexpr int kMostQuestions = 4000;
 constexpr std::size_t kMostPlaces = 48;  // of one direction, those that cross least
 constexpr std::size_t kMostMarkPairs = 4;
 constexpr double kSameMm = 1e-6;
@@ -172,7 +171,7 @@ class Strips {
 
   bool partFits(std::size_t from, std::size_t to) {
     const auto [known, fresh] = answers_.try_emplace({from, to}, false);
-    if (fresh && questions_ < kMostQuestions) {
+    if (fresh && questions_ < figures_.mostQuestions) {
       const SplitPart part = partBetween(from, to);
       const Outline sewing = clipped(outline_, part.section);
       if (!sewing.empty()) {
@@ -238,7 +237,7 @@ SplitSearch findSplit(const Outline& outline, const SplitFigures& figures, const
       search.split = std::move(second->second);
     }
   }
-  search.gaveUp = !search.split && search.questions >= kMostQuestions;
+  search.gaveUp = !search.split && search.questions >= figures.mostQuestions;
   return search;
 }
 

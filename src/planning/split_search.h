@@ -19,6 +19,7 @@ struct SplitFigures {
   double markClearance = 0.0;  // between a mark and any sewing
   double marksApart = 0.0;     // least distance of the two marks of a cut
   int mostParts = 2;
+  int mostQuestions = 4000;  // after which the search gives up
 };
 
 // A cut and the marks on it that both neighbours share.

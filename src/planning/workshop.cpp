@@ -104,8 +104,8 @@ Workshop withFrames(const Workshop& workshop, const std::vector<FrameId>& frames
   Workshop changed = workshop;
   std::vector<PreparedFrame> prepared = *workshop.frames;
   for (PreparedFrame& frame : prepared) {
-    frame.leftOut = !frames.empty() && std::find(frames.begin(), frames.end(), frame.frame->id) ==
-                                           frames.end();
+    frame.leftOut =
+        !frames.empty() && std::find(frames.begin(), frames.end(), frame.frame->id) == frames.end();
   }
   changed.frames = std::make_shared<const std::vector<PreparedFrame>>(std::move(prepared));
   return changed;
@@ -122,9 +122,9 @@ Workshop withFrameTurn(const Workshop& workshop, Angle turn) {
     const auto next = std::next(frame);
     const bool last = next == workshop.frames->end() || next->frame != frame->frame;
     if (last && preparedFrame(workshop, frame->frame->id, turn) == nullptr) {
-      prepared.push_back(prepareFrame(
-          *frame->frame, turn, *workshop.shop,
-          frame->frame->clearance.value_or(workshop.figures.footClearance)));
+      prepared.push_back(
+          prepareFrame(*frame->frame, turn, *workshop.shop,
+                       frame->frame->clearance.value_or(workshop.figures.footClearance)));
       prepared.back().leftOut = frame->leftOut;
     }
   }

@@ -96,6 +96,29 @@ TEST_CASE("one placement planned alone equals the same in the whole plan", "[pla
   CHECK(alone.worst == whole.worst);
 }
 
+TEST_CASE("a placement planned live as if it were elsewhere equals the order changed so",
+          "[planner]") {
+  const Order order = manyLines(4);
+  const Shop shop = someShop();
+  LivePlanner live(order, shop, sample::shippedRules());
+  for (const int mm : {0, 5, -7, 20}) {
+    Order moved = order;
+    OrderPlacement& asked = moved.lines[2].placements[0];
+    asked.moveDown += Length::fromMm(mm);
+    asked.turn = Angle::fromDegrees(mm);
+    asked.scale = 0.9;
+    const Plan plan = planOrder(moved, shop, sample::shippedRules());
+    const PlacementPlan dragged = live.plan(2, 0, SizeName("M"), asked);
+    const PlacementPlan& whole = plan.placements[2 * 3 + 1];
+    CAPTURE(mm);
+    CHECK(dragged.placed == whole.placed);
+    CHECK(dragged.frame == whole.frame);
+    CHECK(dragged.cloth == whole.cloth);
+    CHECK(dragged.worst == whole.worst);
+  }
+  CHECK_THROWS_AS(live.plan(2, 0, SizeName("9XL"), order.lines[2].placements[0]), InputError);
+}
+
 TEST_CASE("an order made in code with a broken reference is refused, not guessed", "[planner]") {
   Order order = manyLines(1);
   order.lines[0].placements[0].design = DesignId("nowhere");

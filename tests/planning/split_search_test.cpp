@@ -13,7 +13,7 @@ using namespace creaseline::test;
 
 namespace {
 
-const SplitFigures kFigures{1.5, 4.0, 3.0, 20.0, 5};
+const SplitFigures kFigures{1.5, 4.0, 3.0, 20.0, 5, 4000};
 
 Piece block(double left, double top, double right, double bottom) {
   return {{{left, top}, {right, top}, {right, bottom}, {left, bottom}}, {}};

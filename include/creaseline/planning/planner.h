@@ -4,6 +4,7 @@
 
 #include <atomic>
 #include <functional>
+#include <memory>
 
 #include "creaseline/planning/plan.h"
 
@@ -25,8 +26,28 @@ struct Cancelled {};
 [[nodiscard]] Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
                              const PlanOptions& options = {});
 
-// The answer for one placement and one size, without findings; for the desk's live drag. Of a
-// design that is sewn in several hoopings, the first.
+// Plans one placement again and again, as while it is dragged: what does not change meanwhile is made
+// ready once. Keeps references to order, shop and rules, which must outlive it and stay as they are.
+class LivePlanner {
+ public:
+  // Throws InputError like planOrder().
+  LivePlanner(const Order& order, const Shop& shop, const Rules& rules);
+  ~LivePlanner();
+  LivePlanner(LivePlanner&&) noexcept;
+  LivePlanner& operator=(LivePlanner&&) noexcept;
+
+  // The answer for one size of a line as if its placement were `asked`, without findings and without
+  // the turn and the scale at which rejected frames would do. Of a design that is sewn in several
+  // hoopings, the first. Throws InputError where line and size do not go together.
+  [[nodiscard]] PlacementPlan plan(std::size_t line, std::size_t placement, const SizeName& size,
+                                   const OrderPlacement& asked);
+
+ private:
+  struct Prepared;
+  std::unique_ptr<Prepared> prepared_;
+};
+
+// The same once, for the placement as it is.
 [[nodiscard]] PlacementPlan planPlacement(const Order& order, std::size_t line,
                                           std::size_t placement, const SizeName& size,
                                           const Shop& shop, const Rules& rules);
