@@ -109,10 +109,10 @@ void checkDuration(const JsonCursor& at) {
     at.failShown("a time such as \"8 s\" or \"2 min\": " + value.message());
   }
 }
-void checkParts(const JsonCursor& at) {
+void checkDigit(const JsonCursor& at) {
   const std::string text = at.label();
   if (text.size() != 1 || text[0] < '2' || text[0] > '9') {
-    at.failShown("a number of parts from \"2\" to \"9\"");
+    at.failShown("a number from \"2\" to \"9\"");
   }
 }
 void checkPercent(const JsonCursor& at) {
@@ -137,7 +137,7 @@ constexpr DefaultSlot kDefaultSlots[] = {
     {"youth-body-width", &Defaults::youthBodyWidth, checkLength},
     {"heavy-garment", &Defaults::heavyGarment, checkWeight},
     {"placement-tolerance", &Defaults::placementTolerance, checkLength},
-    {"most-parts", &Defaults::mostParts, checkParts},
+    {"most-parts", &Defaults::mostParts, checkDigit},
     {"part-overlap", &Defaults::partOverlap, checkLength},
     {"register-mark", &Defaults::registerMark, checkLength},
     {"register-mark-clearance", &Defaults::registerMarkClearance, checkLength},
@@ -152,6 +152,10 @@ constexpr DefaultSlot kDefaultSlots[] = {
     {"turned-frame-weighs", &Defaults::turnedFrameWeighs, checkLength},
     {"further-design-weighs", &Defaults::furtherDesignWeighs, checkLength},
     {"bought-frame-weighs", &Defaults::boughtFrameWeighs, checkLength},
+    {"hooping-coverage", &Defaults::hoopingCoverage, checkPercent},
+    {"hooping-confidence", &Defaults::hoopingConfidence, checkPercent},
+    {"least-hoopings-measured", &Defaults::leastHoopingsMeasured, checkDigit},
+    {"stop-share-of-error", &Defaults::stopShareOfError, checkPercent},
     {"least-design-share", &Defaults::leastDesignShare, checkPercent}};
 
 Defaults readDefaults(const JsonCursor& at) {

@@ -158,6 +158,17 @@ HoopingError readHoopingError(const JsonCursor& at) {
   return error;
 }
 
+MeasuredHooping readMeasuredHooping(const JsonCursor& at) {
+  JsonObject object = at.object();
+  MeasuredHooping hooping;
+  hooping.sideways = object.at("sideways").length(-kLargestPart, kLargestPart);
+  hooping.along = object.at("along").length(-kLargestPart, kLargestPart);
+  hooping.turn = object.at("turn").angle();
+  hooping.note = object.labelOrEmpty("note");
+  object.finish();
+  return hooping;
+}
+
 // A list of objects with distinct ids, each checked for unknown keys.
 template <class Entry, class Read>
 std::vector<Entry> readEntries(const JsonCursor& at, std::size_t least, std::string_view ofWhat,
@@ -216,6 +227,18 @@ Shop readShop(JsonObject& top, const Rules& rules) {
   if (const auto error = top.find("hooping-error")) {
     shop.hoopingError = readHoopingError(*error);
   }
+  if (const auto measured = top.find("measured-hoopings")) {
+    for (const JsonCursor& item : measured->items(0, kMostEntries, "measured hoopings")) {
+      shop.measuredHoopings.push_back(readMeasuredHooping(item));
+    }
+  }
+  const auto readError = [&top](std::string_view key) {
+    const auto at = top.find(key);
+    return at ? std::optional(at->length({}, kLargestPart)) : std::nullopt;
+  };
+  shop.creaseError = readError("crease-error");
+  shop.rulerError = readError("ruler-error");
+  shop.clothGive = readError("cloth-give");
   if (const auto houseRules = top.find("house-rules")) {
     shop.houseRules = readPlacementRules(*houseRules, rules, true);
   }

@@ -164,6 +164,26 @@ JsonNode hoopingErrorNode(const JsonNode* before, const HoopingError& error, Len
   return object.take();
 }
 
+JsonNode measuredNode(const JsonNode* before, const std::vector<MeasuredHooping>& hoopings,
+                      LengthUnit unit) {
+  return listNode(
+      before, hoopings,
+      [](const MeasuredHooping& hooping) {
+        return EntryNames{exactText(hooping.sideways) + exactText(hooping.along) + hooping.note};
+      },
+      [](const JsonNode& old) {
+        return EntryNames{textOf(&old, "sideways") + textOf(&old, "along") + textOf(&old, "note")};
+      },
+      [unit](const MeasuredHooping& hooping, const JsonNode* old) {
+        JsonObjectWriter object(old);
+        object.put("sideways", lengthNode(object.before("sideways"), hooping.sideways, unit));
+        object.put("along", lengthNode(object.before("along"), hooping.along, unit));
+        object.put("turn", angleNode(object.before("turn"), hooping.turn));
+        object.textIfAny("note", hooping.note);
+        return object.take();
+      });
+}
+
 void putLimit(JsonObjectWriter& object, std::string_view key, const std::optional<Length>& limit,
               LengthUnit unit) {
   if (limit) {
@@ -249,6 +269,11 @@ JsonNode shopNode(const Shop& shop, const JsonNode* before, const Writing& writi
   } else {
     object.leaveOut("hooping-error");
   }
+  object.putUnless(shop.measuredHoopings.empty(), "measured-hoopings",
+                   measuredNode(object.before("measured-hoopings"), shop.measuredHoopings, unit));
+  putLimit(object, "crease-error", shop.creaseError, unit);
+  putLimit(object, "ruler-error", shop.rulerError, unit);
+  putLimit(object, "cloth-give", shop.clothGive, unit);
   object.putUnless(
       shop.houseRules.empty(), "house-rules",
       listNode(

@@ -11,9 +11,9 @@
 namespace creaseline {
 
 // Where some sizes stop as asked and would not at a smaller scale: which sizes of the design serve
-// which garments. A garment is served by any scale between the largest that plans without a stop and
-// the shipped least share of it, and no narrower than its rule says. Nothing where one scale serves
-// all or none does.
+// which garments. A garment is served by any scale between the largest that plans without a stop
+// and the shipped least share of it, and no narrower than its rule says. Nothing where one scale
+// serves all or none does.
 std::optional<Finding> fewestDesignSizes(const std::vector<Observed>& sizes,
                                          const Workshop& workshop);
 

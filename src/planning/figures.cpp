@@ -5,6 +5,7 @@
 
 #include "creaseline/base/error.h"
 #include "creaseline/base/units.h"
+#include "planning/own_error.h"
 
 namespace creaseline {
 namespace {
@@ -25,6 +26,28 @@ Duration durationOf(const DefaultValue& value) {
   return require(parseDuration(value.text), value);
 }
 
+// Loading has seen to it that this is two digits and a percent sign.
+double shareOf(const DefaultValue& value) {
+  return std::stoi(value.text) / 100.0;
+}
+
+// As the shop judges it, as its measured hoopings tell, or as shipped.
+HoopingError hoopingErrorOf(const Defaults& defaults, const Shop& shop) {
+  if (shop.hoopingError) {
+    return *shop.hoopingError;
+  }
+  const auto measured =
+      measuredHoopingError(shop.measuredHoopings,
+                           static_cast<std::size_t>(std::stoi(defaults.leastHoopingsMeasured.text)),
+                           shareOf(defaults.hoopingCoverage), shareOf(defaults.hoopingConfidence));
+  if (measured) {
+    return *measured;
+  }
+  return {lengthOf(defaults.hoopingSideways), lengthOf(defaults.hoopingAlong),
+          require(parseAngle(defaults.hoopingTurn.text), defaults.hoopingTurn),
+          defaults.hoopingSideways.basis};
+}
+
 }  // namespace
 
 Figures readFigures(const Defaults& defaults, const Shop& shop) {
@@ -42,18 +65,16 @@ Figures readFigures(const Defaults& defaults, const Shop& shop) {
                    lengthOf(defaults.registerMarksApart)};
   figures.remedies = {lengthOf(defaults.furtherHoopingWeighs), lengthOf(defaults.turnedFrameWeighs),
                       lengthOf(defaults.furtherDesignWeighs), lengthOf(defaults.boughtFrameWeighs)};
-  // Loading has seen to it that these are two digits and a percent sign.
-  figures.leastDesignShare = std::stoi(defaults.leastDesignShare.text) / 100.0;
-  figures.creaseError = lengthOf(defaults.creaseError);
-  figures.rulerError = lengthOf(defaults.rulerError);
-  figures.clothGive = lengthOf(defaults.clothGive);
-  if (shop.hoopingError) {
-    figures.hoopingError = *shop.hoopingError;
-  } else {
-    figures.hoopingError = {lengthOf(defaults.hoopingSideways), lengthOf(defaults.hoopingAlong),
-                            require(parseAngle(defaults.hoopingTurn.text), defaults.hoopingTurn),
-                            defaults.hoopingSideways.basis};
-  }
+  figures.leastDesignShare = shareOf(defaults.leastDesignShare);
+  figures.creaseError = shop.creaseError.value_or(lengthOf(defaults.creaseError));
+  figures.rulerError = shop.rulerError.value_or(lengthOf(defaults.rulerError));
+  figures.clothGive = shop.clothGive.value_or(lengthOf(defaults.clothGive));
+  figures.hoopingError = hoopingErrorOf(defaults, shop);
+  const double share = shareOf(defaults.stopShareOfError);
+  figures.stopShare = share;
+  figures.stopError = {figures.hoopingError.sideways * share, figures.hoopingError.along * share,
+                       Angle::fromDegrees(figures.hoopingError.turn.degrees() * share),
+                       defaults.stopShareOfError.basis};
   return figures;
 }
 

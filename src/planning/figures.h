@@ -36,6 +36,8 @@ struct Figures {
   Length youthBodyWidth;
   ArealWeight heavyGarment;
   HoopingError hoopingError;  // the shop's own, or the shipped default
+  double stopShare = 0.5;
+  HoopingError stopError;  // that share of it: a frame that does not bear it is a stop
   Length creaseError, rulerError, clothGive;
   PartFigures parts;
   RemedyFigures remedies;

@@ -16,7 +16,8 @@ namespace {
 struct Candidate {
   FrameChoice choice;
   const PreparedFrame* prepared = nullptr;
-  std::size_t order = 0;  // of the prepared frame: the last word between equals
+  std::size_t order = 0;        // of the prepared frame: the last word between equals
+  bool bearsStopError = false;  // what less than that is a stop
   double backingArea = 0.0;
 };
 
@@ -152,6 +153,8 @@ Candidate accept(const PreparedFrame& frame, const Region& region, const Ring& h
   choice.slack = frame.opening.slack(region, hull, translation);
   choice.room = moved(region, choice.centre);
   choice.bearsError = covers(frame, region, hull, translation, workshop.figures.hoopingError);
+  candidate.bearsStopError =
+      choice.bearsError || slackCovers(choice.slack, workshop.figures.stopError);
   const Length margin = workshop.figures.clampMargin * 2.0;
   candidate.backingArea = ((frame.bodyWidth + margin) * (frame.bodyHeight + margin)).squareMm();
   return candidate;
@@ -160,7 +163,8 @@ Candidate accept(const PreparedFrame& frame, const Region& region, const Ring& h
 // Design, section 7: room for the shop's own error, then the plain way round, then least backing.
 bool better(const Candidate& a, const Candidate& b) {
   const auto key = [](const Candidate& c) {
-    return std::make_tuple(!c.choice.bearsError, c.choice.turn != Angle(), c.backingArea, c.order);
+    return std::make_tuple(!c.choice.bearsError, !c.bearsStopError, c.choice.turn != Angle(),
+                           c.backingArea, c.order);
   };
   return key(a) < key(b);
 }

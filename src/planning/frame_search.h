@@ -20,9 +20,9 @@ struct FrameSearch {
 FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, const Outline& onPanel,
                          Point centre, Effort effort);
 
-// By how much frames would have to lie turned on the garment to hold the design, where no way of the
-// shop's holds it: for each frame meant for the panel the smallest turn of all, to the whole degree
-// or tenth; smallest first.
+// By how much frames would have to lie turned on the garment to hold the design, where no way of
+// the shop's holds it: for each frame meant for the panel the smallest turn of all, to the whole
+// degree or tenth; smallest first.
 std::vector<Angle> turnsThatHold(const Workshop& workshop, PanelName panel, const Outline& onPanel,
                                  Point centre);
 

@@ -253,7 +253,12 @@ class Observer {
     const Length missing =
         std::max({error.sideways - std::min(choice.slack.left, choice.slack.right),
                   error.along - std::min(choice.slack.up, choice.slack.down), Length()});
-    say(Severity::Watch, FindingCode::LittleRoom, {}, text, "short by", missing);
+    const bool hopeless = !slackCovers(choice.slack, workshop_.figures.stopError);
+    say(hopeless ? Severity::Stop : Severity::Watch, FindingCode::LittleRoom, {},
+        hopeless ? text + fmt::format(": too little even for {:.0f} % of it",
+                                      workshop_.figures.stopShare * 100.0)
+                 : text,
+        "short by", missing);
   }
 
   // A smaller frame would hold the design but cannot sit here: worth knowing before somebody

@@ -49,7 +49,7 @@ class PartPlanner {
         panel_(*whole.garment->panel(whole.panel)),
         figures_(workshop.figures.parts),
         // Which of the frames is best decides whether there is room enough.
-        effort_(effort == Effort::AnyFrame ? Effort::BestFrame : effort) {}
+        effort_(explains(effort) ? effort : Effort::BestFrame) {}
 
   Answer plan() {
     Answer answer{whole_, {}, {}};

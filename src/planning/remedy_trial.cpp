@@ -38,7 +38,7 @@ bool solved(const Case& problem, const std::vector<Observation>& observations) {
 // Room and turning depend on which frame is best; for all else any frame will do.
 Effort effortFor(FindingCode code) {
   return code == FindingCode::LittleRoom || code == FindingCode::FitsOnlyTurned ? Effort::BestFrame
-                                                                                : Effort::AnyFrame;
+                                                                                : Effort::AnyRoomy;
 }
 
 // Those of the outer rings, in an order that placing does not change.

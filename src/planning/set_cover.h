@@ -15,8 +15,8 @@ struct SetCover {
 };
 
 // The fewest sets that hold every element between them. `servedBy[e]` lists the sets that hold
-// element e. Between equal covers the earlier sets are preferred, though not strictly. Nothing if an
-// element is in no set. Exact by branch and bound on the element with the fewest sets; after
+// element e. Between equal covers the earlier sets are preferred, though not strictly. Nothing if
+// an element is in no set. Exact by branch and bound on the element with the fewest sets; after
 // `mostSteps` branches the best cover so far comes back, with the bound of elements of which no two
 // share a set.
 [[nodiscard]] std::optional<SetCover> fewestSets(

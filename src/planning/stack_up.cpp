@@ -56,9 +56,16 @@ Reasons stackUpReasons(const Workshop& workshop, const Slack& slack) {
   const Figures& figures = workshop.figures;
   const Defaults& defaults = workshop.rules->defaults;
   const UnitChoice& units = workshop.shop->units;
-  const Contribution crease{"crease", figures.creaseError, defaults.creaseError.basis};
-  const Contribution ruler{"ruler", figures.rulerError, defaults.rulerError.basis};
-  const Contribution cloth{"give of the cloth", figures.clothGive, defaults.clothGive.basis};
+  const Shop& shop = *workshop.shop;
+  const auto basis = [](const std::optional<Length>& own, const DefaultValue& shipped) {
+    return own ? std::string_view("the shop's own figure") : std::string_view(shipped.basis);
+  };
+  const Contribution crease{"crease", figures.creaseError,
+                            basis(shop.creaseError, defaults.creaseError)};
+  const Contribution ruler{"ruler", figures.rulerError,
+                           basis(shop.rulerError, defaults.rulerError)};
+  const Contribution cloth{"give of the cloth", figures.clothGive,
+                           basis(shop.clothGive, defaults.clothGive)};
   const std::string_view hooping = figures.hoopingError.basis;
   return {reasonFor("sideways",
                     {crease, ruler, {"hooping", figures.hoopingError.sideways, hooping}, cloth},

@@ -113,6 +113,10 @@ class RandomFiles {
       shop.needles.push_back({between(40, 200), enumerator<NeedlePoint>()});
     }
     if (chance(50)) {
+      shop.creaseError = length(0, 9);
+      shop.clothGive = length(0, 9);
+      shop.measuredHoopings.push_back({length(-9, 9), length(-9, 9), angle(), label()});
+      shop.measuredHoopings.push_back({length(-9, 9), length(-9, 9), angle(), ""});
       shop.hoopingError = HoopingError{length(0, 9), length(0, 9),
                                        Angle::fromMillidegrees(between(0, 9'000)), label()};
     }

@@ -79,10 +79,11 @@ TEST_CASE("a design larger than every frame stops, with a size that works", "[fi
       std::find_if(finding.remedies.begin(), finding.remedies.end(),
                    [](const Remedy& r) { return std::holds_alternative<ScaleChange>(r.change); });
   REQUIRE(scale != finding.remedies.end());
-  // 180 x 210 mm are left, turned 210 x 180: 290 x 250 goes in at 72 % turned, 62 % upright.
-  CHECK(std::get<ScaleChange>(scale->change).factor == Approx(0.72));
-  // The corners of a design that hangs from its upper side come down and in by 28 %.
-  CHECK(scale->moves->mm() == Approx(0.28 * std::hypot(145.0, 250.0)));
+  // 180 x 210 mm are left, turned 210 x 180: 290 x 250 goes in at 72 % turned, 62 % upright, and
+  // leaves half of the shop's 3 mm on each side at 70 %.
+  CHECK(std::get<ScaleChange>(scale->change).factor == Approx(0.70));
+  // The corners of a design that hangs from its upper side come down and in by 30 %.
+  CHECK(scale->moves->mm() == Approx(0.30 * std::hypot(145.0, 250.0)));
   checkRemedies(order, shop);
 }
 

@@ -210,6 +210,11 @@ struct Defaults {
   DefaultValue turnedFrameWeighs;
   DefaultValue furtherDesignWeighs;
   DefaultValue boughtFrameWeighs;
+  // The shop's own hooping error, from hoopings that it measured.
+  DefaultValue hoopingCoverage;        // share of all hoopings that the error is to hold
+  DefaultValue hoopingConfidence;      // with which it does
+  DefaultValue leastHoopingsMeasured;  // fewer say too little
+  DefaultValue stopShareOfError;       // a frame that does not bear this share of it is a stop
   // The least share of the largest design that a garment would take which still looks right on it.
   DefaultValue leastDesignShare;
   bool operator==(const Defaults&) const = default;

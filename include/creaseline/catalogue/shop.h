@@ -73,6 +73,15 @@ struct HoopingError {
   bool operator==(const HoopingError&) const = default;
 };
 
+// How far off one hooped garment was found to be at the machine, before it was corrected; + is the
+// viewer's right, down, clockwise.
+struct MeasuredHooping {
+  Length sideways, along;
+  Angle turn;
+  std::string note;  // "2026-10-02, polo", or empty
+  bool operator==(const MeasuredHooping&) const = default;
+};
+
 struct Shop {
   std::string name;
   UnitChoice units;
@@ -81,7 +90,12 @@ struct Shop {
   std::vector<BackingStock> backings;
   bool toppingFilm = false;
   std::vector<NeedleStock> needles;  // empty: not listed, nothing is said about needles in stock
+  // As judged by the shop; else it follows from what was measured, if that is enough; else the
+  // shipped default holds.
   std::optional<HoopingError> hoopingError;
+  std::vector<MeasuredHooping> measuredHoopings;
+  // What the steps before the machine may add; the shipped defaults where absent.
+  std::optional<Length> creaseError, rulerError, clothGive;
   std::vector<PlacementRule> houseRules;  // win over the shipped rules
   bool operator==(const Shop&) const = default;
   [[nodiscard]] const Frame* frame(const FrameId& id) const;
