@@ -53,13 +53,19 @@ class Sections {
     return basis.empty() ? tr("rule %1").arg(toQString(rule.text()))
                          : tr("rule %1: %2").arg(toQString(rule.text()), toQString(basis));
   }
+  static QString withChanger(const QString& source, const std::string& changedBy) {
+    const QString changer =
+        changedBy.empty() ? QString() : tr("would change with: %1").arg(toQString(changedBy));
+    return source.isEmpty() || changer.isEmpty() ? source + changer
+                                                 : source + QStringLiteral(" · ") + changer;
+  }
   static void say(ReasonSection& section, const QString& text) {
     section.lines.push_back({text, {}, false, {}});
   }
   static void add(ReasonSection& section, const Reasons& reasons) {
     for (const Reason& reason : reasons) {
       section.lines.push_back({capitalised(toQString(reason.text)),
-                               source(reason.rule, reason.basis),
+                               withChanger(source(reason.rule, reason.basis), reason.changedBy),
                                reason.assumed,
                                {}});
     }

@@ -51,7 +51,12 @@ void apply(BackingChoice& choice, const BackingRule& rule) {
   if (rule.mostDensity) {
     choice.mostDensity = rule.mostDensity;
   }
-  choice.fired.push_back({rule.because, rule.id, rule.basis, false});
+  choice.fired.push_back({rule.because,
+                          rule.id,
+                          rule.basis,
+                          false,
+                          {},
+                          "another cloth, or a design with other stitches on its area"});
 }
 
 // A piece may be cut either way of the roll or sheet.

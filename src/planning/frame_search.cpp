@@ -173,6 +173,8 @@ bool quarterTurned(const Candidate& candidate) {
   return candidate.choice.turn.millidegrees() % 180'000 != 0;
 }
 
+constexpr const char* kChangesFrames = "other frames in the shop or named in the order";
+
 // The best candidate is turned although another way of lying holds the design: say why.
 void explainTurn(std::vector<Candidate>& candidates) {
   if (!candidates.empty() && quarterTurned(candidates.front()) &&
@@ -182,7 +184,9 @@ void explainTurn(std::vector<Candidate>& candidates) {
          "shop's hooping error",
          {},
          "ranking of frames",
-         false});
+         false,
+         {},
+         kChangesFrames});
   }
 }
 
@@ -204,7 +208,9 @@ void giveReasons(std::vector<Candidate>& accepted, const Workshop& workshop, Poi
                      choice.bearsError ? "can" : "cannot"),
          {},
          workshop.figures.hoopingError.basis,
-         false});
+         false,
+         {},
+         "hoopings that the shop measures or its own judgement of its error"});
     const Reasons errors = stackUpReasons(workshop, choice.slack);
     choice.reasons.insert(choice.reasons.end(), errors.begin(), errors.end());
     if (!choice.bodyNearest.empty()) {
@@ -212,14 +218,18 @@ void giveReasons(std::vector<Candidate>& accepted, const Workshop& workshop, Poi
                                             choice.bodyNearest, roomPhrase(choice.bodyRoom, units)),
                                 {},
                                 "measured on the drawn panel",
-                                false});
+                                false,
+                                {},
+                                "another frame or another place"});
     }
     if (choice.bearsError && &candidate == &accepted.front() && accepted.size() > 1) {
       choice.reasons.push_back(
           {"of the frames that hold it with enough room it needs the least backing",
            {},
            "ranking of frames",
-           false});
+           false,
+           {},
+           kChangesFrames});
     }
   }
 }

@@ -140,7 +140,9 @@ class PartPlanner {
                        formatLength(abs(down), units), down > Length() ? "below" : "above"),
            {},
            "where the design is cut",
-           false});
+           false,
+           {},
+           "another size of the design, or other frames"});
     }
     if (right != Length()) {
       placed.lateralReasons.push_back(
@@ -148,7 +150,9 @@ class PartPlanner {
                        formatLength(abs(right), units), right > Length() ? "right" : "left"),
            {},
            "where the design is cut",
-           false});
+           false,
+           {},
+           "another size of the design, or other frames"});
     }
     return placed;
   }
@@ -189,7 +193,12 @@ class PartPlanner {
     const UnitChoice& units = workshop_.shop->units;
     const Defaults& defaults = workshop_.rules->defaults;
     const auto say = [&part](std::string text, std::string basis) {
-      part.reasons.push_back({std::move(text), {}, std::move(basis), false});
+      part.reasons.push_back({std::move(text),
+                              {},
+                              std::move(basis),
+                              false,
+                              {},
+                              "another size of the design, or other frames"});
     };
     say(fmt::format(
             "no frame holds the whole design; {} are the fewest by parallel cuts that leave "
@@ -262,8 +271,12 @@ class PartPlanner {
       const std::size_t rank = *rankOf(best->id, part);
       if (rank > 0) {
         std::swap(*part.frame, part.alternatives[rank - 1]);
-        part.frame->reasons.push_back(
-            {"the same frame for all parts of the design", {}, "ranking of frames", false});
+        part.frame->reasons.push_back({"the same frame for all parts of the design",
+                                       {},
+                                       "ranking of frames",
+                                       false,
+                                       {},
+                                       "naming frames in the order"});
       }
     }
   }

@@ -89,6 +89,11 @@ bool hasMark(const PlacementRule& rule, const GarmentShape& garment, const Works
                      [&garment](Measure measure) { return garment.measures.count(measure) != 0; });
 }
 
+// What would win over the rule.
+std::string ruleChanger(const PlacementRule& rule) {
+  return rule.house ? "another house rule" : "a house rule of the shop";
+}
+
 // Whether the rule is meant for this garment, whatever marks it has.
 bool isMeantFor(const PlacementRule& rule, const PlacementRequest& request) {
   return rule.location == request.placement.location && matches(rule.kinds, request.blank->kind) &&
@@ -116,7 +121,8 @@ double measured(const GarmentShape& garment, Measure measure, const UnitChoice& 
   reasons.push_back(
       {fmt::format("{} {} {}", measurePhrase(measure), formatLength(value.value, units),
                    value.assumed ? "assumed: the size chart lacks it" : "from the size chart"),
-       value.rule, value.basis, value.assumed});
+       value.rule, value.basis, value.assumed, measure,
+       value.assumed ? "measuring it on the garment" : "another measure in the size chart"});
   return value.value.mm();
 }
 
@@ -204,7 +210,7 @@ class Lateral {
 
  private:
   void say(std::string text, Reasons& reasons) const {
-    reasons.push_back({std::move(text), rule_.id, rule_.basis, false});
+    reasons.push_back({std::move(text), rule_.id, rule_.basis, false, {}, ruleChanger(rule_)});
   }
 
   double placketToArmhole(Reasons& reasons) const {
@@ -253,32 +259,49 @@ void giveDropReasons(Placed& placed, const PlacementRule& rule, const OrderPlace
       placed.dropReasons.begin(),
       {fmt::format("{}{}{}", rule.house ? "house rule: " : "", placePhrase(rule, units),
                    rule.note.empty() ? "" : " (" + rule.note + ")"),
-       rule.id, rule.basis, false});
+       rule.id,
+       rule.basis,
+       false,
+       {},
+       fmt::format("{}, or a move in the order; {} to {} is usual", ruleChanger(rule),
+                   formatLength(rule.least, units), formatLength(rule.most, units))});
   if (placement.moveDown != Length()) {
     placed.dropReasons.push_back(
         {fmt::format("moved by {} as the order asks", formatLength(placement.moveDown, units)),
          {},
          "order",
-         false});
+         false,
+         {},
+         "the order"});
   }
 }
 
 void giveTurnReasons(Placed& placed, const PlacementRule& rule, const OrderPlacement& placement) {
   if (rule.turn != Angle()) {
     placed.turnReasons.push_back(
-        {fmt::format("turned by {}: {}", formatAngle(rule.turn), rule.turnReason), rule.id,
-         rule.basis, false});
+        {fmt::format("turned by {}: {}", formatAngle(rule.turn), rule.turnReason),
+         rule.id,
+         rule.basis,
+         false,
+         {},
+         ruleChanger(rule) + ", or a turn in the order"});
   }
   if (placement.turn != Angle()) {
     placed.turnReasons.push_back(
         {fmt::format("turned by {} as the order asks", formatAngle(placement.turn)),
          {},
          "order",
-         false});
+         false,
+         {},
+         "the order"});
   }
   if (placed.turnReasons.empty()) {
-    placed.turnReasons.push_back(
-        {"not turned: reads upright when worn", rule.id, rule.basis, false});
+    placed.turnReasons.push_back({"not turned: reads upright when worn",
+                                  rule.id,
+                                  rule.basis,
+                                  false,
+                                  {},
+                                  ruleChanger(rule) + ", or a turn in the order"});
   }
 }
 

@@ -121,8 +121,13 @@ Box readBox(const JsonCursor& at) {
 Reasons readReasons(const JsonCursor& at) {
   return readList(at, "reasons", [](const JsonCursor& item) {
     JsonObject object = item.object();
-    return Reason{object.at("text").anyText(), readIdOrEmpty<RuleId>(object.at("rule")),
+    Reason reason{object.at("text").anyText(), readIdOrEmpty<RuleId>(object.at("rule")),
                   object.at("basis").anyText(), object.at("assumed").boolean()};
+    if (const JsonCursor measure = object.at("measure"); !measure.isNull()) {
+      reason.measure = measure.enumerator<Measure>();
+    }
+    reason.changedBy = object.at("changed-by").anyText();
+    return reason;
   });
 }
 

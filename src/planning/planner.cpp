@@ -277,7 +277,9 @@ void preferCommonFrames(std::vector<PlacementPlan>& plans, const Shop& shop) {
           {"equal to another frame here and used more often in this order",
            {},
            "ranking of frames",
-           false});
+           false,
+           {},
+           "naming frames in the order"});
     }
   }
 }

@@ -49,10 +49,13 @@ Json texts(const std::vector<T>& identifiers) {
 Json reasonsJson(const Reasons& reasons) {
   Json list = Json::array();
   for (const Reason& reason : reasons) {
-    list.push_back({{"text", reason.text},
-                    {"rule", reason.rule.text()},
-                    {"basis", reason.basis},
-                    {"assumed", reason.assumed}});
+    Json json = {{"text", reason.text},
+                 {"rule", reason.rule.text()},
+                 {"basis", reason.basis},
+                 {"assumed", reason.assumed}};
+    json["measure"] = reason.measure ? Json(name(*reason.measure)) : Json();
+    json["changed-by"] = reason.changedBy;
+    list.push_back(std::move(json));
   }
   return list;
 }

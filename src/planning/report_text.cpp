@@ -376,8 +376,11 @@ class TextReport {
       }
       out_.labelled(
           2, &reason == reasons.data() ? fmt::format("Why {}", what) : "",
-          fmt::format("{}{}{}", reason.text, source.empty() ? "" : fmt::format(" [{}]", source),
-                      reason.assumed ? " (assumed)" : ""),
+          fmt::format("{}{}{}{}", reason.text, source.empty() ? "" : fmt::format(" [{}]", source),
+                      reason.assumed ? " (assumed)" : "",
+                      reason.changedBy.empty()
+                          ? ""
+                          : fmt::format("; would change with: {}", reason.changedBy)),
           "- ");
     }
   }

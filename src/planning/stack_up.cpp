@@ -36,7 +36,9 @@ Reason reasonFor(std::string_view direction, const std::vector<Contribution>& co
                       formatLength(sum.rootSumSquare, units), list, roomPhrase(takenBack, units)),
           {},
           bases,
-          false};
+          false,
+          {},
+          "the shop's own figures for these errors"};
 }
 
 }  // namespace

@@ -19,8 +19,8 @@ struct OrderPlacement {
   double scale = 1.0;  // of the design as drawn
   Length moveDown;     // on top of the rule, away from the landmark; negative is nearer
   Angle turn;          // on top of the rule
-  // Frames may lie turned on the garment by so much besides the ways that the shop lists; the design
-  // reads as without.
+  // Frames may lie turned on the garment by so much besides the ways that the shop lists; the
+  // design reads as without.
   Angle frameTurn;
   bool split = false;  // may be sewn in several hoopings where no frame holds it whole
   std::string note;

@@ -18,8 +18,8 @@ void applyChange(const Change& change, const SizeName& size, OrderPlacement& pla
 
 // The order with the change made for the sizes of the finding, or the sizes that the change names.
 // The planner has checked a remedy for these sizes and for no others; where the line has more, they
-// become a line of their own right behind it. Nothing if the change is not one of the order's, would
-// change nothing, or the order has no such line and placement.
+// become a line of their own right behind it. Nothing if the change is not one of the order's,
+// would change nothing, or the order has no such line and placement.
 [[nodiscard]] std::optional<Order> orderWith(const Order& order, const Finding& finding,
                                              const Change& change);
 

@@ -40,8 +40,8 @@ enum class FindingCode {
   ToppingNotInStock,
   TooDense,
   OneSizeDoesNotServeAll,
-  SewnInParts,         // in several hoopings, aligned on register marks
-  FewerFramesWouldDo   // the order is planned in more frames than it needs
+  SewnInParts,        // in several hoopings, aligned on register marks
+  FewerFramesWouldDo  // the order is planned in more frames than it needs
 };
 
 // A change to the order that can be tried by planning again.
@@ -61,8 +61,8 @@ struct LocationChange {
   LocationId location;
   bool operator==(const LocationChange&) const = default;
 };  // put it somewhere else
-// Have several sizes of the design made: sew these garment sizes with the design at that scale, each
-// at one only; those not named as they are.
+// Have several sizes of the design made: sew these garment sizes with the design at that scale,
+// each at one only; those not named as they are.
 struct SizeScale {
   double factor = 1.0;
   std::vector<SizeName> sizes;
@@ -122,7 +122,7 @@ struct Finding {
   FindingCode code{};
   std::size_t line = 0;       // index into Order::lines
   std::size_t placement = 0;  // index into OrderLine::placements
-  bool wholeOrder = false;    // about all lines together; line and placement are where to look first
+  bool wholeOrder = false;  // about all lines together; line and placement are where to look first
   std::vector<SizeName> sizes;
   std::string place;  // "line 3, pullover hoodie, centre chest, sizes YS YM"
   std::string text;   // one sentence

@@ -18,8 +18,8 @@ using SizeGroup = std::vector<std::size_t>;
 // In the order of the plan.
 [[nodiscard]] std::vector<SizeGroup> groupSizes(const Plan& plan, const UnitChoice& units);
 
-// Whether a finding is about that size of that line and location. One about the whole order is about
-// none of them.
+// Whether a finding is about that size of that line and location. One about the whole order is
+// about none of them.
 [[nodiscard]] bool concerns(const Finding& finding, const PlacementPlan& plan);
 
 }  // namespace creaseline

@@ -67,14 +67,14 @@ struct FrameRejection {
 
 struct FrameChoice {
   FrameId frame;
-  Angle turn;       // of the frame against the panel; the design is turned by its negative in it
-  Point centre;     // frame centre, panel coordinates
-  Slack slack;      // along the panel's axes, at this centre
-  Region room;      // where the design's centre may lie, panel coordinates; follows from the rest
+  Angle turn;    // of the frame against the panel; the design is turned by its negative in it
+  Point centre;  // frame centre, panel coordinates
+  Slack slack;   // along the panel's axes, at this centre
+  Region room;   // where the design's centre may lie, panel coordinates; follows from the rest
   // Hooped as badly as the shop's own error, sideways, along and turned at once, the design can
   // still be brought true.
   bool bearsError = false;
-  Length bodyRoom;  // least distance of the body to a keep-out or panel edge
+  Length bodyRoom;          // least distance of the body to a keep-out or panel edge
   std::string bodyNearest;  // what that is
   Reasons reasons;
   bool operator==(const FrameChoice&) const = default;

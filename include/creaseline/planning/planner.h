@@ -26,8 +26,9 @@ struct Cancelled {};
 [[nodiscard]] Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
                              const PlanOptions& options = {});
 
-// Plans one placement again and again, as while it is dragged: what does not change meanwhile is made
-// ready once. Keeps references to order, shop and rules, which must outlive it and stay as they are.
+// Plans one placement again and again, as while it is dragged: what does not change meanwhile is
+// made ready once. Keeps references to order, shop and rules, which must outlive it and stay as
+// they are.
 class LivePlanner {
  public:
   // Throws InputError like planOrder().
@@ -36,9 +37,9 @@ class LivePlanner {
   LivePlanner(LivePlanner&&) noexcept;
   LivePlanner& operator=(LivePlanner&&) noexcept;
 
-  // The answer for one size of a line as if its placement were `asked`, without findings and without
-  // the turn and the scale at which rejected frames would do. Of a design that is sewn in several
-  // hoopings, the first. Throws InputError where line and size do not go together.
+  // The answer for one size of a line as if its placement were `asked`, without findings and
+  // without the turn and the scale at which rejected frames would do. Of a design that is sewn in
+  // several hoopings, the first. Throws InputError where line and size do not go together.
   [[nodiscard]] PlacementPlan plan(std::size_t line, std::size_t placement, const SizeName& size,
                                    const OrderPlacement& asked);
 

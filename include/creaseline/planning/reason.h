@@ -2,6 +2,7 @@
 // Why a number is what it is.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,6 +17,8 @@ struct Reason {
   RuleId rule;           // the rule applied, or empty
   std::string basis;     // of the rule: "common practice, no source", "size chart", ...
   bool assumed = false;  // rests on a measure that the chart lacks
+  std::optional<Measure> measure = {};  // of the garment, that it rests on
+  std::string changedBy = {};           // what would change it, or empty: "a house rule"
   bool operator==(const Reason&) const = default;
 };
 using Reasons = std::vector<Reason>;
