@@ -7,6 +7,7 @@
 #include <cmath>
 #include <string_view>
 
+#include "creaseline/base/units.h"
 #include "creaseline/planning/wording.h"
 
 namespace creaseline {
@@ -18,6 +19,11 @@ struct Contribution {
   std::string_view basis;
 };
 
+// In tenths of a millimetre whatever the unit: such errors are smaller than a ruler's marks.
+std::string fineText(Length length) {
+  return exactText(Length::fromMm(std::round(length.mm() * 10.0) / 10.0), LengthUnit::Millimetre);
+}
+
 Reason reasonFor(std::string_view direction, const std::vector<Contribution>& contributions,
                  Length takenBack, const UnitChoice& units) {
   std::vector<Length> errors;
@@ -25,15 +31,14 @@ Reason reasonFor(std::string_view direction, const std::vector<Contribution>& co
   std::string bases;
   for (const Contribution& each : contributions) {
     errors.push_back(each.error);
-    list += fmt::format("{}{} {}", list.empty() ? "" : ", ", each.name,
-                        formatLength(each.error, units));
+    list += fmt::format("{}{} {}", list.empty() ? "" : ", ", each.name, fineText(each.error));
     bases += fmt::format("{}{}: {}", bases.empty() ? "" : "; ", each.name, each.basis);
   }
   const StackUp sum = stackUp(errors);
   return {fmt::format("errors {} add up to {} at worst and {} as a rule (root of the squares): {}; "
                       "the machine can take back {}",
-                      direction, formatLength(sum.worst, units),
-                      formatLength(sum.rootSumSquare, units), list, roomPhrase(takenBack, units)),
+                      direction, fineText(sum.worst), fineText(sum.rootSumSquare), list,
+                      roomPhrase(takenBack, units)),
           {},
           bases,
           false,
