@@ -92,6 +92,7 @@ class RulesPage {
     backing();
     frameEdges();
     cautions();
+    monograms();
     defaults();
     proportions();
     return std::move(page_);
@@ -253,6 +254,18 @@ class RulesPage {
     for (const Caution& caution : rules_.cautions) {
       row({"`" + caution.id.text() + "`", std::string(nameOf(caution.when)), caution.text,
            caution.basis});
+    }
+  }
+
+  void monograms() {
+    table("Monograms", "Whose letter stands where, from the left; the customer's wish comes first.",
+          "| Rule | Style | Letters | Basis |", 4);
+    for (const MonogramRule& rule : rules_.monograms) {
+      std::string letters;
+      for (const NamePart part : rule.letters) {
+        letters += (letters.empty() ? "" : ", ") + std::string(nameOf(part));
+      }
+      row({"`" + rule.id.text() + "`", std::string(nameOf(rule.style)), letters, rule.basis});
     }
   }
 

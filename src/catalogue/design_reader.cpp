@@ -207,6 +207,24 @@ void readSize(JsonObject& top, Design& design) {
   design.height = agreedSize(top.find("height"), bounds.height(), *outline, "high");
 }
 
+Monogram readMonogram(const JsonCursor& at) {
+  JsonObject object = at.object();
+  Monogram monogram;
+  monogram.first = object.at("first").label();
+  monogram.middle = object.labelOrEmpty("middle");
+  monogram.surname = object.at("surname").label();
+  const JsonCursor style = object.at("style");
+  monogram.style = style.enumerator<MonogramStyle>();
+  monogram.wish = object.labelOrEmpty("wish");
+  if (monogram.style == MonogramStyle::LargerCentre && monogram.middle.empty() &&
+      monogram.wish.empty()) {
+    style.fail("a larger centre letter without a middle name",
+               "three names, equal letters, or the customer's wish");
+  }
+  object.finish();
+  return monogram;
+}
+
 }  // namespace
 
 Design readDesign(JsonObject& top) {
@@ -215,6 +233,9 @@ Design readDesign(JsonObject& top) {
   design.name = top.at("name").label();
   if (const auto pieces = top.find("pieces")) {
     design.pieces = readPieces(*pieces);
+  }
+  if (const auto monogram = top.find("monogram")) {
+    design.monogram = readMonogram(*monogram);
   }
   if (const auto blocks = top.find("blocks")) {
     design.blocks = readBlocks(*blocks, design.pieces);

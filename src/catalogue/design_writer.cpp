@@ -52,6 +52,16 @@ JsonNode piecesNode(const JsonNode* before, const std::vector<AppliquePiece>& pi
       });
 }
 
+JsonNode monogramNode(const JsonNode* before, const Monogram& monogram) {
+  JsonObjectWriter object(before);
+  object.text("first", monogram.first);
+  object.textIfAny("middle", monogram.middle);
+  object.text("surname", monogram.surname);
+  object.enumerator("style", monogram.style);
+  object.textIfAny("wish", monogram.wish);
+  return object.take();
+}
+
 JsonNode polygonsNode(const JsonNode* before, const Outline& outline) {
   return listNode(
       before, outline.pieces, [](const Piece&) { return EntryNames(); },
@@ -139,6 +149,11 @@ JsonNode designNode(const Design& design, const Before<Design>& before, const Wr
                    blocksNode(object.before("blocks"), design.blocks));
   object.putUnless(design.pieces.empty(), "pieces",
                    piecesNode(object.before("pieces"), design.pieces, writing.lengths));
+  if (design.monogram) {
+    object.put("monogram", monogramNode(object.before("monogram"), *design.monogram));
+  } else {
+    object.leaveOut("monogram");
+  }
   if (design.outlineSource == OutlineSource::BoundingBox) {
     object.leaveOut("outline");
   } else {

@@ -17,6 +17,7 @@ enum class FileKind {
   BackingRules,
   FrameEdgeRules,
   Cautions,
+  MonogramRules,
   Defaults,
   MeasureWords
 };
@@ -46,6 +47,7 @@ struct EnumNames<FileKind> {
       {FileKind::BackingRules, "creaseline-backing-rules"},
       {FileKind::FrameEdgeRules, "creaseline-frame-edge-rules"},
       {FileKind::Cautions, "creaseline-cautions"},
+      {FileKind::MonogramRules, "creaseline-monogram-rules"},
       {FileKind::Defaults, "creaseline-defaults"},
       {FileKind::MeasureWords, "creaseline-measure-words"}};
 };

@@ -88,6 +88,30 @@ Caution readCaution(JsonObject& object) {
   return caution;
 }
 
+std::vector<MonogramRule> readMonogramRules(const JsonCursor& at) {
+  std::vector<MonogramRule> rules = readEntries<MonogramRule>(at, "rules", [](JsonObject& object) {
+    MonogramRule rule;
+    rule.id = object.at("id").identifier<RuleId>();
+    rule.style = object.at("style").enumerator<MonogramStyle>();
+    const JsonCursor letters = object.at("letters");
+    rule.letters = letters.enumerators<NamePart>();
+    if (rule.letters.size() != std::size(EnumNames<NamePart>::names)) {
+      letters.failShown("every part of a name once");
+    }
+    rule.basis = object.at("basis").label();
+    return rule;
+  });
+  for (const auto& [style, name] : EnumNames<MonogramStyle>::names) {
+    const auto count =
+        std::count_if(rules.begin(), rules.end(),
+                      [style = style](const MonogramRule& rule) { return rule.style == style; });
+    if (count != 1) {
+      at.fail(fmt::format("{} rules for the style {}", count, name), "one rule for every style");
+    }
+  }
+  return rules;
+}
+
 // Each default figure: its id, where it goes, and how its text is checked.
 using CheckText = void (*)(const JsonCursor&);
 struct DefaultSlot {
@@ -156,7 +180,8 @@ constexpr DefaultSlot kDefaultSlots[] = {
     {"hooping-confidence", &Defaults::hoopingConfidence, checkPercent},
     {"least-hoopings-measured", &Defaults::leastHoopingsMeasured, checkDigit},
     {"stop-share-of-error", &Defaults::stopShareOfError, checkPercent},
-    {"least-design-share", &Defaults::leastDesignShare, checkPercent}};
+    {"least-design-share", &Defaults::leastDesignShare, checkPercent},
+    {"larger-letter", &Defaults::largerLetter, checkPercent}};
 
 Defaults readDefaults(const JsonCursor& at) {
   Defaults defaults;
@@ -250,6 +275,8 @@ Rules loadRules(const std::filesystem::path& resources) {
   rules.cautions = readList(
       folder / "cautions.json", FileKind::Cautions, "cautions", reading,
       [](const JsonCursor& at) { return readEntries<Caution>(at, "cautions", readCaution); });
+  rules.monograms = readList(folder / "monograms.json", FileKind::MonogramRules, "rules", reading,
+                             readMonogramRules);
   rules.defaults =
       readList(folder / "defaults.json", FileKind::Defaults, "values", reading, readDefaults);
   return rules;

@@ -118,8 +118,12 @@ class Sections {
     section.answers.push_back(tr("Centre %1 %2").arg(text(placed.centreOffset), from));
     section.answers.push_back(capitalised(toQString(lateralPhrase(plan_, units_))));
     section.answers.push_back(tr("Turn: %1").arg(toQString(turnPhrase(plan_))));
+    if (!plan_.letters.empty()) {
+      section.answers.push_back(tr("Letters: %1").arg(toQString(plan_.letters)));
+    }
     add(section, placed.dropReasons);
     add(section, placed.lateralReasons);
+    add(section, plan_.letterReasons);
     add(section, placed.turnReasons);
     return section;
   }

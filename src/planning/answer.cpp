@@ -6,6 +6,7 @@
 #include "planning/backing.h"
 #include "planning/cloth.h"
 #include "planning/frame_search.h"
+#include "planning/monogram.h"
 #include "planning/placement.h"
 #include "planning/request.h"
 #include "planning/steps.h"
@@ -90,6 +91,11 @@ PlacementPlan place(const PlacementRequest& request, const Workshop& workshop, E
   plan.hasRule = true;
   plan.placed =
       placeDesign(request, *rule, *location, *panel, plan.design.outline, workshop.shop->units);
+  if (explains(effort) && plan.design.monogram) {
+    MonogramLetters made = monogramLetters(*plan.design.monogram, *workshop.rules);
+    plan.letters = std::move(made.letters);
+    plan.letterReasons = {std::move(made.reason)};
+  }
   if (explains(effort)) {
     addBeatenRules(plan.placed, *rule, request, workshop);
   }

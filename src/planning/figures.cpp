@@ -65,6 +65,7 @@ Figures readFigures(const Defaults& defaults, const Shop& shop) {
                    lengthOf(defaults.registerMarksApart)};
   figures.remedies = {lengthOf(defaults.furtherHoopingWeighs), lengthOf(defaults.turnedFrameWeighs),
                       lengthOf(defaults.furtherDesignWeighs), lengthOf(defaults.boughtFrameWeighs)};
+  figures.largerLetter = shareOf(defaults.largerLetter);
   figures.leastDesignShare = shareOf(defaults.leastDesignShare);
   figures.creaseError = shop.creaseError.value_or(lengthOf(defaults.creaseError));
   figures.rulerError = shop.rulerError.value_or(lengthOf(defaults.rulerError));

@@ -41,6 +41,7 @@ struct Figures {
   Length creaseError, rulerError, clothGive;
   PartFigures parts;
   RemedyFigures remedies;
+  double largerLetter = 0.15;      // by so much higher, a monogram's middle letter counts as larger
   double leastDesignShare = 0.75;  // of the largest design that a garment would take
 };
 

@@ -9,6 +9,7 @@
 #include "creaseline/planning/wording.h"
 #include "planning/cloth.h"
 #include "planning/frame_search.h"
+#include "planning/monogram.h"
 #include "planning/parts.h"
 #include "planning/placement.h"
 
@@ -34,6 +35,7 @@ class Observer {
     drop();
     cloth();
     usualSize();
+    monogram();
     return std::move(found_);
   }
 
@@ -177,6 +179,24 @@ class Observer {
           fmt::format("the design is {} wide, {} less than usual here", text(width),
                       text(*rule_->leastWidth - width)),
           "under the usual by", *rule_->leastWidth - width);
+    }
+  }
+
+  // The letters' order hangs on the style: a wrong one spoils every garment of the person.
+  void monogram() {
+    const std::optional<Monogram>& said = request_.design->monogram;
+    if (!said || !said->wish.empty()) {
+      return;
+    }
+    const auto drawn = drawnStyle(request_.design->outline, workshop_.figures.largerLetter);
+    if (drawn && *drawn != said->style) {
+      Monogram other = *said;
+      other.style = *drawn;
+      say(Severity::Watch, FindingCode::MonogramDrawnOtherwise, {},
+          fmt::format("said to be of {}, but drawn with {}: the letters would be {} then, not {}",
+                      stylePhrase(said->style), stylePhrase(*drawn),
+                      monogramLetters(other, *workshop_.rules).letters,
+                      monogramLetters(*said, *workshop_.rules).letters));
     }
   }
 

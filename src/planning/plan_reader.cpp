@@ -181,6 +181,8 @@ class PlacementReader {
   }
 
   void decided(PlacementPlan& plan, JsonObject& object, const OrderPlacement& asked) const {
+    plan.letters = object.at("letters").anyText();
+    plan.letterReasons = readReasons(object.at("letter-reasons"));
     plan.placed = placed(object.at("placed"));
     plan.outlineOnPanel =
         plan.design.outline.transformed(plan.placed.panelTurn, 1.0, plan.placed.centre);

@@ -43,6 +43,8 @@ class Finder {
       case FindingCode::TooDense:
         offer(fewerStitches(problem_, workshop_));
         break;
+      case FindingCode::MonogramDrawnOtherwise:
+        break;  // somebody has to ask the customer
       case FindingCode::NoRule:
         elsewhere();
         break;

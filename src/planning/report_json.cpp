@@ -206,6 +206,8 @@ Json placementJson(const PlacementPlan& plan, const Order& order) {
   if (!plan.hasRule) {
     return json;  // nothing else is decided
   }
+  json["letters"] = plan.letters;
+  json["letter-reasons"] = reasonsJson(plan.letterReasons);
   json["placed"] = placedJson(plan.placed);
   json["cloth"] = clothJson(plan.cloth);
   json["frame"] = plan.frame ? frameJson(*plan.frame) : Json();

@@ -221,6 +221,9 @@ class TextReport {
       text += fmt::format(", sewn at {:.4g} %", asked.scale * 100.0);
     }
     out_.labelled(2, "Design", text);
+    if (!plan.letters.empty()) {
+      out_.labelled(2, "Letters", plan.letters);
+    }
     for (const PartJoin& join : plan.part ? plan.part->joins : std::vector<PartJoin>()) {
       out_.labelled(2, "Join", joinPhrase(plan, join, units_));
     }
@@ -362,6 +365,7 @@ class TextReport {
     if (plan.frame) {
       listReasons("frame", plan.frame->reasons);
     }
+    listReasons("letters", plan.letterReasons);
     listReasons("backing", plan.backing.fired);
     if (plan.part) {
       listReasons("parts", plan.part->reasons);

@@ -135,7 +135,7 @@ class Cards {
     RunCard card;
     card.shown = members.front();
     card.location = locationName(context_, first.location);
-    card.design = first.design.name;
+    card.design = first.design.name + (first.letters.empty() ? "" : ", letters " + first.letters);
     card.width = first.design.width;
     card.height = first.design.height;
     card.stitches = first.design.stitches;

@@ -161,6 +161,9 @@ void addDesign(PlacementFacts& facts, const SheetContext& context, const Placeme
                                                       size + QStringLiteral(", ") +
                                                       grouped(design.stitches) +
                                                       QStringLiteral(" stitches")});
+  if (!plan.letters.empty()) {
+    facts.rows.push_back({QStringLiteral("Letters"), toQString(plan.letters)});
+  }
   if (plan.part) {
     addPartRows(facts, context, plan);
   }

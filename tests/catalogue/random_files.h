@@ -178,6 +178,10 @@ class RandomFiles {
     if (chance(50)) {
       givePolygons(design);
     }
+    if (chance(30)) {
+      design.monogram = Monogram{label(), label(), label(), enumerator<MonogramStyle>(),
+                                 chance(50) ? label() : ""};
+    }
     return design;
   }
 

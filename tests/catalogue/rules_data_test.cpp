@@ -104,7 +104,7 @@ TEST_CASE("every rule has a basis and an id of its own", "[rules]") {
     checkBasis(kind.proportions, ids);
   }
   const std::vector<const DefaultValue*> defaults = shippedRules().defaults.all();
-  CHECK(defaults.size() == 33);
+  CHECK(defaults.size() == 34);
   for (const DefaultValue* value : defaults) {
     CAPTURE(value->id);
     CHECK_FALSE(value->text.empty());

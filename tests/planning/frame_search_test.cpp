@@ -2,6 +2,7 @@
 #include <geos_c.h>
 #include <catch2/catch.hpp>
 #include <random>
+#include <tuple>
 
 #include "creaseline/planning/planner.h"
 #include "planning/workshop.h"
@@ -269,4 +270,45 @@ TEST_CASE("A frame that bears shift and turn each alone but not both is a watch"
   CHECK(answer.frame->slack.turn > 2_deg);
   CHECK_THAT(sample::findingOf(plan, FindingCode::LittleRoom).text,
              Catch::Contains("but not both at once"));
+}
+
+// Metamorphic: more frames on the rack never make an answer worse, and a frame taken away never
+// makes it better.
+TEST_CASE("adding a frame never worsens the answer", "[frame-search]") {
+  std::mt19937 random(20261127);
+  std::uniform_int_distribution<int> side(60, 320);
+  std::uniform_int_distribution<int> rim(5, 30);
+  const char* locations[] = {"centre-chest", "left-chest", "upper-back", "full-back"};
+  const char* kinds[] = {"pullover-hoodie", "t-shirt", "polo", "full-zip-hoodie"};
+  const auto worth = [](const PlacementPlan& plan) {
+    return std::make_tuple(!plan.stops(), plan.frame.has_value(),
+                           plan.frame.has_value() && plan.frame->bearsError,
+                           plan.frame.has_value() ? 1.0 : plan.largestScale);
+  };
+  int better = 0;
+  for (int i = 0; i < 60; ++i) {
+    std::vector<Frame> frames;
+    for (const char* name : {"A", "B", "C", "D"}) {
+      frames.push_back(sample::frame(name, Length::fromMm(side(random)),
+                                     Length::fromMm(side(random)), Length::fromMm(rim(random))));
+    }
+    const Order order = sample::order(
+        sample::blank(kinds[i % 4]),
+        sample::design("d", Length::fromMm(side(random)), Length::fromMm(side(random))),
+        locations[i / 4 % 4], {"M"});
+    PlanOptions options;
+    options.checkRemedies = false;
+    std::optional<std::tuple<bool, bool, bool, double>> last;
+    for (std::size_t count = 1; count <= frames.size(); ++count) {
+      const Shop shop = sample::shop({frames.begin(), frames.begin() + static_cast<long>(count)});
+      const auto now = worth(planOrder(order, shop, sample::shippedRules(), options).placements[0]);
+      CAPTURE(i, count);
+      if (last) {
+        CHECK(now >= *last);
+        better += now > *last;
+      }
+      last = now;
+    }
+  }
+  CHECK(better > 20);
 }

@@ -34,6 +34,17 @@ struct AppliquePiece {
   bool operator==(const AppliquePiece&) const = default;
 };
 
+// How the three letters of a monogram stand.
+enum class MonogramStyle { LargerCentre, EqualLetters };
+
+// The names whose first letters a monogram shows.
+struct Monogram {
+  std::string first, middle, surname;  // the middle name may be empty where letters are equal
+  MonogramStyle style = MonogramStyle::EqualLetters;
+  std::string wish;  // the letters as the customer wishes them, whatever the rule; or empty
+  bool operator==(const Monogram&) const = default;
+};
+
 enum class OutlineSource { BoundingBox, Polygon, Svg, Png };
 
 struct Design {
@@ -43,6 +54,7 @@ struct Design {
   int stitches = 0;      // total; equals the blocks' sum where blocks are given
   std::vector<ThreadBlock> blocks;
   std::vector<AppliquePiece> pieces;
+  std::optional<Monogram> monogram;
   Outline outline;  // centred, its bounds are width x height
   OutlineSource outlineSource = OutlineSource::BoundingBox;
   std::string outlineFile;          // of Svg and Png, as written in the order
@@ -63,6 +75,12 @@ struct EnumNames<BlockKind> {
       {BlockKind::TackDown, "tack-down"},
       {BlockKind::Cover, "cover"},
       {BlockKind::Sew, "sew"}};
+};
+template <>
+struct EnumNames<MonogramStyle> {
+  static constexpr std::pair<MonogramStyle, std::string_view> names[] = {
+      {MonogramStyle::LargerCentre, "larger-centre"},
+      {MonogramStyle::EqualLetters, "equal-letters"}};
 };
 template <>
 struct EnumNames<OutlineSource> {

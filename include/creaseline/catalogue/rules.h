@@ -11,6 +11,7 @@
 #include "creaseline/base/areal_weight.h"
 #include "creaseline/base/length.h"
 #include "creaseline/base/named_enum.h"
+#include "creaseline/catalogue/design.h"
 #include "creaseline/catalogue/fabric.h"
 #include "creaseline/catalogue/garment_kind.h"
 #include "creaseline/catalogue/garment_shape.h"
@@ -168,6 +169,19 @@ struct Caution {
   bool operator==(const Caution&) const = default;
 };
 
+// ---- Monograms ---------------------------------------------------------------------------------
+
+enum class NamePart { First, Middle, Surname };
+
+// Whose letter stands where, from the left as read.
+struct MonogramRule {
+  RuleId id;
+  MonogramStyle style{};
+  std::vector<NamePart> letters;  // all three
+  std::string basis;
+  bool operator==(const MonogramRule&) const = default;
+};
+
 // ---- Defaults ----------------------------------------------------------------------------------
 
 // Single figures, each with its basis (resources/rules/defaults.json).
@@ -217,6 +231,8 @@ struct Defaults {
   DefaultValue stopShareOfError;       // a frame that does not bear this share of it is a stop
   // The least share of the largest design that a garment would take which still looks right on it.
   DefaultValue leastDesignShare;
+  // By how much a monogram's middle letter is higher than the others where it counts as larger.
+  DefaultValue largerLetter;
   bool operator==(const Defaults&) const = default;
   // Every one, in the order of the file.
   [[nodiscard]] std::vector<const DefaultValue*> all() const;
@@ -230,6 +246,7 @@ struct Rules {
   std::vector<BackingRule> backing;
   std::vector<FrameEdgeRule> frameEdges;  // one for each EdgeName
   std::vector<Caution> cautions;
+  std::vector<MonogramRule> monograms;  // one for each style
   Defaults defaults;
   [[nodiscard]] const GarmentKind* kind(const KindId& id) const;
   [[nodiscard]] const Location* location(const LocationId& id) const;
@@ -291,6 +308,11 @@ struct EnumNames<EdgeCrossing> {
       {EdgeCrossing::Never, "never"},
       {EdgeCrossing::WindowStays, "window-stays"},
       {EdgeCrossing::May, "may"}};
+};
+template <>
+struct EnumNames<NamePart> {
+  static constexpr std::pair<NamePart, std::string_view> names[] = {
+      {NamePart::First, "first"}, {NamePart::Middle, "middle"}, {NamePart::Surname, "surname"}};
 };
 template <>
 struct EnumNames<CautionOccasion> {

@@ -40,8 +40,9 @@ enum class FindingCode {
   ToppingNotInStock,
   TooDense,
   OneSizeDoesNotServeAll,
-  SewnInParts,        // in several hoopings, aligned on register marks
-  FewerFramesWouldDo  // the order is planned in more frames than it needs
+  SewnInParts,             // in several hoopings, aligned on register marks
+  MonogramDrawnOtherwise,  // the middle letter is drawn larger, or not, against what is said
+  FewerFramesWouldDo       // the order is planned in more frames than it needs
 };
 
 // A change to the order that can be tried by planning again.
@@ -159,6 +160,7 @@ struct EnumNames<FindingCode> {
       {FindingCode::TooDense, "too-dense"},
       {FindingCode::OneSizeDoesNotServeAll, "one-size-does-not-serve-all"},
       {FindingCode::SewnInParts, "sewn-in-parts"},
+      {FindingCode::MonogramDrawnOtherwise, "monogram-drawn-otherwise"},
       {FindingCode::FewerFramesWouldDo, "fewer-frames-would-do"}};
 };
 

@@ -148,7 +148,9 @@ struct PlacementPlan {
   LocationId location;
   std::shared_ptr<const GarmentShape> garment;
   PanelName panel{};
-  Design design;                   // as it will be sewn (scaled)
+  Design design;        // as it will be sewn (scaled)
+  std::string letters;  // of a monogram, from the left as read: "A L M"; else empty
+  Reasons letterReasons;
   Outline outlineOnPanel;          // the design's outline in panel coordinates
   std::optional<DesignPart> part;  // nothing where one hooping sews the whole design
   bool hasRule = false;            // false: nothing below is decided
