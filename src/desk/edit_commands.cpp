@@ -66,8 +66,8 @@ bool applyRemedy(Document& document, const Finding& finding, const Remedy& remed
     return false;
   }
   auto changed = orderWith(*document.orderInHand(), finding, remedy.change);
-  return changed && applyEdit(document, {capitalised(toQString(remedy.text)), {},
-                                         std::move(*changed)});
+  return changed &&
+         applyEdit(document, {capitalised(toQString(remedy.text)), {}, std::move(*changed)});
 }
 
 }  // namespace creaseline::desk

@@ -257,12 +257,12 @@ OrderEdit OrderEdits::turn(std::size_t line, std::size_t placement, Angle turn) 
 
 OrderEdit OrderEdits::frameTurn(std::size_t line, std::size_t placement, Angle turn) const {
   const QString place = nameOf({line, placement});
-  OrderEdit edit = onPlace(
-      line, placement,
-      turn == Angle() ? tr("Frames as the shop lays them for %1", "place").arg(place)
-                      : tr("Turn the frame for %1 by %2", "place, angle")
-                            .arg(place, toQString(formatAngle(turn))),
-      [&](OrderPlacement& at) { at.frameTurn = turn; });
+  OrderEdit edit =
+      onPlace(line, placement,
+              turn == Angle() ? tr("Frames as the shop lays them for %1", "place").arg(place)
+                              : tr("Turn the frame for %1 by %2", "place, angle")
+                                    .arg(place, toQString(formatAngle(turn))),
+              [&](OrderPlacement& at) { at.frameTurn = turn; });
   edit.merging = QStringLiteral("frame-turn/%1/%2").arg(line).arg(placement);
   return edit;
 }

@@ -7,6 +7,7 @@
 #include <tuple>
 
 #include "creaseline/planning/wording.h"
+#include "planning/frame_rejections.h"
 #include "planning/seat.h"
 #include "planning/stack_up.h"
 
@@ -45,12 +46,6 @@ Region moved(const Region& region, Point by) {
   return region.empty() ? region : Region(shift(region.top()), shift(region.bottom()));
 }
 
-// "1 3/8 in", and for less than half a ruler mark "under 1/8 in": a failure is never "0 in".
-std::string shortfall(Length missing, const UnitChoice& units) {
-  return roundToMark(missing, units) == Length() ? roomPhrase(missing, units)
-                                                 : formatLength(missing, units);
-}
-
 // Where the frame would have to be turned on the garment to hold the design: to the whole degree,
 // or to the tenth if no whole one near it serves.
 std::optional<Angle> turnThatHolds(const PreparedFrame& frame, const Ring& hull) {
@@ -67,32 +62,6 @@ std::optional<Angle> turnThatHolds(const PreparedFrame& frame, const Ring& hull)
     }
   }
   return std::nullopt;
-}
-
-std::string turnPhrase(Angle turn) {
-  return fmt::format("; turned on the garment by {} {} it would hold the design",
-                     formatAngle(turn < Angle() ? -turn : turn),
-                     turn < Angle() ? "counter-clockwise" : "clockwise");
-}
-
-FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const UnitChoice& units) {
-  FrameRejection rejection{frame.frame->id, frame.turn, FrameTest::HoldsDesign, {}, {}, 0.0};
-  const Box box = ringBounds(hull);
-  const double wide = box.width() - frame.opened.width();
-  const double high = box.height() - frame.opened.height();
-  if (wide > 0.0 || high > 0.0) {
-    const bool byWidth = wide >= high;
-    rejection.missing = Length::fromMm(std::max(wide, high));
-    rejection.what = fmt::format("{} too {} for the design with the foot's clearance",
-                                 shortfall(rejection.missing, units), byWidth ? "narrow" : "low");
-  } else {
-    // With the design in the middle, which for a frame is where it would be tried.
-    const double depth = frame.opening.depth(hull, -box.centre());
-    rejection.missing = Length::fromMm(std::max(0.0, -depth));
-    rejection.what =
-        fmt::format("its corners cut the design by {}", shortfall(rejection.missing, units));
-  }
-  return rejection;
 }
 
 // The place of the frame nearest to centred at which its body is clear of everything, or the
@@ -119,20 +88,6 @@ Seated findSeat(const PreparedFrame& frame, const Region& region, Point design,
     best = std::move(moved);
   }
   return best;
-}
-
-FrameRejection meetsGarment(const PreparedFrame& frame, const Meeting& worst, bool hasPlay,
-                            const UnitChoice& units) {
-  FrameRejection rejection{frame.frame->id,
-                           frame.turn,
-                           worst.keepOut ? FrameTest::ClearOfKeepOut : FrameTest::OnThePanel,
-                           Length::fromMm(worst.depth),
-                           {},
-                           0.0};
-  rejection.what =
-      fmt::format("its body meets the {} by {}{}", worst.what, shortfall(rejection.missing, units),
-                  hasPlay ? ", even shifted as far as the design allows" : "");
-  return rejection;
 }
 
 bool covers(const PreparedFrame& frame, const Region& region, const Ring& hull, Point translation,

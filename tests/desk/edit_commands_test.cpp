@@ -45,8 +45,7 @@ TEST_CASE("Undoing all random changes gives the order back, redoing all gives th
     Finding finding = findingFor(now, line, 1 + upTo(now.lines[line].sizes.size()));
     finding.placement = upTo(now.lines[line].placements.size());
     const std::vector<Change> changes{ScaleChange{0.9}, TurnChange{90_deg}, MoveChange{-3_mm},
-                                      DesignSizesChange{{{0.8, finding.sizes}}},
-                                      ShopChange{"buy"}};
+                                      DesignSizesChange{{{0.8, finding.sizes}}}, ShopChange{"buy"}};
     applied += applyRemedy(document, finding, {changes[upTo(changes.size())], "change", {}, {}});
   }
   const Order end = *document.orderInHand();

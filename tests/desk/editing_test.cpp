@@ -11,8 +11,8 @@
 #include <QToolButton>
 
 #include "desk/field_edit.h"
-#include "desk/order_model.h"
 #include "desk/finding_model.h"
+#include "desk/order_model.h"
 #include "desk_fixture.h"
 
 using namespace creaseline;

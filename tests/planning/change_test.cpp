@@ -63,8 +63,7 @@ TEST_CASE("a change for some sizes makes a line of their own and loses no garmen
 
 TEST_CASE("several sizes of a design make a line each and keep every garment", "[change]") {
   const Order order = sampleOrder();
-  const DesignSizesChange sizes{
-      {{0.5, {SizeName("YM")}}, {0.8, {SizeName("M"), SizeName("XL")}}}};
+  const DesignSizesChange sizes{{{0.5, {SizeName("YM")}}, {0.8, {SizeName("M"), SizeName("XL")}}}};
   const auto made = orderWith(order, findingFor(order, 1), sizes);
   REQUIRE(made.has_value());
   REQUIRE(made->lines.size() == 3);

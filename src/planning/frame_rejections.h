@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: MIT
+// Why a frame fails, in words and millimetres.
+#pragma once
+
+#include <string>
+
+#include "creaseline/planning/plan.h"
+#include "planning/seat.h"
+
+namespace creaseline {
+
+// The hull of the design does not go into what the frame leaves open; `hull` is centred on the
+// design's centre, in the panel's axes.
+FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const UnitChoice& units);
+
+// Its body lies on something; `hasPlay` if it could be shifted without losing the design.
+FrameRejection meetsGarment(const PreparedFrame& frame, const Meeting& worst, bool hasPlay,
+                            const UnitChoice& units);
+
+// What is added to a rejection where turning the frame so would let it hold the design.
+std::string turnPhrase(Angle turn);
+
+}  // namespace creaseline
