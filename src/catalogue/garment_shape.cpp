@@ -37,6 +37,16 @@ bool GarmentKind::has(PanelName panel) const {
   return std::find(panels.begin(), panels.end(), panel) != panels.end();
 }
 
+std::vector<const LayerBehind*> GarmentKind::layersBehind(PanelName panel) const {
+  std::vector<const LayerBehind*> behind;
+  for (const LayerBehind& layer : layers) {
+    if (std::find(layer.panels.begin(), layer.panels.end(), panel) != layer.panels.end()) {
+      behind.push_back(&layer);
+    }
+  }
+  return behind;
+}
+
 bool GarmentKind::showsInside(PanelName panel) const {
   return std::find(insideSeen.begin(), insideSeen.end(), panel) != insideSeen.end();
 }

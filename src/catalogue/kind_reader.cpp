@@ -103,6 +103,36 @@ void readForm(JsonObject& top, GarmentKind& kind) {
   }
 }
 
+// Panels that the kind has.
+std::vector<PanelName> readPanels(const JsonCursor& at, std::size_t least,
+                                  const GarmentKind& kind) {
+  std::vector<PanelName> panels = at.enumerators<PanelName>(least);
+  for (const PanelName panel : panels) {
+    if (!kind.has(panel)) {
+      at.fail("the panel " + inQuotes(nameOf(panel)), "panels that the kind has");
+    }
+  }
+  return panels;
+}
+
+std::vector<LayerBehind> readLayers(const JsonCursor& at, const GarmentKind& kind) {
+  std::vector<LayerBehind> layers;
+  for (const JsonCursor& item : at.items(0, 50, "layers")) {
+    JsonObject object = item.object();
+    LayerBehind layer;
+    layer.name = object.at("behind").label();
+    layer.panels = readPanels(object.at("panels"), 1, kind);
+    layer.step = object.at("step").label();
+    if (const auto watch = object.find("watch")) {
+      layer.watch = watch->boolean();
+    }
+    layer.basis = object.at("basis").label();
+    object.finish();
+    layers.push_back(std::move(layer));
+  }
+  return layers;
+}
+
 }  // namespace
 
 GarmentKind readKind(JsonObject& top) {
@@ -136,12 +166,9 @@ GarmentKind readKind(JsonObject& top) {
     kind.yoke = yoke->boolean();
   }
   kind.hemRib = top.at("hem-rib").boolean();
-  const JsonCursor insideSeen = top.at("inside-seen");
-  kind.insideSeen = insideSeen.enumerators<PanelName>(0);
-  for (const PanelName panel : kind.insideSeen) {
-    if (!kind.has(panel)) {
-      insideSeen.fail("the panel " + inQuotes(nameOf(panel)), "panels that the kind has");
-    }
+  kind.insideSeen = readPanels(top.at("inside-seen"), 0, kind);
+  if (const auto layers = top.find("layers")) {
+    kind.layers = readLayers(*layers, kind);
   }
   kind.proportions = readProportions(top.at("proportions"));
   top.finish();

@@ -60,7 +60,8 @@ void decideRest(PlacementPlan& plan, const PlacementRequest& request, const Pane
     return;
   }
   if (plan.frame) {
-    plan.steps = stepsFor(plan, *workshop.rules->location(plan.location), workshop.shop->units);
+    plan.steps = stepsFor(plan, *workshop.rules->location(plan.location),
+                          *workshop.rules->kind(request.blank->kind), workshop.shop->units);
   }
   plan.cautions =
       cautionsFor(plan, *request.blank, *workshop.rules->kind(request.blank->kind), workshop);

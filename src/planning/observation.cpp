@@ -36,6 +36,7 @@ class Observer {
     cloth();
     usualSize();
     monogram();
+    layers();
     return std::move(found_);
   }
 
@@ -179,6 +180,17 @@ class Observer {
           fmt::format("the design is {} wide, {} less than usual here", text(width),
                       text(*rule_->leastWidth - width)),
           "under the usual by", *rule_->leastWidth - width);
+    }
+  }
+
+  void layers() {
+    const GarmentKind* kind = workshop_.rules->kind(request_.blank->kind);
+    for (const LayerBehind* layer : kind->layersBehind(plan_.panel)) {
+      if (layer->watch) {
+        say(Severity::Watch, FindingCode::LayerBehindPanel, layer->name,
+            fmt::format("behind the {} lies {}, and must not be sewn in: {}",
+                        panelPhrase(plan_.panel), layer->name, layer->step));
+      }
     }
   }
 

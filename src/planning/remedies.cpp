@@ -43,8 +43,9 @@ class Finder {
       case FindingCode::TooDense:
         offer(fewerStitches(problem_, workshop_));
         break;
-      case FindingCode::MonogramDrawnOtherwise:
-        break;  // somebody has to ask the customer
+      case FindingCode::MonogramDrawnOtherwise:  // somebody has to ask the customer
+      case FindingCode::LayerBehindPanel:        // it says itself what to do
+        break;
       case FindingCode::NoRule:
         elsewhere();
         break;

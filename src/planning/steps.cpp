@@ -103,7 +103,7 @@ void addPartStep(std::vector<Step>& steps, const PlacementPlan& plan,
 }  // namespace
 
 std::vector<Step> stepsFor(const PlacementPlan& plan, const Location& location,
-                           const UnitChoice& units) {
+                           const GarmentKind& kind, const UnitChoice& units) {
   std::vector<Step> steps;
   steps.push_back({creaseStep(location.panel), true});
   steps.push_back({markStep(plan, units), true});
@@ -114,6 +114,9 @@ std::vector<Step> stepsFor(const PlacementPlan& plan, const Location& location,
            : "Close the frame over the cloth, crease on the frame's centre marks; slide "
              "the backing under the frame",
        true});
+  for (const LayerBehind* layer : kind.layersBehind(plan.panel)) {
+    steps.push_back({layer->step, true});
+  }
   if (plan.backing.topping) {
     steps.push_back({"Lay topping film over the cloth", true});
   }

@@ -12,7 +12,7 @@ namespace creaseline {
 
 // Precondition: the placement, frame and backing of `plan` are decided.
 std::vector<Step> stepsFor(const PlacementPlan& plan, const Location& location,
-                           const UnitChoice& units);
+                           const GarmentKind& kind, const UnitChoice& units);
 
 // What the hands do after a block before the next one starts: "Piece K: lay navy twill over the
 // line". Empty if nothing.

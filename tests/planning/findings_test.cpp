@@ -231,3 +231,24 @@ TEST_CASE("findings come stops first and name their place", "[findings]") {
     CHECK(finding.place.find("line 1, sample pullover-hoodie, Centre chest") == 0);
   }
 }
+
+TEST_CASE("a lining behind the cloth is a watch and what hangs behind it a step", "[findings]") {
+  const Shop shop = sample::shop({sample::frame("A", 130_mm, 100_mm)});
+  const Plan lined = plan(orderOf("soft-jacket", 60_mm, 40_mm, "upper-back", {"M"}), shop);
+  CHECK(findingOf(lined, FindingCode::LayerBehindPanel).text.find("lining") != std::string::npos);
+  const Plan plain = plan(orderOf("t-shirt", 60_mm, 40_mm, "upper-back", {"M"}), shop);
+  CHECK_FALSE(hasFinding(plain, FindingCode::LayerBehindPanel));
+  const auto warns = [](const Plan& made) {
+    const std::vector<Step>& steps = made.placements[0].steps;
+    const auto closed = std::find_if(steps.begin(), steps.end(), [](const Step& step) {
+      return step.text.find("Close the frame") == 0;
+    });
+    return std::any_of(closed, steps.end(), [](const Step& step) {
+      return step.byHand && step.text.find("the front must hang clear") != std::string::npos;
+    });
+  };
+  CHECK(warns(lined));
+  CHECK(warns(plain));
+  // A towel has nothing behind it.
+  CHECK_FALSE(warns(plan(orderOf("bath-towel", 60_mm, 40_mm, "towel-end", {"M"}), shop)));
+}

@@ -64,6 +64,16 @@ struct FlatParts {
   bool operator==(const FlatParts&) const = default;
 };
 
+// What lies behind a panel and must not be sewn in, and what is done about it at the table.
+struct LayerBehind {
+  std::string name;  // "the lining"
+  std::vector<PanelName> panels;
+  std::string step;    // "Open the lining at the hem and hoop the outer cloth alone"
+  bool watch = false;  // worth a finding; else a step of the checklist is enough
+  std::string basis;
+  bool operator==(const LayerBehind&) const = default;
+};
+
 struct GarmentKind {
   KindId id;
   std::string name;
@@ -80,9 +90,11 @@ struct GarmentKind {
   FlatParts flat;     // of a flat piece
   // Panels whose inside is seen when worn, so that a backing left there would show.
   std::vector<PanelName> insideSeen;
+  std::vector<LayerBehind> layers;
   std::vector<ProportionRule> proportions;
   [[nodiscard]] bool has(PanelName panel) const;
   [[nodiscard]] bool showsInside(PanelName panel) const;
+  [[nodiscard]] std::vector<const LayerBehind*> layersBehind(PanelName panel) const;
   bool operator==(const GarmentKind&) const = default;
 };
 

@@ -41,6 +41,7 @@ enum class FindingCode {
   TooDense,
   OneSizeDoesNotServeAll,
   SewnInParts,             // in several hoopings, aligned on register marks
+  LayerBehindPanel,        // something behind the cloth must not be sewn in
   MonogramDrawnOtherwise,  // the middle letter is drawn larger, or not, against what is said
   FewerFramesWouldDo       // the order is planned in more frames than it needs
 };
@@ -160,6 +161,7 @@ struct EnumNames<FindingCode> {
       {FindingCode::TooDense, "too-dense"},
       {FindingCode::OneSizeDoesNotServeAll, "one-size-does-not-serve-all"},
       {FindingCode::SewnInParts, "sewn-in-parts"},
+      {FindingCode::LayerBehindPanel, "layer-behind-panel"},
       {FindingCode::MonogramDrawnOtherwise, "monogram-drawn-otherwise"},
       {FindingCode::FewerFramesWouldDo, "fewer-frames-would-do"}};
 };
