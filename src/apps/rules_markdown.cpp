@@ -91,6 +91,8 @@ class RulesPage {
     placement();
     backing();
     frameEdges();
+    openings();
+    layers();
     cautions();
     monograms();
     defaults();
@@ -257,15 +259,34 @@ class RulesPage {
     }
   }
 
+  void openings() {
+    table("Openings", "Where a frame's ring goes into a garment that is sewn to a tube.",
+          "| Kind | Opening | Panels | Flat width | Basis |", 5);
+    for (const GarmentKind& kind : rules_.kinds) {
+      for (const Opening& opening : kind.openings) {
+        row({"`" + kind.id.text() + "`", opening.name, enumerators(opening.panels),
+             opening.width ? std::string(nameOf(*opening.width)) : "lies flat", opening.basis});
+      }
+    }
+  }
+
+  void layers() {
+    table("Layers", "What lies behind a panel and must not be sewn in.",
+          "| Kind | Behind | Panels | At the table | Basis |", 5);
+    for (const GarmentKind& kind : rules_.kinds) {
+      for (const LayerBehind& layer : kind.layers) {
+        row({"`" + kind.id.text() + "`", layer.name, enumerators(layer.panels), layer.step,
+             layer.basis});
+      }
+    }
+  }
+
   void monograms() {
     table("Monograms", "Whose letter stands where, from the left; the customer's wish comes first.",
           "| Rule | Style | Letters | Basis |", 4);
     for (const MonogramRule& rule : rules_.monograms) {
-      std::string letters;
-      for (const NamePart part : rule.letters) {
-        letters += (letters.empty() ? "" : ", ") + std::string(nameOf(part));
-      }
-      row({"`" + rule.id.text() + "`", std::string(nameOf(rule.style)), letters, rule.basis});
+      row({"`" + rule.id.text() + "`", std::string(nameOf(rule.style)), enumerators(rule.letters),
+           rule.basis});
     }
   }
 

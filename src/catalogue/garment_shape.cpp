@@ -68,6 +68,13 @@ GarmentShape garmentShape(const GarmentKind& kind, const ChartSize& size, const 
   for (const PanelName name : kind.panels) {
     PanelShape panel = drawn(kind, name, measures);
     panel.insideSeen = kind.showsInside(name);
+    for (const Opening& opening : kind.openings) {
+      if (std::find(opening.panels.begin(), opening.panels.end(), name) != opening.panels.end()) {
+        panel.openings.push_back(
+            {opening.name, opening.width ? std::optional(shape.measures.at(*opening.width).value)
+                                         : std::nullopt});
+      }
+    }
     // The checks above compare measures in pairs; together they may still be impossible.
     if (const auto crossing = selfCrossing(panel.outline)) {
       throw InputError(

@@ -2,6 +2,7 @@
 // Garment kinds: panels, forms and proportions.
 #include <algorithm>
 
+#include "catalogue/garment_shape_parts.h"
 #include "catalogue/rules_reader.h"
 
 namespace creaseline {
@@ -133,6 +134,32 @@ std::vector<LayerBehind> readLayers(const JsonCursor& at, const GarmentKind& kin
   return layers;
 }
 
+std::vector<Opening> readOpenings(const JsonCursor& at, const GarmentKind& kind) {
+  const std::vector<Measure> known = garment::neededMeasures(kind);
+  std::vector<Opening> openings;
+  for (const JsonCursor& item : at.items(0, 50, "openings")) {
+    JsonObject object = item.object();
+    Opening opening;
+    opening.name = object.at("name").label();
+    opening.panels = readPanels(object.at("panels"), 1, kind);
+    const auto width = object.find("width");
+    const auto flat = object.find("lies-flat");
+    if (width.has_value() == (flat && flat->boolean())) {
+      item.fail("an opening with both or neither of a width and lying flat", "one of them");
+    }
+    if (width) {
+      opening.width = width->enumerator<Measure>();
+      if (std::find(known.begin(), known.end(), *opening.width) == known.end()) {
+        width->failShown("a measure that the kind has");
+      }
+    }
+    opening.basis = object.at("basis").label();
+    object.finish();
+    openings.push_back(std::move(opening));
+  }
+  return openings;
+}
+
 }  // namespace
 
 GarmentKind readKind(JsonObject& top) {
@@ -169,6 +196,9 @@ GarmentKind readKind(JsonObject& top) {
   kind.insideSeen = readPanels(top.at("inside-seen"), 0, kind);
   if (const auto layers = top.find("layers")) {
     kind.layers = readLayers(*layers, kind);
+  }
+  if (const auto openings = top.find("openings")) {
+    kind.openings = readOpenings(*openings, kind);
   }
   kind.proportions = readProportions(top.at("proportions"));
   top.finish();

@@ -51,6 +51,32 @@ FrameRejection meetsGarment(const PreparedFrame& frame, const Meeting& worst, bo
   return rejection;
 }
 
+std::optional<TooWide> tooWideForOpenings(const PreparedFrame& frame, const PanelShape& panel) {
+  const Length across = std::min(frame.bodyWidth, frame.bodyHeight);
+  std::optional<TooWide> least;
+  for (const PanelOpening& opening : panel.openings) {
+    if (!opening.width || *opening.width >= across) {
+      return std::nullopt;
+    }
+    const Length by = across - *opening.width;
+    if (!least || by < least->by) {
+      least = TooWide{by, opening.name};
+    }
+  }
+  return least;
+}
+
+FrameRejection cannotEnter(const PreparedFrame& frame, const TooWide& tooWide,
+                           const UnitChoice& units) {
+  return {
+      frame.frame->id,
+      frame.turn,
+      FrameTest::PassesOpening,
+      tooWide.by,
+      fmt::format("its ring is {} wider than {}", shortfall(tooWide.by, units), tooWide.opening),
+      0.0};
+}
+
 std::string turnPhrase(Angle turn) {
   return fmt::format("; turned on the garment by {} {} it would hold the design",
                      formatAngle(turn < Angle() ? -turn : turn),

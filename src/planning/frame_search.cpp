@@ -314,6 +314,12 @@ void tryFrame(FrameSearch& search, std::vector<Candidate>& candidates, const Pre
     }
     return;
   }
+  if (const auto tooWide = tooWideForOpenings(frame, panel)) {
+    if (explain) {
+      keepNearestMiss(search.rejections, cannotEnter(frame, *tooWide, units));
+    }
+    return;
+  }
   const Seated seated = findSeat(frame, region, centre, panel, workshop.crossings);
   if (seated.meetings.empty()) {
     candidates.push_back(

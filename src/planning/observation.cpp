@@ -218,7 +218,8 @@ class Observer {
   }
 
   static bool byGarment(const FrameRejection& rejection) {
-    return rejection.test == FrameTest::ClearOfKeepOut || rejection.test == FrameTest::OnThePanel;
+    return rejection.test == FrameTest::ClearOfKeepOut || rejection.test == FrameTest::OnThePanel ||
+           rejection.test == FrameTest::PassesOpening;
   }
 
   // The least miss among rejections that satisfy the predicate; null if none does.

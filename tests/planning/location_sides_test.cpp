@@ -14,6 +14,7 @@
 #include "creaseline/planning/plan_reader.h"
 #include "creaseline/planning/planner.h"
 #include "creaseline/planning/report.h"
+#include "creaseline/planning/run_card.h"
 #include "support/sample.h"
 
 using namespace creaseline;
@@ -198,6 +199,35 @@ TEST_CASE("a plan that is read back has every location on the same side, with th
     CHECK(after.lateral == before.lateral);
     CHECK(after.panelTurn == before.panelTurn);
     CHECK(textReport(again, context, kUnits) == textReport(made.plan, context, kUnits));
+  });
+}
+
+// At the machine: the card says which end of the panel is at the frame's top and where the top of
+// the design is then; both together must be where the design's top points on the panel.
+TEST_CASE("the printed loading and turn of every location agree with where its top points",
+          "[placement][sides]") {
+  const std::vector<std::string> sides = {"top", "right side", "bottom", "left side"};
+  const auto quarterOf = [&sides](const std::string& text) {
+    std::smatch side;
+    REQUIRE(std::regex_search(text, side,
+                              std::regex("at the frame's (top|right side|bottom|left "
+                                         "side)")));
+    return std::find(sides.begin(), sides.end(), side[1].str()) - sides.begin();
+  };
+  forEveryLocation([&](const Location&, const Planned& made) {
+    const RunPlan runs =
+        planRuns(made.plan, {made.order, made.shop, sample::shippedRules()}, kUnits);
+    if (runs.cards.empty()) {
+      CHECK_FALSE(made.placement().frame.has_value());  // nothing to load
+      return;
+    }
+    const RunCard& card = runs.cards.front();
+    CAPTURE(card.loading, card.turn);
+    // Quarter turns from the datum to the design's top, as said at the machine and as drawn.
+    const auto said = (quarterOf(card.turn) - quarterOf(card.loading) + 4) % 4;
+    const Point top = turned({0.0, -1.0}, made.placement().placed.panelTurn);
+    const auto drawn = top.y < -0.5 ? 0 : top.x > 0.5 ? 1 : top.y > 0.5 ? 2 : 3;
+    CHECK(said == drawn);
   });
 }
 

@@ -74,6 +74,16 @@ struct LayerBehind {
   bool operator==(const LayerBehind&) const = default;
 };
 
+// Where the ring of a frame is put into a garment that is sewn to a tube. A panel without any is
+// open.
+struct Opening {
+  std::string name;  // "the hem"
+  std::vector<PanelName> panels;
+  std::optional<Measure> width;  // across, laid flat; nothing: it opens to lie flat, as a full zip
+  std::string basis;
+  bool operator==(const Opening&) const = default;
+};
+
 struct GarmentKind {
   KindId id;
   std::string name;
@@ -91,6 +101,7 @@ struct GarmentKind {
   // Panels whose inside is seen when worn, so that a backing left there would show.
   std::vector<PanelName> insideSeen;
   std::vector<LayerBehind> layers;
+  std::vector<Opening> openings;
   std::vector<ProportionRule> proportions;
   [[nodiscard]] bool has(PanelName panel) const;
   [[nodiscard]] bool showsInside(PanelName panel) const;

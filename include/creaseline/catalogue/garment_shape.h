@@ -26,6 +26,7 @@
 
 #include <map>
 #include <memory>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -87,13 +88,21 @@ struct MeasureValue {
 };
 using MeasureTable = std::map<Measure, MeasureValue>;
 
+// An opening that leads behind the panel, in this size.
+struct PanelOpening {
+  std::string name;
+  std::optional<Length> width;  // flat; nothing: no limit
+  bool operator==(const PanelOpening&) const = default;
+};
+
 struct PanelShape {
   PanelName name{};
   Ring outline;                  // starts anywhere; clockwise to the viewer
   std::vector<PanelSide> sides;  // sides[i] is the side from outline[i] to outline[i + 1]
   std::vector<KeepOut> keepOuts;
   std::vector<Detail> details;
-  std::vector<Measure> measures;  // that shaped this panel
+  std::vector<PanelOpening> openings;  // none: the panel is open on a side
+  std::vector<Measure> measures;       // that shaped this panel
   // Direction that is up when the garment is worn and seen in the panel's usual view, as a turn
   // from "towards the datum": 0 for front and back, 180 for a sleeve (up is away from the cuff)
   // and for a hood (worn up and seen from in front, up is away from the face edge).

@@ -52,7 +52,8 @@ enum class FrameTest {
   MeantForPanel,  // the shop lists other panels for it
   HoldsDesign,    // window less foot clearance, and sewing field
   ClearOfKeepOut,
-  OnThePanel,  // body beyond collar seam, side seam, armhole, hem
+  OnThePanel,    // body beyond collar seam, side seam, armhole, hem
+  PassesOpening  // its ring through an opening of the garment
 };
 
 struct FrameRejection {
@@ -188,11 +189,9 @@ struct Plan {
 template <>
 struct EnumNames<FrameTest> {
   static constexpr std::pair<FrameTest, std::string_view> names[] = {
-      {FrameTest::NamedByOrder, "named-by-order"},
-      {FrameTest::MeantForPanel, "meant-for-panel"},
-      {FrameTest::HoldsDesign, "holds-design"},
-      {FrameTest::ClearOfKeepOut, "clear-of-keep-out"},
-      {FrameTest::OnThePanel, "on-the-panel"}};
+      {FrameTest::NamedByOrder, "named-by-order"}, {FrameTest::MeantForPanel, "meant-for-panel"},
+      {FrameTest::HoldsDesign, "holds-design"},    {FrameTest::ClearOfKeepOut, "clear-of-keep-out"},
+      {FrameTest::OnThePanel, "on-the-panel"},     {FrameTest::PassesOpening, "passes-opening"}};
 };
 
 }  // namespace creaseline
