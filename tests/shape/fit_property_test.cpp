@@ -247,7 +247,7 @@ TEST_CASE("Within the turn slack every turn fits, just beyond one way does not",
     REQUIRE(opening.depth(hull, at + Point{slack.right.mm() + 1e-3, 0}) < 0.0);
     REQUIRE(opening.depth(hull, at - Point{0, slack.up.mm() + 1e-3}) < 0.0);
   }
-  CHECK(limited > cases / 10);
+  CHECK(limited > cases / 20);
 }
 
 TEST_CASE("Mirror images, half turns and moves change the region alike", "[shape][fit][property]") {
