@@ -69,7 +69,7 @@ Result<Length> checkLengthText(std::string_view text, LengthUnit bareUnit,
   return *length;
 }
 
-Result<Length> checkMoveDown(std::string_view text, LengthUnit bareUnit) {
+Result<Length> checkMove(std::string_view text, LengthUnit bareUnit) {
   return checkLengthText(text, bareUnit, {-kLargestPart, kLargestPart});
 }
 

@@ -232,6 +232,7 @@ class Merger {
     placement.design = field(b, m, t, &OrderPlacement::design, place + ", design");
     placement.scale = field(b, m, t, &OrderPlacement::scale, place + ", scale");
     placement.moveDown = field(b, m, t, &OrderPlacement::moveDown, place + ", move down");
+    placement.moveRight = field(b, m, t, &OrderPlacement::moveRight, place + ", move right");
     placement.turn = field(b, m, t, &OrderPlacement::turn, place + ", turn");
     placement.frameTurn = field(b, m, t, &OrderPlacement::frameTurn, place + ", turn of the frame");
     placement.split = field(b, m, t, &OrderPlacement::split, place + ", several hoopings");

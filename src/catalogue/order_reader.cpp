@@ -119,6 +119,9 @@ OrderPlacement readPlacement(const JsonCursor& at, const Blank& blank, const Ord
   if (const auto moveDown = object.find("move-down")) {
     placement.moveDown = moveDown->length(-kLargestPart, kLargestPart);
   }
+  if (const auto moveRight = object.find("move-right")) {
+    placement.moveRight = moveRight->length(-kLargestPart, kLargestPart);
+  }
   if (const auto turn = object.find("turn")) {
     placement.turn = turn->angle();
   }

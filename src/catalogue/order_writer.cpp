@@ -68,6 +68,8 @@ JsonNode placementNode(const OrderPlacement& placement, const JsonNode* before, 
                    amountNode(object.before("scale"), placement.scale));
   object.putUnless(placement.moveDown == Length(), "move-down",
                    lengthNode(object.before("move-down"), placement.moveDown, unit));
+  object.putUnless(placement.moveRight == Length(), "move-right",
+                   lengthNode(object.before("move-right"), placement.moveRight, unit));
   object.putUnless(placement.turn == Angle(), "turn",
                    angleNode(object.before("turn"), placement.turn));
   object.putUnless(placement.frameTurn == Angle(), "frame-turn",

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <utility>
 
+#include "creaseline/planning/wording.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
@@ -203,7 +204,7 @@ OrderEdit OrderEdits::location(std::size_t line, std::size_t placement,
                  [&](OrderPlacement& at) {
                    // What was moved by hand was meant for the other place.
                    at.location = location;
-                   at.moveDown = {};
+                   at.moveDown = at.moveRight = {};
                    at.turn = {};
                  });
 }
@@ -244,6 +245,63 @@ OrderEdit OrderEdits::moveDown(std::size_t line, std::size_t placement, Length m
               [&](OrderPlacement& at) { at.moveDown = moveDown; });
   edit.merging = QStringLiteral("move/%1/%2").arg(line).arg(placement);
   return edit;
+}
+
+QString OrderEdits::towards(const LocationId& location, bool right) const {
+  const Location* known = rules_.location(location);
+  return known == nullptr ? QString() : toQString(sideOfPanel(known->panel, right));
+}
+
+OrderEdit OrderEdits::moveRight(std::size_t line, std::size_t placement, Length moveRight) const {
+  OrderPlacement asked = order_.lines.at(line).placements.at(placement);
+  asked.moveRight = moveRight;
+  return laid(line, placement, asked, true);
+}
+
+QString OrderEdits::moveWords(const OrderPlacement& asked) const {
+  const auto words = [this](Length by) { return toQString(formatLength(abs(by), units_)); };
+  QStringList moves;
+  if (asked.moveDown != Length()) {
+    moves.append((asked.moveDown > Length() ? tr("%1 down", "length") : tr("%1 up", "length"))
+                     .arg(words(asked.moveDown)));
+  }
+  if (asked.moveRight != Length()) {
+    moves.append(
+        tr("%1 towards the %2", "length, side of the garment")
+            .arg(words(asked.moveRight), towards(asked.location, asked.moveRight > Length())));
+  }
+  return moves.join(tr(", ", "between parts of a list"));
+}
+
+OrderEdit OrderEdits::laid(std::size_t line, std::size_t placement, const OrderPlacement& asked,
+                           bool nudged) const {
+  const OrderPlacement& before = order_.lines.at(line).placements.at(placement);
+  const QString place = nameOf({line, placement});
+  QString name;
+  if (asked.moveDown == before.moveDown && asked.moveRight == before.moveRight) {
+    name = tr("Turn %1 by %2", "place, angle").arg(place, toQString(formatAngle(asked.turn)));
+  } else if (asked.moveDown == Length() && asked.moveRight == Length()) {
+    name = tr("Put %1 back to the rule").arg(place);
+  } else {
+    name = tr("Move %1 %2 of the rule", "place, how far").arg(place, moveWords(asked));
+  }
+  OrderEdit edit = onPlace(line, placement, name, [&](OrderPlacement& at) {
+    at.moveDown = asked.moveDown;
+    at.moveRight = asked.moveRight;
+    at.turn = asked.turn;
+  });
+  if (nudged) {
+    edit.merging = QStringLiteral("lay/%1/%2").arg(line).arg(placement);
+  }
+  return edit;
+}
+
+OrderEdit OrderEdits::byRule(std::size_t line, std::size_t placement) const {
+  return onPlace(line, placement, tr("Put %1 back to the rule").arg(nameOf({line, placement})),
+                 [](OrderPlacement& at) {
+                   at.moveDown = at.moveRight = {};
+                   at.turn = {};
+                 });
 }
 
 OrderEdit OrderEdits::turn(std::size_t line, std::size_t placement, Angle turn) const {

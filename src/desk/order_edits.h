@@ -55,6 +55,13 @@ class OrderEdits {
                                  const Design& design) const;
   [[nodiscard]] OrderEdit scale(std::size_t line, std::size_t placement, double scale) const;
   [[nodiscard]] OrderEdit moveDown(std::size_t line, std::size_t placement, Length moveDown) const;
+  [[nodiscard]] OrderEdit moveRight(std::size_t line, std::size_t placement,
+                                    Length moveRight) const;
+  // Moved and turned at once, as on the table; `nudged`: by keys, of which many make one step.
+  [[nodiscard]] OrderEdit laid(std::size_t line, std::size_t placement, const OrderPlacement& asked,
+                               bool nudged) const;
+  // Neither moved nor turned.
+  [[nodiscard]] OrderEdit byRule(std::size_t line, std::size_t placement) const;
   [[nodiscard]] OrderEdit frameTurn(std::size_t line, std::size_t placement, Angle turn) const;
   [[nodiscard]] OrderEdit turn(std::size_t line, std::size_t placement, Angle turn) const;
   // Whether several hoopings may sew it where no frame holds it whole.
@@ -85,6 +92,9 @@ class OrderEdits {
   [[nodiscard]] OrderEdit onPlace(std::size_t line, std::size_t placement, const QString& name,
                                   const PlaceChange& change) const;
   [[nodiscard]] std::string freshLineId() const;
+  // "1/4 in down, 1/8 in towards the wearer's left"
+  [[nodiscard]] QString moveWords(const OrderPlacement& asked) const;
+  [[nodiscard]] QString towards(const LocationId& location, bool right) const;
 
   const Order& order_;
   const Rules& rules_;

@@ -35,6 +35,7 @@ PlaceForm::PlaceForm(QWidget* parent) : QWidget(parent) {
   form->addRow(tr("&Design"), design_);
   form->addRow(tr("Sca&le"), scale_);
   form->addRow(tr("&Moved down"), moveDown_);
+  form->addRow(tr("Moved side&ways"), moveRight_);
   form->addRow(tr("Tu&rned"), turn_);
   form->addRow(tr("Frame t&urned"), frameTurn_);
   form->addRow(QString(), split_);
@@ -57,9 +58,16 @@ void PlaceForm::makeFields() {
   });
   moveDown_ = new FieldEdit(
       QStringLiteral("placeMoveDown"), tr("Moved down from the rule; a minus sign moves up"),
-      [this](const QString& text) { return problemOf(checkMoveDown(toUtf8(text), unit())); }, this);
+      [this](const QString& text) { return problemOf(checkMove(toUtf8(text), unit())); }, this);
   connect(moveDown_, &FieldEdit::committed, this, [this](const QString& text) {
-    Q_EMIT edited(edits().moveDown(line_, placement_, *checkMoveDown(toUtf8(text), unit())));
+    Q_EMIT edited(edits().moveDown(line_, placement_, *checkMove(toUtf8(text), unit())));
+  });
+  moveRight_ = new FieldEdit(
+      QStringLiteral("placeMoveRight"),
+      tr("Moved sideways from the rule, to the viewer's right; a minus sign moves left"),
+      [this](const QString& text) { return problemOf(checkMove(toUtf8(text), unit())); }, this);
+  connect(moveRight_, &FieldEdit::committed, this, [this](const QString& text) {
+    Q_EMIT edited(edits().moveRight(line_, placement_, *checkMove(toUtf8(text), unit())));
   });
   turn_ = new FieldEdit(
       QStringLiteral("placeTurn"), tr("Turned clockwise against the rule, in degrees"),
@@ -111,6 +119,7 @@ void PlaceForm::show(const std::shared_ptr<const PlannedOrder>& planned, std::si
   fillDesigns();
   scale_->setText(tr("%1 %", "number").arg(std::round(shown.scale * 1000.0) / 10.0));
   moveDown_->setText(toQString(exactText(shown.moveDown, unit())));
+  moveRight_->setText(toQString(exactText(shown.moveRight, unit())));
   turn_->setText(toQString(formatAngle(shown.turn)));
   frameTurn_->setText(toQString(formatAngle(shown.frameTurn)));
   split_->setChecked(shown.split);

@@ -40,6 +40,7 @@ class PlaceForm : public QWidget {
   QComboBox* design_ = nullptr;
   FieldEdit* scale_ = nullptr;
   FieldEdit* moveDown_ = nullptr;
+  FieldEdit* moveRight_ = nullptr;
   FieldEdit* turn_ = nullptr;
   FieldEdit* frameTurn_ = nullptr;
   QCheckBox* split_ = nullptr;

@@ -23,7 +23,7 @@ struct PlacementEdit {
   void operator()(const MoveChange& change) const { at.moveDown += change.down; }
   void operator()(const LocationChange& change) const {
     at.location = change.location;
-    at.moveDown = {};
+    at.moveDown = at.moveRight = {};
   }
   void operator()(const DesignSizesChange& change) const {
     for (const SizeScale& scale : change.scales) {

@@ -276,6 +276,22 @@ void giveDropReasons(Placed& placed, const PlacementRule& rule, const OrderPlace
   }
 }
 
+void giveSidewaysReason(Placed& placed, const OrderPlacement& placement, PanelName panel,
+                        const UnitChoice& units) {
+  if (placement.moveRight == Length()) {
+    return;
+  }
+  const bool right = placement.moveRight > Length();
+  placed.lateralReasons.push_back(
+      {fmt::format("moved {} towards the {} as the order asks",
+                   formatLength(abs(placement.moveRight), units), sideOfPanel(panel, right)),
+       {},
+       "order",
+       false,
+       {},
+       "the order"});
+}
+
 void giveTurnReasons(Placed& placed, const PlacementRule& rule, const OrderPlacement& placement) {
   if (rule.turn != Angle()) {
     placed.turnReasons.push_back(
@@ -391,11 +407,13 @@ Placed placeDesign(const PlacementRequest& request, const PlacementRule& rule,
   placed.centreBelowDatum = Length::fromMm(centreY);
   const Box atHeight{turnedBox.min + Point{0.0, centreY}, turnedBox.max + Point{0.0, centreY}};
   const double lateral =
-      Lateral(rule, location, panel, garment, atHeight, units).mm(placed.lateralReasons);
+      Lateral(rule, location, panel, garment, atHeight, units).mm(placed.lateralReasons) +
+      request.placement.moveRight.mm();
   placed.lateral = Length::fromMm(lateral);
   placed.centre = {lateral, centreY};
   placed.bounds = {turnedBox.min + placed.centre, turnedBox.max + placed.centre};
   giveDropReasons(placed, rule, request.placement, units);
+  giveSidewaysReason(placed, request.placement, panel.name, units);
   giveTurnReasons(placed, rule, request.placement);
   return placed;
 }

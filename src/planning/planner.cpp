@@ -11,6 +11,7 @@
 #include "creaseline/base/error.h"
 #include "planning/fewest_frames.h"
 #include "planning/findings.h"
+#include "planning/placement.h"
 
 namespace creaseline {
 namespace {
@@ -146,10 +147,11 @@ void run(Task& task, const Order& order, const Catalogue& catalogue, const Works
 std::string questionOf(const Task& task, const Order& order) {
   const OrderLine& line = order.lines[task.line];
   const OrderPlacement& placement = line.placements[task.placement];
-  std::string question = fmt::format(
-      "{}\n{}\n{}\n{:a} {} {} {} {}", line.blank.text(), placement.location.text(),
-      placement.design.text(), placement.scale, placement.moveDown.nanometres(),
-      placement.turn.millidegrees(), placement.frameTurn.millidegrees(), placement.split);
+  std::string question =
+      fmt::format("{}\n{}\n{}\n{:a} {} {} {} {} {}", line.blank.text(), placement.location.text(),
+                  placement.design.text(), placement.scale, placement.moveDown.nanometres(),
+                  placement.moveRight.nanometres(), placement.turn.millidegrees(),
+                  placement.frameTurn.millidegrees(), placement.split);
   for (const SizeQuantity& entry : line.sizes) {
     question += '\n' + entry.size.text();
   }
@@ -353,7 +355,34 @@ struct LivePlanner::Prepared {
   const Order& order;
   const Workshop workshop;
   Catalogue catalogue;
+
+  PlacementRequest request(const LivePlanner::Spot& spot, const OrderPlacement& asked);
+  [[nodiscard]] PlacementPlan answered(const PlacementRequest& request) const;
 };
+
+PlacementRequest LivePlanner::Prepared::request(const Spot& spot, const OrderPlacement& asked) {
+  const OrderLine& ordered = order.lines.at(spot.line);
+  const auto entry =
+      std::find_if(ordered.sizes.begin(), ordered.sizes.end(),
+                   [&spot](const SizeQuantity& candidate) { return candidate.size == spot.size; });
+  if (entry == ordered.sizes.end()) {
+    refuse(ordered, "size \"" + spot.size.text() + "\"", "a size that this line orders");
+  }
+  auto& garment = catalogue.garments[{ordered.blank, spot.size}];
+  if (!garment) {
+    garment = buildGarment(blankOf(ordered, catalogue), ordered, spot.size, workshop);
+  }
+  return makeRequest(order, {spot.line, spot.placement}, asked, *entry, catalogue);
+}
+
+PlacementPlan LivePlanner::Prepared::answered(const PlacementRequest& request) const {
+  const Workshop turned = withFrameTurn(workshop, request.placement.frameTurn);
+  Answer answer = answerInParts(request, turned, Effort::Live);
+  const Severity worst = worstOf(observe(request, answer, turned));
+  PlacementPlan plan = std::move(answer).takeHoopings().front();
+  plan.worst = worst;
+  return plan;
+}
 
 LivePlanner::LivePlanner(const Order& order, const Shop& shop, const Rules& rules)
     : prepared_(new Prepared{order, workshopOf(order, shop, rules), indexed(order)}) {
@@ -362,34 +391,31 @@ LivePlanner::~LivePlanner() = default;
 LivePlanner::LivePlanner(LivePlanner&&) noexcept = default;
 LivePlanner& LivePlanner::operator=(LivePlanner&&) noexcept = default;
 
-PlacementPlan LivePlanner::plan(std::size_t line, std::size_t placement, const SizeName& size,
-                                const OrderPlacement& asked) {
-  const OrderLine& ordered = prepared_->order.lines.at(line);
-  const auto entry =
-      std::find_if(ordered.sizes.begin(), ordered.sizes.end(),
-                   [&size](const SizeQuantity& candidate) { return candidate.size == size; });
-  if (entry == ordered.sizes.end()) {
-    refuse(ordered, "size \"" + size.text() + "\"", "a size that this line orders");
+PlacementPlan LivePlanner::plan(const Spot& spot, const OrderPlacement& asked) {
+  return prepared_->answered(prepared_->request(spot, asked));
+}
+
+LivePlanner::Laid LivePlanner::planAt(const Spot& spot, const OrderPlacement& asked, Point centre) {
+  PlacementRequest request = prepared_->request(spot, asked);
+  const Workshop& workshop = prepared_->workshop;
+  Point byRule = centre;
+  if (const PlacementRule* rule = findPlacementRule(request, workshop)) {
+    const auto ruled = [&] { return place(request, workshop, Effort::AnyFrame).placed.centre; };
+    request.placement.moveDown = request.placement.moveRight = {};
+    byRule.y = ruled().y;
+    request.placement.moveDown =
+        Length::fromMm(landmarkDirection(rule->from) * (centre.y - byRule.y));
+    // How far sideways the rule says may depend on the height.
+    byRule.x = ruled().x;
+    request.placement.moveRight = Length::fromMm(centre.x - byRule.x);
   }
-  auto& garment = prepared_->catalogue.garments[{ordered.blank, size}];
-  if (!garment) {
-    garment =
-        buildGarment(blankOf(ordered, prepared_->catalogue), ordered, size, prepared_->workshop);
-  }
-  PlacementRequest request =
-      makeRequest(prepared_->order, {line, placement}, asked, *entry, prepared_->catalogue);
-  const Workshop workshop = withFrameTurn(prepared_->workshop, asked.frameTurn);
-  Answer answer = answerInParts(request, workshop, Effort::Live);
-  const Severity worst = worstOf(observe(request, answer, workshop));
-  PlacementPlan plan = std::move(answer).takeHoopings().front();
-  plan.worst = worst;
-  return plan;
+  return {request.placement, byRule, prepared_->answered(request)};
 }
 
 PlacementPlan planPlacement(const Order& order, std::size_t line, std::size_t placement,
                             const SizeName& size, const Shop& shop, const Rules& rules) {
   return LivePlanner(order, shop, rules)
-      .plan(line, placement, size, order.lines.at(line).placements.at(placement));
+      .plan({line, placement, size}, order.lines.at(line).placements.at(placement));
 }
 
 }  // namespace creaseline

@@ -30,30 +30,6 @@ std::string angleRoundedDown(Angle angle) {
   return formatAngle(Angle::fromMillidegrees(angle.millidegrees() / 100 * 100));
 }
 
-// Side of a panel that lies towards +x (`right`) or -x, as one says it at the hooping table. The
-// front faces the viewer, so its right is the wearer's left; back and hood are seen from behind.
-// A sleeve lies on its fold with the cuff on top: there the sides are the garment's front and back.
-std::string sideOfPanel(PanelName panel, bool right) {
-  switch (panel) {
-    case PanelName::Front:
-      return right ? "wearer's left" : "wearer's right";
-    case PanelName::Back:
-    case PanelName::Hood:
-      return right ? "wearer's right" : "wearer's left";
-    case PanelName::LeftSleeve:
-      return right ? "front of the garment" : "back of the garment";
-    case PanelName::RightSleeve:
-      return right ? "back of the garment" : "front of the garment";
-    case PanelName::Flat:
-      return right ? "viewer's right" : "viewer's left";
-    case PanelName::LeftLeg:
-      return right ? "outer side" : "inner side";
-    case PanelName::RightLeg:
-      return right ? "inner side" : "outer side";
-  }
-  return {};
-}
-
 std::string viewerNote(PanelName panel, bool right) {
   if (isSleeve(panel) || panel == PanelName::Flat) {
     return {};
@@ -175,6 +151,27 @@ std::string landmarkPhrase(Landmark from) {
       return "above the pocket's opening";
     case Landmark::PocketOpening:
       return "below the pocket's opening";
+  }
+  return {};
+}
+
+std::string sideOfPanel(PanelName panel, bool right) {
+  switch (panel) {
+    case PanelName::Front:
+      return right ? "wearer's left" : "wearer's right";
+    case PanelName::Back:
+    case PanelName::Hood:
+      return right ? "wearer's right" : "wearer's left";
+    case PanelName::LeftSleeve:
+      return right ? "front of the garment" : "back of the garment";
+    case PanelName::RightSleeve:
+      return right ? "back of the garment" : "front of the garment";
+    case PanelName::Flat:
+      return right ? "viewer's right" : "viewer's left";
+    case PanelName::LeftLeg:
+      return right ? "outer side" : "inner side";
+    case PanelName::RightLeg:
+      return right ? "inner side" : "outer side";
   }
   return {};
 }

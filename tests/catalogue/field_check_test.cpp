@@ -22,15 +22,15 @@ Order sampleOrder() {
 }  // namespace
 
 TEST_CASE("lengths are read in the user's unit and within their range", "[catalogue][field]") {
-  CHECK(*checkMoveDown("1/4", LengthUnit::Inch) == Length::fromInches(0.25));
-  CHECK(*checkMoveDown(" -3,5 cm ", LengthUnit::Inch) == -35_mm);
+  CHECK(*checkMove("1/4", LengthUnit::Inch) == Length::fromInches(0.25));
+  CHECK(*checkMove(" -3,5 cm ", LengthUnit::Inch) == -35_mm);
   CHECK(*checkMeasure("0", LengthUnit::Millimetre, Measure::RibHeight) == Length());
   CHECK(checkMeasure("0", LengthUnit::Millimetre, Measure::BodyWidth).message() ==
         "it must be more than 0 and at most 5000 mm");
   CHECK(checkDesignSide("0.5", LengthUnit::Millimetre).message() ==
         "it must be from 1 mm and at most 5000 mm");
-  CHECK_THAT(checkMoveDown("long", LengthUnit::Inch).message(), Catch::Contains("3 1/2 in"));
-  CHECK_FALSE(checkMoveDown("", LengthUnit::Inch));
+  CHECK_THAT(checkMove("long", LengthUnit::Inch).message(), Catch::Contains("3 1/2 in"));
+  CHECK_FALSE(checkMove("", LengthUnit::Inch));
 }
 
 TEST_CASE("quantities and stitches are whole numbers, none is no word", "[catalogue][field]") {
@@ -109,7 +109,7 @@ TEST_CASE("what passes the checks at its limits can be saved and read", "[catalo
   order.note = *checkNote(std::string(5'000, 'x'));
   order.lines[0].sizes[0].quantity = *checkQuantity("100000");
   order.lines[0].placements[0].scale = *checkScale("10", order.designs[0]);
-  order.lines[0].placements[0].moveDown = *checkMoveDown("-5000 mm", LengthUnit::Millimetre);
+  order.lines[0].placements[0].moveDown = *checkMove("-5000 mm", LengthUnit::Millimetre);
   const TemporaryFolder folder;
   CHECK(loadOrder(folder.write("limits.order.json", orderText(order)), testing::shippedRules())
             .value == order);

@@ -226,6 +226,7 @@ class RandomFiles {
       placement.design = oneOf(order.designs).id;
       placement.scale = chance(50) ? 1.0 : between(300, 3000) / 1000.0;
       placement.moveDown = chance(50) ? Length() : length(-100, 100);
+      placement.moveRight = chance(50) ? Length() : length(-100, 100);
       placement.turn = chance(50) ? Angle() : angle();
       placement.frameTurn = chance(50) ? Angle() : angle();
       placement.split = chance(50);

@@ -118,6 +118,26 @@ TEST_CASE("the order may move and turn a design on top of the rule", "[placement
   CHECK(placed.panelTurn == 90_deg);
 }
 
+TEST_CASE("the order may move a design sideways on top of the rule", "[placement]") {
+  const Shop shop = sample::shop({sample::frame("A", 260_mm, 260_mm)});
+  Order order = sample::order(sample::blank("t-shirt"), sample::design("d", 60_mm, 40_mm),
+                              "left-chest", {"M", "XL"});
+  const Plan byRule = planOrder(order, shop, sample::shippedRules());
+  order.lines[0].placements[0].moveRight = -12_mm;
+  const Plan moved = planOrder(order, shop, sample::shippedRules());
+  for (const char* size : {"M", "XL"}) {
+    const Placed& before = planFor(byRule, size).placed;
+    const Placed& after = planFor(moved, size).placed;
+    CHECK(after.lateral == before.lateral - 12_mm);
+    CHECK(after.centre.x == Approx(before.centre.x - 12.0));
+    CHECK(after.bounds.min.x == Approx(before.bounds.min.x - 12.0));
+    CHECK(after.drop == before.drop);
+    CHECK(after.lateralReasons.back().basis == "order");
+    CHECK_THAT(after.lateralReasons.back().text,
+               Catch::Contains("1/2 in towards the wearer's right"));
+  }
+}
+
 TEST_CASE("a house rule wins over the shipped one and says so", "[placement]") {
   Shop shop = sample::shop({sample::frame("A", 260_mm, 260_mm)});
   PlacementRule rule;

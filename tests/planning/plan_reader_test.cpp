@@ -110,6 +110,7 @@ class RandomOrders {
     for (OrderPlacement& placement : line.placements) {
       placement.scale = whole(0, 1) == 0 ? 1.0 : real(0.3, 1.3);
       placement.moveDown = whole(0, 2) == 0 ? millimetres(-30.0, 30.0) : Length();
+      placement.moveRight = whole(0, 2) == 0 ? millimetres(-30.0, 30.0) : Length();
       placement.turn = whole(0, 2) == 0 ? Angle::fromDegrees(real(-180.0, 180.0)) : Angle();
       placement.split = whole(0, 1) == 0;
     }

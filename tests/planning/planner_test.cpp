@@ -108,7 +108,7 @@ TEST_CASE("a placement planned live as if it were elsewhere equals the order cha
     asked.turn = Angle::fromDegrees(mm);
     asked.scale = 0.9;
     const Plan plan = planOrder(moved, shop, sample::shippedRules());
-    const PlacementPlan dragged = live.plan(2, 0, SizeName("M"), asked);
+    const PlacementPlan dragged = live.plan({2, 0, SizeName("M")}, asked);
     const PlacementPlan& whole = plan.placements[2 * 3 + 1];
     CAPTURE(mm);
     CHECK(dragged.placed == whole.placed);
@@ -116,7 +116,41 @@ TEST_CASE("a placement planned live as if it were elsewhere equals the order cha
     CHECK(dragged.cloth == whole.cloth);
     CHECK(dragged.worst == whole.worst);
   }
-  CHECK_THROWS_AS(live.plan(2, 0, SizeName("9XL"), order.lines[2].placements[0]), InputError);
+  CHECK_THROWS_AS(live.plan({2, 0, SizeName("9XL")}, order.lines[2].placements[0]), InputError);
+}
+
+// Marks that lead down, up, to a middle, and sideways rules that depend on the height.
+TEST_CASE("a design laid somewhere lies there when the order asks for it", "[planner]") {
+  struct Case {
+    const char* kind;
+    const char* location;
+  };
+  for (const Case& each : {Case{"pullover-hoodie", "centre-chest"}, Case{"polo", "left-chest"},
+                           Case{"bath-towel", "towel-end"}, Case{"polo", "left-sleeve"},
+                           Case{"bath-towel", "towel-border"}, Case{"t-shirt", "full-back"}}) {
+    CAPTURE(each.kind, each.location);
+    const Order order =
+        sample::order(sample::blank(each.kind), sample::design("d", 50_mm, 30_mm), each.location,
+                      {sample::blank(each.kind).chart.sizes[0].name.text()});
+    const Shop shop = someShop();
+    LivePlanner live(order, shop, sample::shippedRules());
+    const LivePlanner::Spot spot{0, 0, order.lines[0].sizes[0].size};
+    OrderPlacement asked = order.lines[0].placements[0];
+    const PlacementPlan ruled = live.plan(spot, asked);
+    REQUIRE(ruled.hasRule);
+    asked.turn = 90_deg;
+    for (const Point by :
+         {Point{0.0, 0.0}, Point{7.25, 0.0}, Point{0.0, -3.5}, Point{-4.0, 11.0}}) {
+      const Point wanted = ruled.placed.centre + by;
+      const LivePlanner::Laid laid = live.planAt(spot, asked, wanted);
+      CHECK(laid.plan.placed.centre.x == Approx(wanted.x).margin(1e-5));
+      CHECK(laid.plan.placed.centre.y == Approx(wanted.y).margin(1e-5));
+      Order changed = order;
+      changed.lines[0].placements[0] = laid.asked;
+      CHECK(planOrder(changed, shop, sample::shippedRules()).placements[0].placed ==
+            laid.plan.placed);
+    }
+  }
 }
 
 TEST_CASE("an order made in code with a broken reference is refused, not guessed", "[planner]") {

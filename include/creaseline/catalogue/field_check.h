@@ -22,7 +22,7 @@ struct LengthRange {
 // A number without a unit is read in `bareUnit`; fractions and decimal commas serve.
 [[nodiscard]] Result<Length> checkLengthText(std::string_view text, LengthUnit bareUnit,
                                              const LengthRange& range);
-[[nodiscard]] Result<Length> checkMoveDown(std::string_view text, LengthUnit bareUnit);
+[[nodiscard]] Result<Length> checkMove(std::string_view text, LengthUnit bareUnit);
 [[nodiscard]] Result<Length> checkMeasure(std::string_view text, LengthUnit bareUnit,
                                           Measure measure);
 [[nodiscard]] Result<Length> checkDesignSide(std::string_view text, LengthUnit bareUnit);

@@ -18,6 +18,7 @@ struct OrderPlacement {
   DesignId design;
   double scale = 1.0;  // of the design as drawn
   Length moveDown;     // on top of the rule, away from the landmark; negative is nearer
+  Length moveRight;    // on top of the rule, along the panel's x axis; negative is the other way
   Angle turn;          // on top of the rule
   // Frames may lie turned on the garment by so much besides the ways that the shop lists; the
   // design reads as without.

@@ -37,11 +37,26 @@ class LivePlanner {
   LivePlanner(LivePlanner&&) noexcept;
   LivePlanner& operator=(LivePlanner&&) noexcept;
 
-  // The answer for one size of a line as if its placement were `asked`, without findings and
-  // without the turn and the scale at which rejected frames would do. Of a design that is sewn in
-  // several hoopings, the first. Throws InputError where line and size do not go together.
-  [[nodiscard]] PlacementPlan plan(std::size_t line, std::size_t placement, const SizeName& size,
-                                   const OrderPlacement& asked);
+  // One size of a line at one of its placements.
+  struct Spot {
+    std::size_t line = 0;
+    std::size_t placement = 0;
+    SizeName size;
+  };
+  // The answer as if the placement were `asked`, without findings and without the turn and the
+  // scale at which rejected frames would do. Of a design that is sewn in several hoopings, the
+  // first. Throws InputError where line and size do not go together.
+  [[nodiscard]] PlacementPlan plan(const Spot& spot, const OrderPlacement& asked);
+
+  // What the order must ask for so that the centre of the design lies at `centre` (panel
+  // coordinates, millimetres) on a garment of this size, and the answer to that. Without a rule for
+  // the placement nothing can be moved: `asked` and its answer.
+  struct Laid {
+    OrderPlacement asked;
+    Point byRule;  // where the rule alone has it: its height, and sideways as at the height laid
+    PlacementPlan plan;
+  };
+  [[nodiscard]] Laid planAt(const Spot& spot, const OrderPlacement& asked, Point centre);
 
  private:
   struct Prepared;

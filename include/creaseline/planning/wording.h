@@ -32,6 +32,10 @@ namespace creaseline {
 [[nodiscard]] std::string facingPhrase(PanelName panel, Angle direction);
 // "the collar seam", "the face edge", "the cuff": where the panel's coordinates begin.
 [[nodiscard]] std::string datumPhrase(PanelName panel);
+// Side of a panel that lies towards +x (`right`) or -x, as one says it at the hooping table. The
+// front faces the viewer, so its right is the wearer's left; back and hood are seen from behind.
+// A sleeve lies on its fold with the cuff on top: there the sides are the garment's front and back.
+[[nodiscard]] std::string sideOfPanel(PanelName panel, bool right);
 // "front, wearer's left (viewer's right)"
 [[nodiscard]] std::string sidePhrase(const Location& location);
 // "left 6 mm, right 6 mm, up 8 mm, down 3 mm, turned 2.1°", each rounded down
