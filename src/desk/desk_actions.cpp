@@ -74,6 +74,8 @@ void DeskActions::makeEditing() {
       add(name("moveUp"), tr("&Further up"), {}, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Up));
   moveDown = add(name("moveDown"), tr("Further d&own"), {},
                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Down));
+  byRule = add(name("byRule"), tr("Back to the ru&le"), {},
+               QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R));
 }
 
 QAction* DeskActions::choice(QActionGroup& group, const QString& name, const QString& text,
@@ -133,7 +135,7 @@ void DeskActions::makeMenus(QUndoStack& undoStack) {
   edit->addMenu(addGarment);
   edit->addMenu(addPlace);
   edit->addSeparator();
-  edit->addActions({duplicate, remove, moveUp, moveDown});
+  edit->addActions({duplicate, remove, moveUp, moveDown, byRule});
 
   QMenu* view = window_.menuBar()->addMenu(tr("&View"));
   view->addActions({zoomIn, zoomOut, fit});

@@ -38,6 +38,7 @@ class DeskActions {
   QAction* remove = nullptr;
   QAction* moveUp = nullptr;
   QAction* moveDown = nullptr;
+  QAction* byRule = nullptr;  // neither moved nor turned
   QAction* zoomIn = nullptr;
   QAction* zoomOut = nullptr;
   QAction* fit = nullptr;

@@ -50,6 +50,17 @@ void DeskWindow::Parts::connectEditing() {
                      : selection_.chooseLine(moved(spot.line));
     };
   };
+  onSpot(actions_.byRule, [this](const OrderEdits& make, const Spot& spot) {
+    if (spot.placement) {
+      edit(make.byRule(spot.line, *spot.placement));
+    }
+  });
+  QObject::connect(&tablePanel_->canvas(), &TableCanvas::laid, &window_,
+                   [this](const LivePlanner::Spot& spot, const OrderPlacement& asked, bool nudged) {
+                     if (const auto make = edits()) {
+                       edit(make->laid(spot.line, spot.placement, asked, nudged));
+                     }
+                   });
   onSpot(actions_.moveUp, shift(-1));
   onSpot(actions_.moveDown, shift(1));
   for (QMenu* menu : {actions_.addGarment, actions_.addPlace}) {
@@ -78,6 +89,13 @@ void DeskWindow::Parts::updateEditing() {
   actions_.remove->setEnabled(make && spot);
   actions_.moveUp->setEnabled(make && spot && make->mayShift(*spot, -1));
   actions_.moveDown->setEnabled(make && spot && make->mayShift(*spot, 1));
+  const OrderPlacement* place =
+      make && spot && spot->placement
+          ? &document_.planned()->order()->lines[spot->line].placements[*spot->placement]
+          : nullptr;
+  actions_.byRule->setEnabled(
+      place != nullptr &&
+      (place->moveDown != Length() || place->moveRight != Length() || place->turn != Angle()));
   actions_.save->setEnabled(document_.modified());
   actions_.saveAs->setEnabled(make.has_value());
 }

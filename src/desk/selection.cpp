@@ -84,6 +84,7 @@ void Selection::choose(std::size_t line, std::size_t placement, const SizeName& 
   const auto before = std::tuple(line_, placement_, size_, wholeLine_);
   if (line != line_ || placement != placement_) {
     hooping_ = 0;
+    compared_.reset();
   }
   line_ = line;
   placement_ = placement;
@@ -100,6 +101,17 @@ void Selection::chooseHooping(std::size_t hooping) {
     hooping_ = hooping;
     Q_EMIT changed();
   }
+}
+
+void Selection::compare(const SizeName& size) {
+  compared_ = compared_ == size || size == size_ ? std::nullopt : std::optional(size);
+  Q_EMIT changed();
+}
+
+const PlacementPlan* Selection::compared() const {
+  return empty() || !compared_ || *compared_ == size_
+             ? nullptr
+             : planned_->find(line_, placement_, *compared_);
 }
 
 void Selection::settle() {

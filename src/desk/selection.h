@@ -43,6 +43,10 @@ class Selection : public QObject {
   void chooseSize(const SizeName& size);
   void choose(std::size_t line, std::size_t placement, const SizeName& size);
   void chooseHooping(std::size_t hooping);
+  // A second size of the same place, drawn over the first; the same again takes it away. It goes
+  // by itself when another line or place is chosen.
+  void compare(const SizeName& size);
+  [[nodiscard]] const PlacementPlan* compared() const;  // null if none is
 
  Q_SIGNALS:
   void changed();
@@ -57,6 +61,7 @@ class Selection : public QObject {
   std::size_t hooping_ = 0;
   bool wholeLine_ = false;
   SizeName size_;
+  std::optional<SizeName> compared_;
 };
 
 }  // namespace creaseline::desk

@@ -3,6 +3,8 @@
 #include "desk/size_rail.h"
 
 #include <QEvent>
+#include <QKeyEvent>
+#include <QMouseEvent>
 #include <QPainter>
 #include <QScopedValueRollback>
 #include <QScrollBar>
@@ -59,6 +61,11 @@ class SizeDelegate : public QStyledItemDelegate {
       painter->setPen(QPen(palette.color(QPalette::Text), 1, Qt::DotLine));
       painter->setBrush(Qt::NoBrush);
       painter->drawRoundedRect(cell.adjusted(4, 4, -4, -4), 4, 4);
+    }
+    if (rail_.isCompared(plan.size)) {
+      painter->setPen(QPen(comparedColour(palette), 2, Qt::DashLine));
+      painter->setBrush(Qt::NoBrush);
+      painter->drawRoundedRect(cell.adjusted(1, 1, -1, -1), 6, 6);
     }
     const int words = textHeight(option.fontMetrics);
     paintGarment(*painter, plan, palette,
@@ -138,6 +145,11 @@ SizeRail::SizeRail(SizeModel& model, Selection& selection, QWidget* parent)
   connect(&selection_, &Selection::changed, this, &SizeRail::followSelection);
 }
 
+bool SizeRail::isCompared(const SizeName& size) const {
+  const PlacementPlan* compared = selection_.compared();
+  return compared != nullptr && compared->size == size;
+}
+
 QSize SizeRail::minimumSizeHint() const {
   return {3 * kLeastCell, kLeastPicture + textHeight(fontMetrics()) + 2 * kMargin};
 }
@@ -162,6 +174,33 @@ void SizeRail::currentChanged(const QModelIndex& current, const QModelIndex& pre
   }
   const QScopedValueRollback guard(following_, true);
   selection_.chooseSize(SizeName(toUtf8(current.data().toString())));
+}
+
+// With Control a size is laid over the one on the table instead of taking its place.
+void SizeRail::compareWith(const QModelIndex& index) {
+  if (index.isValid()) {
+    selection_.compare(SizeName(toUtf8(index.data().toString())));
+    viewport()->update();
+  }
+}
+
+void SizeRail::mousePressEvent(QMouseEvent* event) {
+  if (event->modifiers() & Qt::ControlModifier) {
+    compareWith(indexAt(event->position().toPoint()));
+    return;
+  }
+  QListView::mousePressEvent(event);
+}
+
+void SizeRail::keyPressEvent(QKeyEvent* event) {
+  const bool control = event->modifiers() & Qt::ControlModifier;
+  if (control && (event->key() == Qt::Key_Left || event->key() == Qt::Key_Right)) {
+    const PlacementPlan* compared = selection_.compared();
+    const int from = compared == nullptr ? currentIndex().row() : model_.rowOf(compared->size);
+    compareWith(model_.index(from + (event->key() == Qt::Key_Right ? 1 : -1), 0));
+    return;
+  }
+  QListView::keyPressEvent(event);
 }
 
 void SizeRail::resizeEvent(QResizeEvent* event) {

@@ -19,15 +19,19 @@ class SizeRail : public QListView {
 
   // Pixels of the widget for one millimetre of garment; the same for all sizes shown.
   [[nodiscard]] double pixelsPerMm() const { return pixelsPerMm_; }
+  [[nodiscard]] bool isCompared(const SizeName& size) const;
   QSize minimumSizeHint() const override;
   QSize sizeHint() const override;
 
  protected:
   void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
   void changeEvent(QEvent* event) override;
 
  private:
+  void compareWith(const QModelIndex& index);
   void followSelection();
   void fitScale();
 

@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
-// View transform, input and painting of the table.
+// View and painting of the table; the hand on it is in table_hand.cpp.
 #include "desk/table_canvas.h"
 
 #include <QAccessible>
-#include <QKeyEvent>
 #include <QPainter>
 #include <QWheelEvent>
 #include <algorithm>
@@ -18,9 +17,9 @@ namespace {
 
 constexpr double kZoomStep = 1.25;
 constexpr double kWheelNotch = 120.0;
-constexpr double kPanStep = 40.0;    // pixels
 constexpr double kFitMargin = 34.0;  // pixels round the garment, where labels find room
 constexpr double kPixelsPerInch = 96.0;
+constexpr double kGripRadius = 6.0;  // pixels
 
 }  // namespace
 
@@ -29,27 +28,58 @@ TableCanvas::TableCanvas(QWidget* parent) : QWidget(parent) {
   setAccessibleName(tr("Table: the garment with design and frame"));
   setFocusPolicy(Qt::StrongFocus);
   setCursor(Qt::OpenHandCursor);
+  setMouseTracking(true);
 }
 
-void TableCanvas::setPicture(std::shared_ptr<const PlannedOrder> planned, const PlacementPlan* plan,
-                             const QString& why) {
-  planned_ = std::move(planned);
-  why_ = why;
-  drawing_.reset();
-  if (plan != nullptr && plan->garment && plan->garment->panel(plan->panel) != nullptr) {
-    drawing_.emplace(*plan, *planned_->shop(), planned_->units());
-    cloth_ = planned_->clothColour(plan->line);
+TableCanvas::~TableCanvas() = default;
+
+void TableCanvas::setPicture(Picture picture) {
+  const bool same = picture.spot.line == picture_.spot.line &&
+                    picture.spot.placement == picture_.spot.placement &&
+                    picture.spot.size == picture_.spot.size;
+  const bool planned = picture.planned && picture.planned->order() == picture.planned->plannedFor();
+  // What was laid stays on show until its plan is here.
+  if (!same || planned || picture.plan == nullptr) {
+    laid_.reset();
   }
-  if (fitted_) {
+  if (!same) {
+    giveUp();
+  }
+  picture_ = std::move(picture);
+  draw();
+  if (fitted_ && grip_ == Grip::Nothing) {
     fit();
   }
   describe();
   update();
 }
 
+const PlacementPlan* TableCanvas::shownPlan() const {
+  return drag_ ? &drag_->plan() : laid_ ? laid_.get() : picture_.plan;
+}
+
+// The drawing looks at the plan that is shown.
+void TableCanvas::draw() {
+  drawing_.reset();
+  comparedDrawing_.reset();
+  const auto drawable = [](const PlacementPlan* plan) {
+    return plan != nullptr && plan->garment && plan->garment->panel(plan->panel) != nullptr;
+  };
+  if (const PlacementPlan* plan = shownPlan(); picture_.plan != nullptr && drawable(plan)) {
+    drawing_.emplace(*plan, *picture_.planned->shop(), picture_.planned->units());
+    cloth_ = picture_.planned->clothColour(picture_.spot.line);
+    if (drawable(picture_.compared) && picture_.compared->panel == plan->panel) {
+      comparedDrawing_.emplace(*picture_.compared, *picture_.planned->shop(),
+                               picture_.planned->units());
+    }
+  }
+}
+
 void TableCanvas::setStale(bool stale) {
   if (stale_ != stale) {
     stale_ = stale;
+    laid_.reset();
+    draw();
     describe();
     update();
   }
@@ -57,13 +87,15 @@ void TableCanvas::setStale(bool stale) {
 
 // Screen readers get the numbers that the picture shows.
 void TableCanvas::describe() {
-  QString text = why_;
+  QString text = picture_.why;
   if (drawing_) {
     text = drawing_->caption();
-    const DrawingStyle style = drawingStyle(palette(), pixelsPerMm_, cloth_);
     for (const DrawnLabel& label :
-         drawing_->labels(style, drawing_->extent().marginsAdded({100.0, 100.0, 100.0, 100.0}))) {
+         drawing_->labels(style(), drawing_->extent().marginsAdded({100.0, 100.0, 100.0, 100.0}))) {
       text += QStringLiteral("; ") + label.text;
+    }
+    if (picture_.compared != nullptr) {
+      text += tr("; size %1 drawn over it").arg(toQString(picture_.compared->size.text()));
     }
   }
   if (stale_) {
@@ -103,6 +135,21 @@ QPointF TableCanvas::toScene(QPointF widgetPoint) const {
   return centre_ + (widgetPoint - QRectF(rect()).center()) / pixelsPerMm_;
 }
 
+QPointF TableCanvas::toWidget(QPointF scenePoint) const {
+  return QRectF(rect()).center() + (scenePoint - centre_) * pixelsPerMm_;
+}
+
+// What the labels may take up, in the scene.
+QRectF TableCanvas::area() const {
+  return {toScene({6.0, 6.0}), toScene({width() - 6.0, height() - 6.0})};
+}
+
+DrawingStyle TableCanvas::style() const {
+  DrawingStyle style = drawingStyle(palette(), pixelsPerMm_, cloth_);
+  style.showRoom = drag_ != nullptr;
+  return style;
+}
+
 // The garment's point under the pointer stays under it.
 void TableCanvas::zoomAt(QPointF widgetPoint, double factor) {
   const QPointF held = toScene(widgetPoint);
@@ -140,59 +187,6 @@ void TableCanvas::wheelEvent(QWheelEvent* event) {
   event->accept();
 }
 
-void TableCanvas::mousePressEvent(QMouseEvent* event) {
-  if (event->button() == Qt::LeftButton || event->button() == Qt::MiddleButton) {
-    dragFrom_ = event->position();
-    setCursor(Qt::ClosedHandCursor);
-  }
-}
-
-void TableCanvas::mouseMoveEvent(QMouseEvent* event) {
-  if (dragFrom_) {
-    pan(event->position() - *dragFrom_);
-    dragFrom_ = event->position();
-  }
-}
-
-void TableCanvas::mouseReleaseEvent(QMouseEvent*) {
-  dragFrom_.reset();
-  setCursor(Qt::OpenHandCursor);
-}
-
-void TableCanvas::mouseDoubleClickEvent(QMouseEvent*) {
-  fit();
-}
-
-void TableCanvas::keyPressEvent(QKeyEvent* event) {
-  switch (event->key()) {
-    case Qt::Key_Plus:
-    case Qt::Key_Equal:
-      zoomIn();
-      break;
-    case Qt::Key_Minus:
-      zoomOut();
-      break;
-    case Qt::Key_0:
-    case Qt::Key_Home:
-      fit();
-      break;
-    case Qt::Key_Left:
-      pan({kPanStep, 0.0});
-      break;
-    case Qt::Key_Right:
-      pan({-kPanStep, 0.0});
-      break;
-    case Qt::Key_Up:
-      pan({0.0, kPanStep});
-      break;
-    case Qt::Key_Down:
-      pan({0.0, -kPanStep});
-      break;
-    default:
-      QWidget::keyPressEvent(event);
-  }
-}
-
 void TableCanvas::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
@@ -201,10 +195,15 @@ void TableCanvas::paintEvent(QPaintEvent*) {
     paintPicture(painter);
   } else {
     painter.setPen(mutedText(palette()));
-    painter.drawText(rect().adjusted(24, 24, -24, -24), Qt::AlignCenter | Qt::TextWordWrap, why_);
+    painter.drawText(rect().adjusted(24, 24, -24, -24), Qt::AlignCenter | Qt::TextWordWrap,
+                     picture_.why);
   }
   if (stale_) {
-    paintStale(painter);
+    QColor veil = tableGround(palette());
+    veil.setAlphaF(0.55F);
+    painter.fillRect(rect(), veil);
+    paintPlate(painter, tr("Last good plan, not up to date"),
+               stateColour(Severity::Watch, palette()), true);
   }
   if (hasFocus()) {
     painter.setPen(QPen(palette().color(QPalette::Highlight), 2));
@@ -214,31 +213,83 @@ void TableCanvas::paintEvent(QPaintEvent*) {
 }
 
 void TableCanvas::paintPicture(QPainter& painter) const {
-  const DrawingStyle style = drawingStyle(palette(), pixelsPerMm_, cloth_);
   painter.save();
   painter.translate(QRectF(rect()).center());
   painter.scale(pixelsPerMm_, pixelsPerMm_);
   painter.translate(-centre_);
-  const QRectF area(toScene({6.0, 6.0}), toScene({width() - 6.0, height() - 6.0}));
-  drawing_->paint(painter, style, area);
+  drawing_->paint(painter, style(), area());
+  if (comparedDrawing_) {
+    paintCompared(painter);
+  }
   painter.restore();
+  if (comparedDrawing_) {
+    paintPlate(
+        painter,
+        tr("Size %1, over it size %2")
+            .arg(toQString(shownPlan()->size.text()), toQString(picture_.compared->size.text())),
+        comparedColour(palette()), true);
+  }
+  paintHand(painter);
 }
 
-void TableCanvas::paintStale(QPainter& painter) const {
-  QColor veil = tableGround(palette());
-  veil.setAlphaF(0.55F);
-  painter.fillRect(rect(), veil);
-  const QString text = tr("Last good plan, not up to date");
+// Both sizes lie on the mark that panels begin at; of the other one only lines are drawn.
+void TableCanvas::paintCompared(QPainter& painter) const {
+  DrawingStyle over = style();
+  const QColor colour = comparedColour(palette());
+  over.palette.cloth = over.palette.neighbour = Qt::transparent;
+  over.palette.line = over.palette.faintLine = colour;
+  over.palette.designLine = over.palette.frame = colour;
+  over.palette.designTone = Qt::transparent;
+  over.threadColours = false;
+  over.showKeepOuts = over.showDimensions = over.showSides = over.showTurn = false;
+  over.showCaption = over.showLabels = over.showRoom = false;
+  comparedDrawing_->paint(painter, over, area());
+}
+
+// What a hand can take hold of, and while it does, what the design has caught on.
+void TableCanvas::paintHand(QPainter& painter) const {
+  const auto grip = turnGripAt();
+  if (!grip || stale_) {
+    return;
+  }
+  const QColor accent = palette().color(QPalette::Highlight);
+  if (drag_) {
+    const PlacementDrag::Caught& caught = drag_->caught();
+    const QPointF centre = toWidget(drawing_->toScene(drag_->centre()));
+    painter.setPen(QPen(accent, 1.5, Qt::DashLine));
+    if (caught.centreLine || caught.ruleSideways) {
+      painter.drawLine(QPointF(centre.x(), 0.0), QPointF(centre.x(), height()));
+    }
+    if (caught.ruleHeight) {
+      painter.drawLine(QPointF(0.0, centre.y()), QPointF(width(), centre.y()));
+    }
+    paintPlate(painter, drag_->words(),
+               drag_->plan().frame ? accent : stateColour(Severity::Stop, palette()), false);
+  }
+  if (hasFocus() || underMouse()) {
+    painter.setPen(QPen(accent, 1.6));
+    painter.setBrush(palette().color(QPalette::Base));
+    painter.drawEllipse(*grip, kGripRadius, kGripRadius);
+    painter.setBrush(Qt::NoBrush);
+    painter.drawArc(QRectF(grip->x() - 3.0, grip->y() - 3.0, 6.0, 6.0), 30 * 16, 270 * 16);
+  }
+}
+
+void TableCanvas::paintPlate(QPainter& painter, const QString& text, const QColor& edge,
+                             bool atTop) const {
   QFont bold = font();
   bold.setBold(true);
   painter.setFont(bold);
-  const QRect words = QFontMetrics(bold).boundingRect(text);
-  QRectF plate(0, 0, words.width() + 28, words.height() + 12);
-  plate.moveCenter({width() / 2.0, plate.height() / 2.0 + 10.0});
-  painter.setPen(QPen(stateColour(Severity::Watch, palette()), 1.5));
+  const QRectF room = QRectF(rect()).adjusted(24.0, 10.0, -24.0, -10.0);
+  const int flags = Qt::AlignCenter | Qt::TextWordWrap;
+  QRectF plate = painter.boundingRect(room, flags, text).adjusted(-14.0, -6.0, 14.0, 6.0);
+  plate.moveCenter({width() / 2.0,
+                    atTop ? plate.height() / 2.0 + 10.0 : height() - plate.height() / 2.0 - 10.0});
+  painter.setPen(QPen(edge, 1.5));
   painter.setBrush(palette().color(QPalette::Base));
   painter.drawRoundedRect(plate, 4, 4);
-  painter.drawText(plate, Qt::AlignCenter, text);
+  painter.setPen(palette().color(QPalette::Text));
+  painter.drawText(plate, flags, text);
 }
 
 }  // namespace creaseline::desk

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The table: one garment panel flat, with design, frame, keep-outs and dimension lines. Zooms and
-// pans; draws through the one drawing that the sheets use, too.
+// pans; the design can be laid elsewhere and turned by hand, a dimension typed. Draws through the
+// one drawing that the sheets use, too.
 #pragma once
 
 #include <QWidget>
@@ -8,9 +9,12 @@
 #include <optional>
 
 #include "creaseline/sheets/garment_drawing.h"
+#include "desk/placement_drag.h"
 #include "desk/planned_order.h"
 
 namespace creaseline::desk {
+
+class FieldEdit;
 
 class TableCanvas : public QWidget {
   Q_OBJECT
@@ -19,11 +23,19 @@ class TableCanvas : public QWidget {
   static constexpr double kLeastPixelsPerMm = 0.05;
   static constexpr double kMostPixelsPerMm = 40.0;
 
-  explicit TableCanvas(QWidget* parent = nullptr);
+  // What is on the table.
+  struct Picture {
+    std::shared_ptr<const PlannedOrder> planned;
+    LivePlanner::Spot spot;                   // in the order as it is now
+    const PlacementPlan* plan = nullptr;      // belongs to `planned`; null clears the table
+    const PlacementPlan* compared = nullptr;  // another size, drawn over it; or null
+    QString why;                              // shown on an empty table
+  };
 
-  // `plan` belongs to `planned`; null clears the table and shows `why` instead.
-  void setPicture(std::shared_ptr<const PlannedOrder> planned, const PlacementPlan* plan,
-                  const QString& why = {});
+  explicit TableCanvas(QWidget* parent = nullptr);
+  ~TableCanvas() override;
+
+  void setPicture(Picture picture);
   // Greys the picture and says over it that it is the last good plan.
   void setStale(bool stale);
 
@@ -31,6 +43,11 @@ class TableCanvas : public QWidget {
   [[nodiscard]] QPointF centre() const { return centre_; }  // scene point in the middle
   // Of the garment's true size on this screen.
   [[nodiscard]] int percentOfTrueSize() const;
+  // Where a hand takes hold of the design, to move it and to turn it; nothing without a design.
+  [[nodiscard]] std::optional<QPointF> designAt() const;
+  [[nodiscard]] std::optional<QPointF> turnGripAt() const;
+  // The plate of a dimension, on which one clicks to type it.
+  [[nodiscard]] std::optional<QRectF> dimensionAt(Dimension dimension) const;
 
   void zoomIn();
   void zoomOut();
@@ -41,6 +58,9 @@ class TableCanvas : public QWidget {
 
  Q_SIGNALS:
   void zoomChanged();
+  // The design was laid so; `nudged`: by keys.
+  void laid(const creaseline::LivePlanner::Spot& spot, const creaseline::OrderPlacement& asked,
+            bool nudged);
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -51,24 +71,57 @@ class TableCanvas : public QWidget {
   void mouseReleaseEvent(QMouseEvent* event) override;
   void mouseDoubleClickEvent(QMouseEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
 
  private:
+  enum class Grip { Nothing, Garment, Design, Turn };
+
   void zoomAt(QPointF widgetPoint, double factor);
   void pan(QPointF pixels);
   [[nodiscard]] QPointF toScene(QPointF widgetPoint) const;
+  [[nodiscard]] QPointF toWidget(QPointF scenePoint) const;
+  [[nodiscard]] QRectF area() const;
+  [[nodiscard]] DrawingStyle style() const;
+  [[nodiscard]] const PlacementPlan* shownPlan() const;
+  void draw();
   void describe();
   void paintPicture(QPainter& painter) const;
-  void paintStale(QPainter& painter) const;
+  void paintCompared(QPainter& painter) const;
+  void paintHand(QPainter& painter) const;
+  void paintPlate(QPainter& painter, const QString& text, const QColor& edge, bool atTop) const;
 
-  std::shared_ptr<const PlannedOrder> planned_;
+  // The hand, in table_hand.cpp.
+  [[nodiscard]] Grip gripAt(QPointF widgetPoint) const;
+  [[nodiscard]] std::optional<Dimension> dimensionUnder(QPointF widgetPoint) const;
+  void showGrip(QPointF widgetPoint);
+  bool take(Grip grip, QPointF widgetPoint);
+  void follow(QPointF widgetPoint, bool free);
+  void letGo(bool nudged);
+  void giveUp();
+  bool nudge(int right, int down);
+  bool turnBy(double degrees);
+  void typeDimension(Dimension dimension);
+  void closeEditor();
+
+  Picture picture_;
   std::optional<GarmentDrawing> drawing_;
+  std::optional<GarmentDrawing> comparedDrawing_;
   std::optional<Colour> cloth_;
-  QString why_;
   double pixelsPerMm_ = 1.0;
   QPointF centre_;
   bool fitted_ = true;  // until the user zooms or pans
   bool stale_ = false;
-  std::optional<QPointF> dragFrom_;
+
+  Grip grip_ = Grip::Nothing;
+  QPointF heldAt_;           // where the hand took hold
+  QPointF lastAt_;           // where it was last
+  Point centreHeld_;         // of the design, then
+  double turnHeld_ = 0.0;    // degrees between the design's turn and the hand's direction, then
+  bool beyondSlop_ = false;  // moved so far that it is no click
+  std::unique_ptr<PlacementDrag> drag_;
+  // What the hand has laid, until it is planned.
+  std::unique_ptr<PlacementPlan> laid_;
+  FieldEdit* editor_ = nullptr;
 };
 
 }  // namespace creaseline::desk

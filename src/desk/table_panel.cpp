@@ -76,7 +76,11 @@ TablePanel::TablePanel(Selection& selection, const QList<QAction*>& zoomActions,
 void TablePanel::showSelection(const std::shared_ptr<const PlannedOrder>& planned) {
   fillPlaces(*planned);
   fillHoopings(*planned);
-  canvas_->setPicture(planned, selection_.current(), emptyText(*planned));
+  canvas_->setPicture({planned,
+                       {selection_.line(), selection_.placement(), selection_.size()},
+                       selection_.current(),
+                       selection_.compared(),
+                       emptyText(*planned)});
 }
 
 QString TablePanel::emptyText(const PlannedOrder& planned) {

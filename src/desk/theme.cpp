@@ -111,6 +111,10 @@ QColor tableGround(const QPalette& palette) {
       .palette.ground;
 }
 
+QColor comparedColour(const QPalette& palette) {
+  return isDark(palette) ? QColor(0xe0, 0x8a, 0xd0) : QColor(0x96, 0x2d, 0x86);
+}
+
 QString stateShape(Severity severity) {
   switch (severity) {
     case Severity::Stop:

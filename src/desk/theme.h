@@ -24,6 +24,9 @@ namespace creaseline::desk {
 [[nodiscard]] QColor mutedText(const QPalette& palette);
 // Thin lines between parts.
 [[nodiscard]] QColor hairline(const QPalette& palette);
+// Lines of a second size over the first; contrast of at least 3 to 1 on the table's ground (W3C
+// WCAG 2.2, success criterion 1.4.11).
+[[nodiscard]] QColor comparedColour(const QPalette& palette);
 // Ground of the table canvas and of the size rail.
 [[nodiscard]] QColor tableGround(const QPalette& palette);
 

@@ -43,8 +43,10 @@ bool isNamed(const KeepOut& keepOut) {
 }  // namespace
 
 void GarmentDrawing::Scene::addLabel(const std::vector<SceneLabelLine>& texts, double width,
-                                     QPointF wanted, std::optional<QPointF> anchor) {
+                                     QPointF wanted, std::optional<QPointF> anchor,
+                                     std::optional<Dimension> dimension) {
   SceneLabel label;
+  label.dimension = dimension;
   label.wanted = wanted;
   label.anchor = anchor;
   double widest = 0.0;
@@ -161,11 +163,11 @@ void GarmentDrawing::addDimensions(Scene& scene, const DrawingStyle& style) cons
   scene.addLabel({{toQString(formatLength(placed.drop, units_)), value},
                   {toQString(landmarkPhrase(placed.from)), small}},
                  width, {dropX + dropSide * outward, (landmark.y() + nearEdge.y()) / 2.0},
-                 QPointF(dropX, (landmark.y() + nearEdge.y()) / 2.0));
+                 QPointF(dropX, (landmark.y() + nearEdge.y()) / 2.0), Dimension::Drop);
   scene.addLabel({{toQString(formatLength(placed.centreOffset, units_)), value},
                   {QStringLiteral("to the centre"), small}},
                  width, {centreX - dropSide * outward, (landmark.y() + centre.y()) / 2.0},
-                 QPointF(centreX, (landmark.y() + centre.y()) / 2.0));
+                 QPointF(centreX, (landmark.y() + centre.y()) / 2.0), Dimension::Centre);
   if (roundToMark(placed.lateral, units_) != Length()) {
     const double y = around.bottom() + gap;
     const QPointF crease = toScene({placed.centre.x - placed.lateral.mm(), placed.centre.y});
@@ -175,7 +177,7 @@ void GarmentDrawing::addDimensions(Scene& scene, const DrawingStyle& style) cons
     const QPointF middle((crease.x() + centre.x()) / 2.0, y);
     scene.addLabel({{toQString(formatLength(abs(placed.lateral), units_)), value},
                     {QStringLiteral("from ") + toQString(centreLinePhrase(plan_)), small}},
-                   width, middle + QPointF(0.0, 6.0 * unit), middle);
+                   width, middle + QPointF(0.0, 6.0 * unit), middle, Dimension::Sideways);
   }
 }
 

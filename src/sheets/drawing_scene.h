@@ -25,6 +25,7 @@ struct SceneLabel {
   QPointF wanted;                 // centre of the plate
   std::optional<QPointF> anchor;  // what a leader leads to if the label had to move away
   QSizeF size;
+  std::optional<Dimension> dimension;
 };
 
 struct GarmentDrawing::Scene {
@@ -37,7 +38,7 @@ struct GarmentDrawing::Scene {
 
   // Adds a label whose texts wrap at `width`.
   void addLabel(const std::vector<SceneLabelLine>& texts, double width, QPointF wanted,
-                std::optional<QPointF> anchor);
+                std::optional<QPointF> anchor, std::optional<Dimension> dimension = {});
   // A closed outline as an obstacle for labels, `half` as wide to either side.
   void addOutline(QPolygonF outline, double half, double cost);
   // A line as an obstacle for labels.

@@ -242,7 +242,8 @@ std::vector<DrawnLabel> GarmentDrawing::labels(const DrawingStyle& style,
       words << line.text;
     }
     const QPointF off = laidOut.places[i]->center() - laidOut.labels[i].wanted;
-    result.push_back({words.join(u' '), *laidOut.places[i], off.manhattanLength() > style.unit});
+    result.push_back({words.join(u' '), *laidOut.places[i], off.manhattanLength() > style.unit,
+                      laidOut.labels[i].dimension});
   }
   return result;
 }

@@ -12,6 +12,7 @@
 #include <QRectF>
 #include <QString>
 #include <QTransform>
+#include <optional>
 #include <vector>
 
 #include "creaseline/base/units.h"
@@ -21,11 +22,15 @@
 
 namespace creaseline {
 
+// The dimensions that say where the design goes.
+enum class Dimension { Drop, Centre, Sideways };
+
 // A text on its plate, as laid out.
 struct DrawnLabel {
   QString text;        // lines joined by a blank
   QRectF plate;        // scene millimetres
   bool moved = false;  // away from its place, so that a leader leads to it
+  std::optional<Dimension> dimension;
 };
 
 class GarmentDrawing {
