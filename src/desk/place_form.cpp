@@ -82,7 +82,7 @@ void PlaceForm::makeFields() {
   connect(frameTurn_, &FieldEdit::committed, this, [this](const QString& text) {
     Q_EMIT edited(edits().frameTurn(line_, placement_, *checkTurn(toUtf8(text))));
   });
-  split_ = new QCheckBox(tr("Se&veral hoopings"), this);
+  split_ = new QCheckBox(tr("&Several hoopings"), this);
   split_->setObjectName(QStringLiteral("placeSplit"));
   split_->setToolTip(
       tr("Where no frame holds the design whole, sew it in parts that meet on register marks"));
