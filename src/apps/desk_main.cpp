@@ -10,6 +10,7 @@
 
 #include "creaseline/base/error.h"
 #include "creaseline/catalogue/load.h"
+#include "creaseline/desk/desk_language.h"
 #include "creaseline/desk/desk_window.h"
 
 namespace {
@@ -38,6 +39,8 @@ int main(int count, char** words) {
   QApplication::setApplicationName(QStringLiteral("creaseline"));
   QApplication::setApplicationDisplayName(QStringLiteral("Creaseline"));
   QApplication::setApplicationVersion(QStringLiteral(CREASELINE_VERSION));
+
+  const creaseline::DeskLanguage language(settingsFile());
 
   QCommandLineParser parser;
   parser.setApplicationDescription(

@@ -14,6 +14,7 @@ DeskActions::DeskActions(QMainWindow& window, QUndoStack& undoStack) : window_(w
   makeActions();
   makeEditing();
   makeChoices();
+  makeLanguages();
   makeMenus(undoStack);
   makeToolBar();
 }
@@ -105,6 +106,16 @@ void DeskActions::makeChoices() {
       ->setToolTip(tr("Inches to a sixteenth"));
 }
 
+void DeskActions::makeLanguages() {
+  languages = new QActionGroup(&window_);
+  choice(*languages, QStringLiteral("languageSystem"), tr("&As the system"), kSystemLanguage);
+  // Not translated: who does not read the language on show must find the own one.
+  choice(*languages, QStringLiteral("languageEnglish"), QStringLiteral("&English"),
+         static_cast<int>(Language::English));
+  choice(*languages, QStringLiteral("languageSpanish"), QStringLiteral("E&spañol"),
+         static_cast<int>(Language::Spanish));
+}
+
 void DeskActions::makeMenus(QUndoStack& undoStack) {
   QMenu* file = window_.menuBar()->addMenu(tr("&File"));
   file->addActions({newOrder, openOrder, openShop, openDemo});
@@ -142,6 +153,7 @@ void DeskActions::makeMenus(QUndoStack& undoStack) {
   view->addSeparator();
   view->addMenu(tr("&Units"))->addActions(lengthUnits->actions());
   view->addMenu(tr("Ruler &mark"))->addActions(rulerMarks->actions());
+  view->addMenu(tr("&Language"))->addActions(languages->actions());
   view->addSeparator();
   view->addActions({goToOrder, goToTable, goToSizes, goToReasons, goToFindings, goToDetails});
   window_.menuBar()->addMenu(tr("&Help"))->addAction(about);
@@ -189,6 +201,21 @@ UnitChoice DeskActions::chosenUnits(UnitChoice base) const {
     base.mark = static_cast<RulerMark>(mark->data().toInt());
   }
   return base;
+}
+
+std::optional<Language> DeskActions::chosenLanguage() const {
+  const QAction* chosen = languages->checkedAction();
+  if (chosen == nullptr || chosen->data().toInt() == kSystemLanguage) {
+    return std::nullopt;
+  }
+  return static_cast<Language>(chosen->data().toInt());
+}
+
+void DeskActions::showLanguage(std::optional<Language> language) {
+  const int shown = language ? static_cast<int>(*language) : kSystemLanguage;
+  for (QAction* action : languages->actions()) {
+    action->setChecked(action->data().toInt() == shown);
+  }
 }
 
 void DeskActions::showUnits(const UnitChoice& units) {

@@ -9,8 +9,10 @@
 #include <QMainWindow>
 #include <QMenu>
 #include <QUndoStack>
+#include <optional>
 
 #include "creaseline/base/units.h"
+#include "desk/language.h"
 
 namespace creaseline::desk {
 
@@ -52,16 +54,24 @@ class DeskActions {
   QActionGroup* lengthUnits = nullptr;  // data: LengthUnit as int
   QActionGroup* rulerMarks = nullptr;   // data: RulerMark as int
 
+  QActionGroup* languages = nullptr;  // data: Language as int, kSystemLanguage
+
   [[nodiscard]] UnitChoice chosenUnits(UnitChoice base) const;
   void showUnits(const UnitChoice& units);
+  // Nothing stands for the system's.
+  [[nodiscard]] std::optional<Language> chosenLanguage() const;
+  void showLanguage(std::optional<Language> language);
 
  private:
+  static constexpr int kSystemLanguage = -1;
+
   QAction* add(const QString& name, const QString& text, const QString& icon,
                const QKeySequence& shortcut);
   QAction* choice(QActionGroup& group, const QString& name, const QString& text, int data);
   void makeActions();
   void makeEditing();
   void makeChoices();
+  void makeLanguages();
   void makeMenus(QUndoStack& undoStack);
   void makeToolBar();
 

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
-// What the window asks: files to open, whether changes may go.
+// What the window asks and is asked: files to open, whether changes may go, the language.
 #include <QDir>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
+#include <QLocale>
 #include <QMessageBox>
 
 #include "desk/desk_parts.h"
@@ -106,6 +107,17 @@ void DeskWindow::Parts::showAbout() {
       tr("<b>Creaseline</b><p>Plans garment embroidery: where each design goes on every garment "
          "and size, which frame holds it there, what goes behind it, and what has to be known "
          "before the first garment is hooped.</p><p>Free software under the MIT licence.</p>"));
+}
+
+void DeskWindow::Parts::chooseLanguage(std::optional<Language> language) {
+  settings_.setLanguage(language);
+  // Texts are made in many places and once; a new start makes them all.
+  messageBar_->say(
+      Severity::Note,
+      tr("From its next start on the desk speaks %1", "language")
+          .arg(ownName(spoken(language, QLocale::system().uiLanguages()))),
+      tr("The window stays as it is until then. Reasons and findings of the plan, and the sheets, "
+         "are in English in every language."));
 }
 
 }  // namespace creaseline

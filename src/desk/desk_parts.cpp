@@ -24,10 +24,10 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
     : window_(window),
       resources_(resources),
       settings_(settingsFile),
+      language_(settingsFile),
       document_(std::make_shared<const Rules>(std::move(rules)), settings_),
       actions_(window, document_.undoStack()),
       recovery_(QFileInfo(settingsFile).absolutePath() + QStringLiteral("/recovery"), document_) {
-  QCoreApplication::installTranslator(&plurals_);
   build();
   busyDelay_.setSingleShot(true);
   busyDelay_.setInterval(kBusyDelayMs);
@@ -38,6 +38,7 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
   connectFiles();
   connectEditing();
   actions_.showUnits(document_.units());
+  actions_.showLanguage(settings_.language());
   fillRecent();
   showPlanned();
   offerLeftWork();
@@ -74,6 +75,8 @@ void DeskWindow::Parts::connectActions() {
   const auto chooseUnits = [this] { document_.setUnits(actions_.chosenUnits(document_.units())); };
   QObject::connect(actions_.lengthUnits, &QActionGroup::triggered, &document_, chooseUnits);
   QObject::connect(actions_.rulerMarks, &QActionGroup::triggered, &document_, chooseUnits);
+  QObject::connect(actions_.languages, &QActionGroup::triggered, &window_,
+                   [this] { chooseLanguage(actions_.chosenLanguage()); });
 }
 
 void DeskWindow::Parts::connectViews() {

@@ -11,11 +11,11 @@
 #include <QTimer>
 #include <functional>
 
+#include "creaseline/desk/desk_language.h"
 #include "creaseline/desk/desk_window.h"
 #include "desk/desk_actions.h"
 #include "desk/details_panel.h"
 #include "desk/document.h"
-#include "desk/english_plurals.h"
 #include "desk/findings_panel.h"
 #include "desk/message_bar.h"
 #include "desk/order_model.h"
@@ -108,6 +108,7 @@ class DeskWindow::Parts {
   void askForShop();
   void openDemo();
   void showAbout();
+  void chooseLanguage(std::optional<desk::Language> language);
   [[nodiscard]] std::optional<std::pair<std::filesystem::path, std::filesystem::path>> demo() const;
 
   // The way to paper, in desk_sheets.cpp.
@@ -123,9 +124,9 @@ class DeskWindow::Parts {
   void showPrinted(int pages);
 
   DeskWindow& window_;
-  desk::EnglishPlurals plurals_;
   std::filesystem::path resources_;
   desk::Settings settings_;
+  DeskLanguage language_;  // before all that has texts
   desk::Document document_;
   desk::Selection selection_;
   desk::OrderModel orderModel_;

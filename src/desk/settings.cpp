@@ -10,6 +10,7 @@ namespace creaseline::desk {
 
 namespace {
 
+const QString kLanguage = QStringLiteral("window/language");
 const QString kLengthUnit = QStringLiteral("units/length");
 const QString kRulerMark = QStringLiteral("units/ruler-mark");
 const QString kWeightUnit = QStringLiteral("units/weight");
@@ -39,6 +40,18 @@ std::optional<E> enumerator(const QVariant& stored, std::initializer_list<E> all
 }  // namespace
 
 Settings::Settings(const QString& file) : store_(file, QSettings::IniFormat) {
+}
+
+std::optional<Language> Settings::language() const {
+  return enumFromName<Language>(toUtf8(store_.value(kLanguage).toString()));
+}
+
+void Settings::setLanguage(std::optional<Language> language) {
+  if (language) {
+    store_.setValue(kLanguage, toQString(nameOf(*language)));
+  } else {
+    store_.remove(kLanguage);
+  }
 }
 
 std::optional<UnitChoice> Settings::units() const {

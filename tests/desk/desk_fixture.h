@@ -24,6 +24,7 @@
 #include "creaseline/desk/desk_window.h"
 #include "creaseline/planning/planner.h"
 #include "desk/planned_order.h"
+#include "desk/settings.h"
 #include "desk/sheets_dialog.h"
 #include "desk/text.h"
 
@@ -118,9 +119,12 @@ inline std::shared_ptr<const PlannedOrder> plannedDemo() {
 // A window on a copy of the demo, shown and active.
 class DeskOnDemo {
  public:
-  explicit DeskOnDemo(qsizetype lines = DemoCopy::kFewLines)
-      : demo(lines),
-        window(std::make_unique<DeskWindow>(shippedRules(), resourcesFolder(), demo.settings())) {
+  explicit DeskOnDemo(qsizetype lines = DemoCopy::kFewLines, Language language = Language::English)
+      : demo(lines) {
+    if (language != Language::English) {
+      Settings(demo.settings()).setLanguage(language);
+    }
+    window = std::make_unique<DeskWindow>(shippedRules(), resourcesFolder(), demo.settings());
     window->resize(1440, 900);
     window->show();
     REQUIRE(QTest::qWaitForWindowActive(window.get()));

@@ -11,6 +11,8 @@ int main(int argc, char** argv) {
   if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
     qputenv("QT_QPA_PLATFORM", "offscreen");
   }
+  // Tests that choose no language look for English words, whatever the person's own is.
+  qputenv("LANGUAGE", "en");
   QApplication application(argc, argv);
   QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   // A pinned font: sizes of texts do not depend on the machine's settings.

@@ -18,7 +18,7 @@ work=$(mktemp -d)
 cp -R "$source/demo" "$work/demo"
 mkdir -m 700 "$work/home"
 export HOME="$work/home" XDG_CONFIG_HOME="$work/home/config" XDG_RUNTIME_DIR="$work/home"
-export CREASELINE_RESOURCES="$source/resources" QT_QPA_PLATFORM=xcb LC_ALL=C.UTF-8
+export CREASELINE_RESOURCES="$source/resources" QT_QPA_PLATFORM=xcb LC_ALL=C.UTF-8 LANGUAGE=en
 
 server='' manager='' desk=''
 tidy() {

@@ -14,6 +14,8 @@ TEST_CASE("Settings come back from their file", "[desk][settings]") {
   {
     Settings settings(file);
     CHECK_FALSE(settings.units().has_value());
+    CHECK_FALSE(settings.language().has_value());
+    settings.setLanguage(Language::Spanish);
     settings.setUnits(units);
     settings.setPaper(Paper::AnsiC);
     settings.setSheetTicked("run-cards", false);
@@ -23,6 +25,7 @@ TEST_CASE("Settings come back from their file", "[desk][settings]") {
     settings.setLastShop(QStringLiteral("a.shop.json"));
   }
   const Settings again(file);
+  CHECK(again.language() == Language::Spanish);
   CHECK(again.units() == units);
   CHECK(again.paper() == Paper::AnsiC);
   CHECK(again.sheetTicked("run-cards") == false);
@@ -67,10 +70,11 @@ TEST_CASE("Nonsense in the settings file counts as never chosen", "[desk][settin
   QFile out(file);
   REQUIRE(out.open(QIODevice::WriteOnly));
   out.write(
-      "[units]\nlength=77\nruler-mark=inch\nweight=-1\n[window]\ngeometry=@@@\n[sheets]\n"
-      "paper=5\nkind-placement=maybe\n");
+      "[units]\nlength=77\nruler-mark=inch\nweight=-1\n[window]\ngeometry=@@@\nlanguage=tlh\n"
+      "[sheets]\npaper=5\nkind-placement=maybe\n");
   out.close();
   const Settings settings(file);
+  CHECK_FALSE(settings.language().has_value());
   CHECK_FALSE(settings.sheetTicked("placement").has_value());
   CHECK((settings.paper() == Paper::A4 || settings.paper() == Paper::Letter));
   CHECK_FALSE(settings.units().has_value());

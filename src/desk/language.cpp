@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+// Which language, and the translators that bring it.
+#include "desk/language.h"
+
+#include <QCoreApplication>
+#include <QLibraryInfo>
+#include <QLocale>
+#include <utility>
+
+#include "creaseline/desk/desk_language.h"
+#include "desk/english_plurals.h"
+#include "desk/settings.h"
+#include "desk/text.h"
+
+namespace creaseline {
+
+namespace desk {
+
+Language spoken(std::optional<Language> chosen, const QStringList& systemLanguages) {
+  if (chosen) {
+    return *chosen;
+  }
+  for (const QString& each : systemLanguages) {
+    // "es-MX" and "es_ES" are Spanish, "est" is not.
+    const QString code = each.section(QLatin1Char('-'), 0, 0).section(QLatin1Char('_'), 0, 0);
+    if (const auto known = enumFromName<Language>(toUtf8(code.toLower()))) {
+      return *known;
+    }
+  }
+  return Language::English;
+}
+
+QString ownName(Language language) {
+  switch (language) {
+    case Language::English:
+      return QStringLiteral("English");
+    case Language::Spanish:
+      return QStringLiteral("español");
+  }
+  return {};
+}
+
+}  // namespace desk
+
+DeskLanguage::DeskLanguage(const QString& settingsFile) {
+  using desk::Language;
+  const Language language =
+      desk::spoken(desk::Settings(settingsFile).language(), QLocale::system().uiLanguages());
+  // Asked last: what a translation lacks is at least said in right English.
+  install(std::make_unique<desk::EnglishPlurals>());
+  if (language == Language::English) {
+    return;
+  }
+  const QString code = desk::toQString(nameOf(language));
+  // What Qt itself says, as in its dialogs; not every system has it installed.
+  auto dialogs = std::make_unique<QTranslator>();
+  if (dialogs->load(QStringLiteral("qtbase_") + code,
+                    QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
+    install(std::move(dialogs));
+  }
+  auto own = std::make_unique<QTranslator>();
+  if (own->load(QStringLiteral(":/creaseline/translations/creaseline_%1.qm").arg(code))) {
+    install(std::move(own));
+  }
+}
+
+// Each takes itself out of the application.
+DeskLanguage::~DeskLanguage() = default;
+
+void DeskLanguage::install(std::unique_ptr<QTranslator> translator) {
+  QCoreApplication::installTranslator(translator.get());
+  translators_.push_back(std::move(translator));
+}
+
+}  // namespace creaseline
