@@ -61,13 +61,15 @@ QSet<QWidget*> tabbed(QWidget& window) {
 
 }  // namespace
 
-TEST_CASE("Every control of the empty desk has a name of its own", "[desk][accessibility]") {
-  DeskOnDemo desk;
+TEST_CASE("Every control of the empty desk has a name of its own in every language",
+          "[desk][accessibility][translation]") {
+  DeskOnDemo desk(DemoCopy::kFewLines, GENERATE(Language::English, Language::Spanish));
   checkNames(*desk.window);
 }
 
-TEST_CASE("Every control of the desk at work has a name of its own", "[desk][accessibility]") {
-  DeskOnDemo desk;
+TEST_CASE("Every control of the desk at work has a name of its own in every language",
+          "[desk][accessibility][translation]") {
+  DeskOnDemo desk(DemoCopy::kFewLines, GENERATE(Language::English, Language::Spanish));
   desk.openDemo();
   // With the remedies of a finding on screen as well.
   for (int row = 0; row < desk.findings().model()->rowCount(); ++row) {

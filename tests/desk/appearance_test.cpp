@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 // Contrast, clipped words, and pictures to look at: light and dark, at the ratio of this run.
-#include <QAbstractButton>
 #include <QFileInfo>
 #include <QImage>
 #include <QSet>
@@ -9,6 +8,7 @@
 #include "desk/order_model.h"
 #include "desk/theme.h"
 #include "desk_fixture.h"
+#include "words.h"
 
 using namespace creaseline;
 using namespace creaseline::desk;
@@ -72,27 +72,6 @@ void picture(QWidget& window, const QString& name) {
     }
   }
   CHECK(colours.size() > 50);
-}
-
-// Words that do not fit their control are cut without a sign.
-void checkNothingClipped(const QWidget& window) {
-  for (const auto* label : window.findChildren<QLabel*>()) {
-    if (!label->isVisible() || label->text().isEmpty()) {
-      continue;
-    }
-    CAPTURE(label->text(), label->width(), label->height());
-    if (label->wordWrap()) {
-      CHECK(label->height() >= label->heightForWidth(label->width()));
-    } else {
-      CHECK(label->width() >= label->sizeHint().width());
-    }
-  }
-  for (const auto* button : window.findChildren<QAbstractButton*>()) {
-    if (button->isVisible() && !button->text().isEmpty()) {
-      CAPTURE(button->text(), button->width());
-      CHECK(button->width() >= button->minimumSizeHint().width());
-    }
-  }
 }
 
 }  // namespace
