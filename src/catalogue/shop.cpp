@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
-// Finding things in a shop.
+// Finding things in a shop, and the lengths of its rolls.
 #include "creaseline/catalogue/shop.h"
 
+#include <fmt/format.h>
 #include <algorithm>
 
 namespace creaseline {
@@ -10,6 +11,40 @@ const Frame* Shop::frame(const FrameId& id) const {
   const auto found =
       std::find_if(frames.begin(), frames.end(), [&](const Frame& each) { return each.id == id; });
   return found == frames.end() ? nullptr : &*found;
+}
+
+// Metres and yards are units that no other length is given in.
+Result<Length> parseRollLength(std::string_view text) {
+  constexpr std::pair<std::string_view, double> kUnits[] = {{"yd", 914.4}, {"m", 1000.0}};
+  const auto inRange = [](Length length) { return length >= Length() && length <= kLongestRoll; };
+  for (const auto& [unit, mm] : kUnits) {
+    if (!text.ends_with(unit) || text.size() == unit.size()) {
+      continue;
+    }
+    const Result<Length> number =
+        parseLength(text.substr(0, text.size() - unit.size()), LengthUnit::Millimetre);
+    if (number && number->mm() * mm <= kLongestRoll.mm() && inRange(*number * mm)) {
+      return *number * mm;
+    }
+  }
+  const Result<Length> length = parseLength(text);
+  if (!length) {
+    return length;
+  }
+  if (!inRange(*length)) {
+    return Refusal{fmt::format("it must be from 0 to {:.0f} m", kLongestRoll.mm() / 1000.0)};
+  }
+  return *length;
+}
+
+std::string rollLengthText(Length length, LengthUnit unit) {
+  constexpr std::int64_t kMetre = 1'000'000'000;
+  constexpr std::int64_t kYard = 914'400'000;
+  const std::int64_t nanometres = length.nanometres();
+  if (unit == LengthUnit::Inch && nanometres % kYard == 0) {
+    return fmt::format("{} yd", nanometres / kYard);
+  }
+  return nanometres % kMetre == 0 ? fmt::format("{} m", nanometres / kMetre) : exactText(length);
 }
 
 }  // namespace creaseline

@@ -19,7 +19,6 @@ namespace {
 
 constexpr std::size_t kMostEntries = 1'000;  // machines, frames, stock
 constexpr int kMostPieces = 100'000;
-constexpr Length kLongestRoll = Length::fromMm(1.0e6);
 constexpr Length kDrawingTolerance = Length::fromNanometres(10'000);
 
 UnitChoice readUnits(const JsonCursor& at) {
@@ -187,21 +186,9 @@ std::vector<Entry> readEntries(const JsonCursor& at, std::size_t least, std::str
 
 }  // namespace
 
-// Rolls are sold by the metre and the yard, units that no other length is given in.
 Length readRollLength(const JsonCursor& at) {
-  constexpr std::pair<std::string_view, double> kUnits[] = {{"yd", 914.4}, {"m", 1000.0}};
-  const std::string text = at.label();
-  for (const auto& [unit, mm] : kUnits) {
-    if (text.size() <= unit.size() || text.substr(text.size() - unit.size()) != unit) {
-      continue;
-    }
-    const Result<Length> number =
-        parseLength(text.substr(0, text.size() - unit.size()), LengthUnit::Millimetre);
-    if (number && *number >= Length() && number->mm() * mm <= kLongestRoll.mm()) {
-      return *number * mm;
-    }
-  }
-  return at.length({}, kLongestRoll);
+  const Result<Length> length = parseRollLength(at.label());
+  return length ? *length : at.length({}, kLongestRoll);
 }
 
 Shop readShop(JsonObject& top, const Rules& rules) {

@@ -10,7 +10,6 @@ namespace creaseline {
 // `top` is the whole of a shop file, its head checked already.
 [[nodiscard]] Shop readShop(JsonObject& top, const Rules& rules);
 
-// Length left on a roll, which may also be said in metres ("50 m") and yards ("20 yd").
 [[nodiscard]] Length readRollLength(const JsonCursor& at);
 
 }  // namespace creaseline

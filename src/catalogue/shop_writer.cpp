@@ -106,17 +106,6 @@ void putMachine(JsonObjectWriter& object, const Machine& machine, LengthUnit uni
              amountNode(object.before("stitches-per-minute"), machine.stitchesPerMinute));
 }
 
-// Whole metres, or whole yards for who measures in inches, as rolls are sold.
-std::string rollText(Length length, LengthUnit unit) {
-  constexpr std::int64_t kMetre = 1'000'000'000;
-  constexpr std::int64_t kYard = 914'400'000;
-  const std::int64_t nanometres = length.nanometres();
-  if (unit == LengthUnit::Inch && nanometres % kYard == 0) {
-    return fmt::format("{} yd", nanometres / kYard);
-  }
-  return nanometres % kMetre == 0 ? fmt::format("{} m", nanometres / kMetre) : exactText(length);
-}
-
 void putBacking(JsonObjectWriter& object, const BackingStock& stock, LengthUnit unit) {
   object.text("id", stock.id.text());
   object.text("name", stock.name);
@@ -127,7 +116,7 @@ void putBacking(JsonObjectWriter& object, const BackingStock& stock, LengthUnit 
   const JsonNode* length = object.before("length");
   if (stock.form == BackingForm::Roll) {
     object.put("length", keptOr(length, stock.length, readRollLength,
-                                [&] { return textNode(rollText(stock.length, unit)); }));
+                                [&] { return textNode(rollLengthText(stock.length, unit)); }));
     object.leaveOut("sheets");
   } else {
     object.put("length", lengthNode(length, stock.length, unit));

@@ -4,12 +4,14 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "creaseline/base/angle.h"
 #include "creaseline/base/areal_weight.h"
 #include "creaseline/base/length.h"
 #include "creaseline/base/named_enum.h"
+#include "creaseline/base/result.h"
 #include "creaseline/base/units.h"
 #include "creaseline/catalogue/garment_kind.h"
 #include "creaseline/catalogue/identifiers.h"
@@ -100,6 +102,13 @@ struct Shop {
   bool operator==(const Shop&) const = default;
   [[nodiscard]] const Frame* frame(const FrameId& id) const;
 };
+
+inline constexpr Length kLongestRoll = Length::fromMm(1.0e6);
+// Length left on a roll, which may also be said in metres ("50 m") and yards ("20 yd"), as rolls
+// are sold; the range is that of a shop's file.
+[[nodiscard]] Result<Length> parseRollLength(std::string_view text);
+// The same as text: whole metres, or whole yards for who measures in inches, else millimetres.
+[[nodiscard]] std::string rollLengthText(Length length, LengthUnit unit);
 
 template <>
 struct EnumNames<FrameKind> {

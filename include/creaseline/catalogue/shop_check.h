@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+// Whether a shop that is being edited could be read again once it is saved. It asks the reader
+// itself, so that the two never differ.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "creaseline/catalogue/rules.h"
+#include "creaseline/catalogue/shop.h"
+
+namespace creaseline {
+
+// What would keep the shop from being read, as one sentence without a full stop; nothing if it
+// would do. The first that is wrong, where there are several.
+[[nodiscard]] std::optional<std::string> shopProblem(const Shop& shop, const Rules& rules);
+
+}  // namespace creaseline
