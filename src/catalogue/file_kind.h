@@ -19,7 +19,8 @@ enum class FileKind {
   Cautions,
   MonogramRules,
   Defaults,
-  MeasureWords
+  MeasureWords,
+  TradeWords
 };
 
 // Checks "format" and "version" of a file of its own. A newer version and a file of another kind
@@ -49,7 +50,8 @@ struct EnumNames<FileKind> {
       {FileKind::Cautions, "creaseline-cautions"},
       {FileKind::MonogramRules, "creaseline-monogram-rules"},
       {FileKind::Defaults, "creaseline-defaults"},
-      {FileKind::MeasureWords, "creaseline-measure-words"}};
+      {FileKind::MeasureWords, "creaseline-measure-words"},
+      {FileKind::TradeWords, "creaseline-trade-words"}};
 };
 
 }  // namespace creaseline

@@ -19,7 +19,7 @@ FORMATS = {
     "creaseline-" + name: name
     for name in (
         "order shop blank design kind locations placement-rules backing-rules "
-        "frame-edge-rules cautions monogram-rules defaults measure-words plan"
+        "frame-edge-rules cautions monogram-rules defaults measure-words trade-words plan"
     ).split()
 }
 
@@ -98,6 +98,7 @@ def main(arguments):
             "resources/kinds/*.json",
             "resources/rules/*.json",
             "resources/import/*.json",
+            "resources/help/*.json",
             "demo/**/*.json",
         )
         for path in sorted(source.glob(pattern))
