@@ -31,13 +31,9 @@ Document::Document(std::shared_ptr<const Rules> rules, Settings& settings, QObje
   connect(&runner_, &PlanRunner::busyChanged, this, &Document::busyChanged);
   connect(&runner_, &PlanRunner::progressed, this, &Document::progressed);
   connect(&watch_, &FileWatch::changed, this, [this](const QStringList&) { reload(); });
-  connect(&undoStack_, &QUndoStack::cleanChanged, this, &Document::tellModified);
 }
 
-// The undo stack says that it is clean when it goes; nobody is to hear of it any more.
-Document::~Document() {
-  undoStack_.disconnect(this);
-}
+Document::~Document() = default;
 
 void Document::openOrder(const std::filesystem::path& file) {
   letDraftGo();
@@ -89,18 +85,36 @@ void Document::startOrder(Order order, const Original<Order>& original) {
   request(false, !shop_);
 }
 
-void Document::recover(const QString& orderFile, const std::filesystem::path& draft) {
-  Loaded<Order> loaded = loadOrderDraft(draft, *rules_);
-  if (orderFile.isEmpty() || !QFileInfo::exists(orderFile)) {
-    startOrder(std::move(loaded.value), loaded.original);
+void Document::recover(const Left& left) {
+  std::optional<Loaded<Order>> order;
+  std::optional<Shop> shop;
+  if (!left.orderDraft.empty()) {
+    order = loadOrderDraft(left.orderDraft, *rules_);
+  }
+  if (!left.shopDraft.empty()) {
+    shop = loadShop(left.shopDraft, *rules_).value;
+  }
+  letDraftGo();
+  if (shop) {
+    recoverShop(left.shopFile, std::move(*shop));
+  }
+  const bool hasFile = !left.orderFile.isEmpty() && QFileInfo::exists(left.orderFile);
+  if (order && !hasFile) {
+    startOrder(std::move(order->value), order->original);
     Q_EMIT recoveryEnded(true);
     return;
   }
-  recovered_ = std::move(loaded);
-  read(toPath(orderFile));
+  recovered_ = std::move(order);
+  if (hasFile) {
+    read(toPath(left.orderFile));
+  }
+  if (!recovered_) {
+    Q_EMIT recoveryEnded(true);
+  }
 }
 
 void Document::openShop(const std::filesystem::path& file) {
+  recoveredShop_.reset();
   wantedShop_ = absoluteText(file);
   request(false, true);
 }
@@ -173,11 +187,7 @@ bool Document::takeFiles(const PlanOutcome& outcome) {
     planFits = takeOrder(outcome);
   }
   if (!outcome.shopFiles.empty()) {
-    shop_ = outcome.shop;
-    shopNotes_ = outcome.shopNotes;
-    shopFiles_ = outcome.shopFiles;
-    shopFile_ = wantedShop_;
-    settings_.setLastShop(shopFile_);
+    planFits = takeShop(outcome) && planFits;
   }
   if (!outcome.orderFiles.empty() || !outcome.shopFiles.empty()) {
     watchFiles();
@@ -231,7 +241,7 @@ void Document::takeRecovered() {
 // What both sides changed is merged, as a step that can be undone like any other.
 void Document::takeOutsideChange(const PlanOutcome& outcome) {
   OutsideChange change{orderAsRead_, order_, outcome.order, {}, {}};
-  const bool changedHere = !undoStack_.isClean();
+  const bool changedHere = modified();
   OrderMerge merge = mergeOrders(*change.base, *change.mine, *change.theirs);
   change.conflicts = std::move(merge.conflicts);
   change.toMend = std::move(merge.toMend);
@@ -240,23 +250,23 @@ void Document::takeOutsideChange(const PlanOutcome& outcome) {
   orderAsRead_ = outcome.order;
   undoStack_.push(makeOrderStep(*this, tr("Take over what changed in the file"),
                                 std::make_shared<const Order>(std::move(merge.order))));
-  if (*order_ == *orderAsRead_) {
-    undoStack_.setClean();
-  } else {
-    undoStack_.resetClean();
-  }
+  tellModified();
   if (changedHere) {
     Q_EMIT merged();
   }
 }
 
 void Document::takeTheirs() {
-  if (!outside_.theirs) {
-    return;
-  }
   std::map<std::string, MergeSide> choices;
   for (const MergeConflict& conflict : outside_.conflicts) {
     choices[conflict.place] = MergeSide::Theirs;
+  }
+  takeTheirs(choices);
+}
+
+void Document::takeTheirs(const std::map<std::string, MergeSide>& choices) {
+  if (!outside_.theirs || choices.empty()) {
+    return;
   }
   OrderMerge merge = mergeOrders(*outside_.base, *order_, *outside_.theirs, choices);
   undoStack_.push(makeOrderStep(*this, tr("Take what the file says"),
@@ -291,6 +301,11 @@ void Document::fail(const PlanOutcome& outcome) {
       Q_EMIT problemChanged();
       return;
     }
+  }
+  if (outcome.stage == PlanStage::Shop && recoveredShop_) {
+    startShop(*std::exchange(recoveredShop_, std::nullopt));
+    Q_EMIT problemChanged();
+    return;
   }
   // A new order that cannot be read leaves the old one as good as it was.
   const bool replaces = (outcome.stage == PlanStage::Order && wantedOrder_ != orderFile_) ||
@@ -354,6 +369,7 @@ OrderState Document::state() const {
 void Document::setState(const OrderState& state) {
   order_ = state.folder == folder() ? state.order : movedOrder(state, folder(), original_);
   showEdited();
+  tellModified();
   request(false, false);
 }
 

@@ -11,6 +11,7 @@
 #include <QStringList>
 #include <QUndoStack>
 #include <filesystem>
+#include <map>
 #include <memory>
 #include <optional>
 
@@ -66,10 +67,18 @@ class Document : public QObject {
   void openOrder(const std::filesystem::path& file);
   // Starts an order that is in no file yet. `original` names the files that it refers to.
   void startOrder(Order order, const Original<Order>& original = {});
+  // What an earlier session left: drafts, and the files that they are of, each of which may be
+  // empty.
+  struct Left {
+    QString orderFile;
+    std::filesystem::path orderDraft;
+    QString shopFile;
+    std::filesystem::path shopDraft;
+  };
   // Opens the order's file again and lays the draft over it, as a step; without a file of its own
-  // that can be read, the draft becomes an order that is in no file. Throws InputError if the draft
-  // cannot be read.
-  void recover(const QString& orderFile, const std::filesystem::path& draft);
+  // that can be read, the draft becomes an order that is in no file. The shop likewise. Throws
+  // InputError if a draft cannot be read.
+  void recover(const Left& left);
   void openShop(const std::filesystem::path& file);
   // Reads both files again and plans.
   void reload();
@@ -79,6 +88,11 @@ class Document : public QObject {
   SaveResult saveAs(const std::filesystem::path& file, const FileStamp& replaced);
   [[nodiscard]] const QString& saveProblem() const { return saveProblem_; }
   [[nodiscard]] const Original<Order>& original() const { return original_; }
+  // The same for the shop; a new one is in no file yet.
+  void startShop(Shop shop);
+  SaveResult saveShop();
+  SaveResult saveShopAs(const std::filesystem::path& file, const FileStamp& replaced);
+  [[nodiscard]] const Original<Shop>& shopOriginal() const { return shopOriginal_; }
   // A file of a blank or a design that the next edit puts into the order: it is referred to.
   void referTo(const Original<Blank>& blank);
   void referTo(const Original<Design>& design);
@@ -103,14 +117,20 @@ class Document : public QObject {
   // The order in hand, with all edits; null before one is open.
   [[nodiscard]] std::shared_ptr<const Order> orderInHand() const { return order_; }
   [[nodiscard]] OrderState state() const;
-  // Whether the order has what no file has.
-  [[nodiscard]] bool modified() const { return order_ && (unsaved_ || !undoStack_.isClean()); }
+  // The shop likewise. What is shown as planned keeps the shop that it was planned for.
+  [[nodiscard]] std::shared_ptr<const Shop> shopInHand() const { return shop_; }
+  // Whether the order or the shop has what no file has.
+  [[nodiscard]] bool modified() const;
+  [[nodiscard]] bool shopModified() const;
   // For undo commands only: replaces the order in hand and plans again.
   void setState(const OrderState& state);
+  void setShop(std::shared_ptr<const Shop> shop);
   // The last change from outside that met changes made here.
   [[nodiscard]] const OutsideChange& outsideChange() const { return outside_; }
-  // Where both had changed the same, what the other wrote counts after all: one more step.
+  // Where both had changed the same, what the other wrote counts after all: everywhere, or as
+  // chosen by place. One more step; none if nothing is theirs.
   void takeTheirs();
+  void takeTheirs(const std::map<std::string, MergeSide>& choices);
 
  Q_SIGNALS:
   void plannedChanged();
@@ -121,8 +141,13 @@ class Document : public QObject {
   void filesChanged();
   void unitsChanged();
   void modifiedChanged(bool modified);
-  // The order in hand has another content.
+  void shopModifiedChanged(bool modified);
+  // The order or the shop in hand has another content.
   void edited();
+  void shopEdited();
+  // The shop's file changed on disk and the shop here, too: what the file says was taken, as a
+  // step that can be undone.
+  void shopReplaced();
   // What recover() took up is in hand, or was let go because planning was stopped or another order
   // opened before its file was read.
   void recoveryEnded(bool inHand);
@@ -137,6 +162,9 @@ class Document : public QObject {
   // False if the plan is not for the order in hand, because edits made since reading are kept.
   bool takeFiles(const PlanOutcome& outcome);
   bool takeOrder(const PlanOutcome& outcome);
+  bool takeShop(const PlanOutcome& outcome);
+  void recoverShop(const QString& file, Shop left);
+  SaveResult writeShop(const std::filesystem::path& file, const FileStamp& replaced);
   void takeNewOrder(const PlanOutcome& outcome);
   void takeRecovered();
   void takeOutsideChange(const PlanOutcome& outcome);
@@ -164,12 +192,17 @@ class Document : public QObject {
   std::shared_ptr<const Order> orderAsRead_;
   Original<Order> original_;
   bool unsaved_ = false;  // the order was never in a file
-  bool toldModified_ = false;
+  bool toldModified_ = false, toldShopModified_ = false;
   QString saveProblem_;
   OutsideChange outside_;
-  std::optional<Loaded<Order>> recovered_;  // until its order's file is read
-  std::shared_ptr<const Order> order_;      // in hand
-  std::shared_ptr<const Shop> shop_;
+  // Until the files that they are of are read.
+  std::optional<Loaded<Order>> recovered_;
+  std::optional<Shop> recoveredShop_;
+  std::shared_ptr<const Order> order_;  // in hand
+  std::shared_ptr<const Shop> shop_, shopAsRead_;
+  Original<Shop> shopOriginal_;
+  bool shopUnsaved_ = false;  // it was never in a file
+  bool shopSteps_ = false;    // the undo stack may hold some of this shop
   std::vector<LoadNote> orderNotes_, shopNotes_;
   std::vector<std::filesystem::path> orderFiles_, shopFiles_;
   std::shared_ptr<const PlannedOrder> planned_;

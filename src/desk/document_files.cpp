@@ -59,7 +59,6 @@ SaveResult Document::write(const std::filesystem::path& file, const FileStamp& r
     return SaveResult::NotWritten;
   }
   unsaved_ = false;
-  undoStack_.setClean();
   settings_.addRecentOrder(orderFile_);
   watchFiles();
   tellModified();
@@ -79,10 +78,18 @@ std::filesystem::path Document::folder() const {
   return original_.file.parent_path();
 }
 
+bool Document::modified() const {
+  return order_ && (unsaved_ || (order_ != orderAsRead_ && !(*order_ == *orderAsRead_)));
+}
+
 void Document::tellModified() {
   if (toldModified_ != modified()) {
-    toldModified_ = modified();
+    toldModified_ = !toldModified_;
     Q_EMIT modifiedChanged(toldModified_);
+  }
+  if (toldShopModified_ != shopModified()) {
+    toldShopModified_ = !toldShopModified_;
+    Q_EMIT shopModifiedChanged(toldShopModified_);
   }
 }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// Remedies as undo commands.
+// Edits and remedies as undo commands.
 #include "desk/edit_commands.h"
 
 #include <utility>
@@ -11,29 +11,50 @@ namespace creaseline::desk {
 
 namespace {
 
-// Holds whole orders, which share nothing with the document and cost one copy a step.
-class OrderStep : public QUndoCommand {
+void put(Document& document, const OrderState& state) {
+  document.setState(state);
+}
+void put(Document& document, const std::shared_ptr<const Shop>& shop) {
+  document.setShop(shop);
+}
+
+bool same(const OrderState& a, const OrderState& b) {
+  return *a.order == *b.order;
+}
+bool same(const std::shared_ptr<const Shop>& a, const std::shared_ptr<const Shop>& b) {
+  return *a == *b;
+}
+
+bool mayMerge(const OrderState& a, const OrderState& b) {
+  return a.folder == b.folder;
+}
+bool mayMerge(const std::shared_ptr<const Shop>& /*a*/, const std::shared_ptr<const Shop>& /*b*/) {
+  return true;
+}
+
+// Holds whole orders or shops, which share nothing with the document and cost one copy a step.
+template <class State>
+class Step : public QUndoCommand {
  public:
-  OrderStep(const QString& name, const QString& merging, Document& document,
-            std::shared_ptr<const Order> after)
+  Step(const QString& name, QString merging, Document& document, State before, State after)
       : QUndoCommand(name),
         document_(document),
-        merging_(merging),
-        before_(document.state()),
-        after_{std::move(after), before_.folder} {}
+        merging_(std::move(merging)),
+        before_(std::move(before)),
+        after_(std::move(after)) {}
 
-  void undo() override { document_.setState(before_); }
-  void redo() override { document_.setState(after_); }
+  void undo() override { put(document_, before_); }
+  void redo() override { put(document_, after_); }
   [[nodiscard]] int id() const override { return merging_.isEmpty() ? -1 : kMergingId; }
   // Typing in one field, or nudging one place, is one step.
   bool mergeWith(const QUndoCommand* next) override {
-    const auto* step = dynamic_cast<const OrderStep*>(next);
-    if (step == nullptr || step->merging_ != merging_ || step->after_.folder != after_.folder) {
+    const auto* step = dynamic_cast<const Step*>(next);
+    if (step == nullptr || step->merging_ != merging_ || !mayMerge(step->after_, after_)) {
       return false;
     }
     after_ = step->after_;
     setText(step->text());
-    setObsolete(*after_.order == *before_.order);
+    setObsolete(same(after_, before_));
     return true;
   }
 
@@ -42,22 +63,48 @@ class OrderStep : public QUndoCommand {
 
   Document& document_;
   QString merging_;
-  OrderState before_, after_;
+  State before_, after_;
 };
+
+QUndoCommand* orderStep(Document& document, const QString& name, const QString& merging,
+                        std::shared_ptr<const Order> after) {
+  const OrderState before = document.state();
+  return new Step<OrderState>(name, merging, document, before, {std::move(after), before.folder});
+}
+
+QUndoCommand* shopStep(Document& document, const QString& name, const QString& merging,
+                       std::shared_ptr<const Shop> after) {
+  return new Step<std::shared_ptr<const Shop>>(name, merging, document, document.shopInHand(),
+                                               std::move(after));
+}
 
 }  // namespace
 
 QUndoCommand* makeOrderStep(Document& document, const QString& name,
                             std::shared_ptr<const Order> after) {
-  return new OrderStep(name, {}, document, std::move(after));
+  return orderStep(document, name, {}, std::move(after));
+}
+
+QUndoCommand* makeShopStep(Document& document, const QString& name,
+                           std::shared_ptr<const Shop> after) {
+  return shopStep(document, name, {}, std::move(after));
 }
 
 bool applyEdit(Document& document, OrderEdit edit) {
   if (edit.order == *document.orderInHand()) {
     return false;
   }
-  document.undoStack().push(new OrderStep(edit.name, edit.merging, document,
-                                          std::make_shared<const Order>(std::move(edit.order))));
+  document.undoStack().push(orderStep(document, edit.name, edit.merging,
+                                      std::make_shared<const Order>(std::move(edit.order))));
+  return true;
+}
+
+bool applyEdit(Document& document, ShopEdit edit) {
+  if (edit.shop == *document.shopInHand()) {
+    return false;
+  }
+  document.undoStack().push(shopStep(document, edit.name, edit.merging,
+                                     std::make_shared<const Shop>(std::move(edit.shop))));
   return true;
 }
 

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
-// Every change of the order in hand as an undoable step. The command classes stay private to the
-// .cpp, so that nothing changes the order around the undo stack.
+// Every change of the order and the shop in hand as an undoable step. The command classes stay
+// private to the .cpp, so that nothing changes the order around the undo stack.
 #pragma once
 
 #include <QString>
@@ -10,6 +10,7 @@
 #include "creaseline/planning/finding.h"
 #include "desk/document.h"
 #include "desk/order_edits.h"
+#include "desk/shop_edits.h"
 
 namespace creaseline::desk {
 
@@ -17,8 +18,13 @@ namespace creaseline::desk {
 [[nodiscard]] QUndoCommand* makeOrderStep(Document& document, const QString& name,
                                           std::shared_ptr<const Order> after);
 
-// Makes the edit. False if the order stays as it is.
+// The same for the shop in hand.
+[[nodiscard]] QUndoCommand* makeShopStep(Document& document, const QString& name,
+                                         std::shared_ptr<const Shop> after);
+
+// Makes the edit. False if the order, or the shop, stays as it is.
 bool applyEdit(Document& document, OrderEdit edit);
+bool applyEdit(Document& document, ShopEdit edit);
 
 // Tries a remedy that the planner has checked: one step on the undo stack, named like the remedy.
 // False if there is nothing to change.

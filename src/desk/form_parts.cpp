@@ -3,6 +3,10 @@
 
 namespace creaseline::desk {
 
+QString withoutMnemonic(QString name) {
+  return name.replace(QLatin1Char('&'), QStringLiteral("&&"));
+}
+
 QComboBox* makeChoice(const char* name, const QString& words, QWidget* parent) {
   auto* made = new QComboBox(parent);
   made->setObjectName(QString::fromLatin1(name));

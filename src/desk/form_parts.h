@@ -17,6 +17,9 @@ template <class Value>
   return result ? std::nullopt : std::optional(capitalised(toQString(result.message())));
 }
 
+// A name as the text of a button or menu, where an ampersand would mark a shortcut.
+[[nodiscard]] QString withoutMnemonic(QString name);
+
 // A choice that never widens its form. `name`: object name; `words`: for screen readers.
 [[nodiscard]] QComboBox* makeChoice(const char* name, const QString& words, QWidget* parent);
 

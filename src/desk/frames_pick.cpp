@@ -1,74 +1,37 @@
 // SPDX-License-Identifier: MIT
 #include "desk/frames_pick.h"
 
-#include <QAction>
-#include <QMenu>
-#include <QStringList>
-#include <algorithm>
-
 #include "desk/text.h"
 
 namespace creaseline::desk {
 
-namespace {
-
-// A name is not a place for shortcuts.
-QString plain(QString name) {
-  return name.replace(QLatin1Char('&'), QStringLiteral("&&"));
-}
-
-}  // namespace
-
-FramesPick::FramesPick(QWidget* parent) : QToolButton(parent), menu_(new QMenu(this)) {
-  setObjectName(QStringLiteral("orderFrames"));
-  setAccessibleName(tr("Frames in which the order is sewn"));
+FramesPick::FramesPick(QWidget* parent)
+    : TickMenu(QStringLiteral("orderFrames"), tr("Frames in which the order is sewn"),
+               tr("Any frame"), parent) {
   setToolTip(tr("Tick frames to plan the order in these alone"));
-  setPopupMode(QToolButton::InstantPopup);
-  setToolButtonStyle(Qt::ToolButtonTextOnly);
-  setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
-  setFocusPolicy(Qt::StrongFocus);
-  menu_->setObjectName(QStringLiteral("orderFramesMenu"));
-  setMenu(menu_);
-}
-
-void FramesPick::show(const std::vector<FrameId>& named, const Shop* shop) {
-  named_ = named;
-  menu_->clear();
-  QAction* any = menu_->addAction(tr("Any frame"));
-  any->setCheckable(true);
-  any->setChecked(named.empty());
-  connect(any, &QAction::triggered, this, [this] { Q_EMIT picked({}); });
-  menu_->addSeparator();
-  QStringList names;
-  std::vector<FrameId> unknown = named;
-  for (const Frame& frame : shop == nullptr ? std::vector<Frame>() : shop->frames) {
-    addFrame(frame.id, toQString(frame.name));
-    if (std::erase(unknown, frame.id) > 0) {
-      names.append(toQString(frame.name));
+  connect(this, &TickMenu::picked, this, [this](const QStringList& keys) {
+    std::vector<FrameId> frames;
+    for (const QString& key : keys) {
+      frames.emplace_back(toUtf8(key));
     }
-  }
-  for (const FrameId& frame : unknown) {
-    const QString name = shop == nullptr ? toQString(frame.text())
-                                         : tr("%1, not in this shop").arg(toQString(frame.text()));
-    addFrame(frame, name);
-    names.append(name);
-  }
-  setText(named.empty() ? tr("Any frame") : plain(names.join(QStringLiteral(", "))));
-  setAccessibleDescription(text());
-}
-
-void FramesPick::addFrame(const FrameId& frame, const QString& name) {
-  QAction* action = menu_->addAction(plain(name));
-  action->setCheckable(true);
-  action->setChecked(std::find(named_.begin(), named_.end(), frame) != named_.end());
-  connect(action, &QAction::triggered, this, [this, frame](bool checked) {
-    std::vector<FrameId> frames = named_;
-    std::erase(frames, frame);
-    if (checked) {
-      frames.push_back(frame);
-    }
-    Q_EMIT picked(frames);
+    Q_EMIT framesPicked(frames);
   });
+}
+
+void FramesPick::showFrames(const std::vector<FrameId>& named, const Shop* shop) {
+  std::vector<Choice> choices;
+  QStringList ticked;
+  for (const Frame& frame : shop == nullptr ? std::vector<Frame>() : shop->frames) {
+    choices.push_back({toQString(frame.name), toQString(frame.id.text())});
+  }
+  for (const FrameId& frame : named) {
+    const QString id = toQString(frame.text());
+    ticked.append(id);
+    if (shop == nullptr || shop->frame(frame) == nullptr) {
+      choices.push_back({shop == nullptr ? id : tr("%1, not in this shop").arg(id), id});
+    }
+  }
+  show(choices, ticked);
 }
 
 }  // namespace creaseline::desk

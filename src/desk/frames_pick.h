@@ -1,33 +1,24 @@
 // SPDX-License-Identifier: MIT
-// Which of the shop's frames an order is sewn in: any, or those that are ticked in a menu.
+// The frames in which an order is sewn: ticked in a menu; none ticked is any.
 #pragma once
 
-#include <QToolButton>
 #include <vector>
 
 #include "creaseline/catalogue/shop.h"
-
-class QMenu;
+#include "desk/tick_menu.h"
 
 namespace creaseline::desk {
 
-class FramesPick : public QToolButton {
+class FramesPick : public TickMenu {
   Q_OBJECT
 
  public:
   explicit FramesPick(QWidget* parent = nullptr);
-  // `shop` may be null: then only the frames that are named already can be offered.
-  void show(const std::vector<FrameId>& named, const Shop* shop);
+  // `shop` may be null; a frame that it lacks stays ticked and says so.
+  void showFrames(const std::vector<FrameId>& named, const Shop* shop);
 
  Q_SIGNALS:
-  // Empty: any.
-  void picked(const std::vector<creaseline::FrameId>& frames);
-
- private:
-  void addFrame(const FrameId& frame, const QString& name);
-
-  QMenu* menu_ = nullptr;
-  std::vector<FrameId> named_;
+  void framesPicked(const std::vector<creaseline::FrameId>& frames);
 };
 
 }  // namespace creaseline::desk

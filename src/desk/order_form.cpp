@@ -27,7 +27,7 @@ OrderForm::OrderForm(QWidget* parent) : QWidget(parent) {
       [](const QString& text) { return problemOf(checkDue(toUtf8(text))); }, &OrderEdits::due);
   due_->edit().setPlaceholderText(tr("year-month-day"));
   frames_ = new FramesPick(this);
-  connect(frames_, &FramesPick::picked, this, [this](const std::vector<FrameId>& frames) {
+  connect(frames_, &FramesPick::framesPicked, this, [this](const std::vector<FrameId>& frames) {
     if (planned_ && planned_->order() != nullptr) {
       Q_EMIT edited(edits().frames(frames, planned_->shop()));
     }
@@ -75,7 +75,7 @@ void OrderForm::show(const std::shared_ptr<const PlannedOrder>& planned) {
   title_->setText(toQString(order->title));
   customer_->setText(toQString(order->customer));
   due_->setText(toQString(order->due));
-  frames_->show(order->frames, planned->shop());
+  frames_->showFrames(order->frames, planned->shop());
   note_->setText(toQString(order->note));
 }
 

@@ -38,6 +38,7 @@ void readFiles(const PlanJob& job, const Rules& rules, const std::atomic<bool>& 
     outcome.shop = std::make_shared<const Shop>(std::move(loaded.value));
     outcome.shopNotes = std::move(loaded.notes);
     outcome.shopFiles = std::move(loaded.files);
+    outcome.shopOriginal = std::move(loaded.original);
   }
   stopIfCancelled(cancel);
 }

@@ -35,6 +35,7 @@ struct PlanOutcome {
   std::vector<LoadNote> orderNotes, shopNotes;
   std::vector<std::filesystem::path> orderFiles, shopFiles;  // only of what was read
   Original<Order> orderOriginal;                             // likewise
+  Original<Shop> shopOriginal;
   std::optional<InputError::Details> error;
   PlanStage stage = PlanStage::Order;  // where the error came from
 };

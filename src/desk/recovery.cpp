@@ -19,6 +19,7 @@ namespace creaseline::desk {
 namespace {
 
 const QString kDraft = QStringLiteral("draft.order.json");
+const QString kShopDraft = QStringLiteral("draft.shop.json");
 const QString kAbout = QStringLiteral("about.json");
 const QString kLock = QStringLiteral("lock");
 
@@ -40,19 +41,22 @@ Recovery::Recovery(const QString& folder, Document& document, QObject* parent)
   quiet_.setInterval(kQuietMs);
   most_.setInterval(kMostMs);
   connect(&document_, &Document::edited, this, &Recovery::schedule);
+  connect(&document_, &Document::shopEdited, this, &Recovery::schedule);
   connect(&document_, &Document::recoveryEnded, this, [this](bool inHand) {
     auto work = std::exchange(awaited_, std::nullopt);
     if (inHand) {
       takenOver_ = std::move(work);
     }
   });
-  connect(&document_, &Document::modifiedChanged, this, [this](bool modified) {
-    if (modified) {
-      schedule();
-    } else {
-      clear();
-    }
-  });
+  for (const auto changed : {&Document::modifiedChanged, &Document::shopModifiedChanged}) {
+    connect(&document_, changed, this, [this] {
+      if (document_.modified() || document_.shopModified()) {
+        schedule();
+      } else {
+        clear();
+      }
+    });
+  }
 }
 
 Recovery::~Recovery() {
@@ -63,7 +67,7 @@ void Recovery::takeUp(const LeftWork& work) {
   // What is still awaited is let go by that and stays where it is.
   auto before = std::exchange(awaited_, work);
   try {
-    document_.recover(work.orderFile, work.draft);
+    document_.recover({work.orderFile, work.draft, work.shopFile, work.shopDraft});
   } catch (...) {
     awaited_ = std::move(before);
     throw;
@@ -99,23 +103,14 @@ bool Recovery::takeFolder() {
 void Recovery::keep() {
   quiet_.stop();
   most_.stop();
-  if (!document_.modified()) {
+  if (!document_.modified() && !document_.shopModified()) {
     return;
   }
   try {
     if (!takeFolder()) {
       throw OutputError(toUtf8(folder_), "the folder cannot be made");
     }
-    const std::filesystem::path folder = toPath(mine_);
-    const Order& order = *document_.orderInHand();
-    SaveStyle style;
-    style.folder = folder;
-    writeFileAtomically(folder / toPath(kDraft), recoveryText(order, document_.original(), style));
-    const QJsonObject about{
-        {QStringLiteral("order-file"), document_.orderFile()},
-        {QStringLiteral("order-name"), toQString(order.id + " " + order.title).trimmed()},
-        {QStringLiteral("kept"), QDateTime::currentDateTimeUtc().toString(Qt::ISODate)}};
-    writeFileAtomically(folder / toPath(kAbout), QJsonDocument(about).toJson().toStdString());
+    keepDrafts(toPath(mine_));
     complained_ = false;
     if (const auto old = std::exchange(takenOver_, std::nullopt)) {
       drop(*old);
@@ -125,6 +120,33 @@ void Recovery::keep() {
       Q_EMIT notKept(toQString(error.what()));
     }
   }
+}
+
+// What is saved meanwhile is not to come back.
+void Recovery::keepDrafts(const std::filesystem::path& folder) {
+  SaveStyle style;
+  style.folder = folder;
+  const auto keepOne = [&folder](bool modified, const QString& name, const auto& text) {
+    const std::filesystem::path file = folder / toPath(name);
+    if (modified) {
+      writeFileAtomically(file, text());
+    } else {
+      std::filesystem::remove(file);
+    }
+  };
+  keepOne(document_.modified(), kDraft,
+          [&] { return recoveryText(*document_.orderInHand(), document_.original(), style); });
+  keepOne(document_.shopModified(), kShopDraft,
+          [&] { return shopText(*document_.shopInHand(), document_.shopOriginal(), style); });
+  const Order* order = document_.orderInHand().get();
+  const QString name =
+      order != nullptr ? toQString(order->id + " " + order->title).trimmed() : QString();
+  const QJsonObject about{
+      {QStringLiteral("order-file"), document_.orderFile()},
+      {QStringLiteral("order-name"), name},
+      {QStringLiteral("shop-file"), document_.shopFile()},
+      {QStringLiteral("kept"), QDateTime::currentDateTimeUtc().toString(Qt::ISODate)}};
+  writeFileAtomically(folder / toPath(kAbout), QJsonDocument(about).toJson().toStdString());
 }
 
 void Recovery::clear() {
@@ -152,13 +174,19 @@ std::vector<LeftWork> Recovery::leftWork() const {
     }
     LeftWork work;
     work.folder = toPath(folder);
-    work.draft = toPath(folder + QLatin1Char('/') + kDraft);
+    const auto kept = [&folder](const QString& draft) {
+      const QString file = folder + QLatin1Char('/') + draft;
+      return QFileInfo::exists(file) ? toPath(file) : std::filesystem::path();
+    };
+    work.draft = kept(kDraft);
+    work.shopDraft = kept(kShopDraft);
     QFile about(folder + QLatin1Char('/') + kAbout);
-    if (!QFileInfo::exists(pathText(work.draft)) || !about.open(QIODevice::ReadOnly)) {
+    if ((work.draft.empty() && work.shopDraft.empty()) || !about.open(QIODevice::ReadOnly)) {
       continue;  // ended before anything was kept
     }
     const QJsonObject said = QJsonDocument::fromJson(about.readAll()).object();
     work.orderFile = said[QStringLiteral("order-file")].toString();
+    work.shopFile = said[QStringLiteral("shop-file")].toString();
     work.orderName = said[QStringLiteral("order-name")].toString();
     work.kept = QDateTime::fromString(said[QStringLiteral("kept")].toString(), Qt::ISODate);
     result.push_back(std::move(work));

@@ -20,9 +20,11 @@ namespace creaseline::desk {
 // Unsaved work of a session that did not end by itself.
 struct LeftWork {
   std::filesystem::path folder;  // of this work alone
-  std::filesystem::path draft;   // an order that loadOrderDraft() reads
+  std::filesystem::path draft;   // an order that loadOrderDraft() reads; empty: it was saved
   QString orderFile;             // the order's own file; empty: it was never saved
   QString orderName;
+  std::filesystem::path shopDraft;  // the same for the shop
+  QString shopFile;
   QDateTime kept;
 };
 
@@ -56,6 +58,7 @@ class Recovery : public QObject {
 
  private:
   void schedule();
+  void keepDrafts(const std::filesystem::path& folder);
   bool takeFolder();
 
   QString folder_;

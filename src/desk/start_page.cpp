@@ -47,14 +47,17 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   openOrder_->setObjectName(QStringLiteral("startOrder"));
   openShop_ = new QPushButton(tr("Open a &shop…"), page);
   openShop_->setObjectName(QStringLiteral("startShop"));
+  newShop_ = new QPushButton(tr("Ne&w shop"), page);
+  newShop_->setObjectName(QStringLiteral("startNewShop"));
+  newShop_->setAccessibleName(tr("Describe a shop: its frames, machines and stock"));
   openDemo_ = new QPushButton(tr("Open the &demo"), page);
   openDemo_->setObjectName(QStringLiteral("startDemo"));
   openOrder_->setAccessibleName(tr("Open an order from the start page"));
   openShop_->setAccessibleName(tr("Open a shop from the start page"));
   openDemo_->setAccessibleName(tr("Open the demo from the start page"));
-  for (QPushButton* button : {newOrder_, openOrder_, openShop_, openDemo_}) {
+  for (QPushButton* button : {newOrder_, openOrder_, newShop_, openShop_, openDemo_}) {
     button->setMinimumHeight(38);
-    button->setMinimumWidth(140);
+    button->setMinimumWidth(112);
     buttons->addWidget(button);
   }
   buttons->addStretch(1);
@@ -68,6 +71,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   connect(newOrder_, &QPushButton::clicked, this, &StartPage::newOrderRequested);
   connect(openOrder_, &QPushButton::clicked, this, &StartPage::openOrderRequested);
   connect(openShop_, &QPushButton::clicked, this, &StartPage::openShopRequested);
+  connect(newShop_, &QPushButton::clicked, this, &StartPage::newShopRequested);
   connect(openDemo_, &QPushButton::clicked, this, &StartPage::openDemoRequested);
 }
 
@@ -77,16 +81,16 @@ void StartPage::showState(bool hasOrder, bool hasShop, bool demoAvailable,
     title_->setText(tr("Which shop sews it?"));
     words_->setText(
         tr("The order is read. To plan it, open the file that describes the shop: its frames, "
-           "machines and stock. Or drop that file here."));
+           "machines and stock. Or drop that file here, or describe a new shop."));
   } else {
     title_->setText(tr("Where does the design go?"));
     words_->setText(
         tr("Start or open an order to see for every garment, size and place where the design goes, "
-           "which "
-           "frame holds it and what goes behind it. Files can also be dropped here."));
+           "which frame holds it and what goes behind it. Files can also be dropped here."));
   }
   openOrder_->setDefault(!hasOrder);
   openShop_->setVisible(!hasShop);
+  newShop_->setVisible(!hasShop);
   openDemo_->setEnabled(demoAvailable);
   openDemo_->setToolTip(demoAvailable ? QString() : tr("The demo is not installed here"));
   fillRecent(recent);

@@ -23,6 +23,7 @@ class StartPage : public QWidget {
   void newOrderRequested();
   void openOrderRequested();
   void openShopRequested();
+  void newShopRequested();
   void openDemoRequested();
   void openRecentRequested(const QString& file);
 
@@ -34,6 +35,7 @@ class StartPage : public QWidget {
   QPushButton* newOrder_ = nullptr;
   QPushButton* openOrder_ = nullptr;
   QPushButton* openShop_ = nullptr;
+  QPushButton* newShop_ = nullptr;
   QPushButton* openDemo_ = nullptr;
   QWidget* recent_ = nullptr;
   QVBoxLayout* recentLayout_ = nullptr;

@@ -19,7 +19,12 @@ constexpr double kPadding = 0.7;       // of a plate around its text, in units
 constexpr double kLabelWidth = 30.0;   // texts wrap there, in units
 constexpr double kDimensionGap = 3.5;  // from frame to dimension line, in units
 
-// Direction of the bracket in the frame's own view.
+bool isNamed(const KeepOut& keepOut) {
+  return keepOut.frame && keepOut.name != KeepOutName::CollarSeam;
+}
+
+}  // namespace
+
 std::vector<Point> bracketDirections(BracketSide side) {
   switch (side) {
     case BracketSide::Top:
@@ -35,12 +40,6 @@ std::vector<Point> bracketDirections(BracketSide side) {
   }
   return {};
 }
-
-bool isNamed(const KeepOut& keepOut) {
-  return keepOut.frame && keepOut.name != KeepOutName::CollarSeam;
-}
-
-}  // namespace
 
 void GarmentDrawing::Scene::addLabel(const std::vector<SceneLabelLine>& texts, double width,
                                      QPointF wanted, std::optional<QPointF> anchor,

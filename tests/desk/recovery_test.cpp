@@ -113,7 +113,7 @@ TEST_CASE("Work left is taken up as an order of its own where its file cannot be
   Session next(demo);
   const auto left = next.recovery.leftWork();
   REQUIRE(left.size() == 1);
-  next.document.recover(left[0].orderFile, left[0].draft);
+  next.document.recover({left[0].orderFile, left[0].draft, {}, {}});
   REQUIRE(waitFor([&] { return next.document.orderInHand() && !next.document.busy(); }));
   CHECK(quantityInHand(next.document) == 31);
   CHECK(next.document.modified());

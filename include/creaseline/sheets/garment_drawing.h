@@ -22,6 +22,9 @@
 
 namespace creaseline {
 
+// Directions in which a frame's bracket lies, in the frame's own view.
+[[nodiscard]] std::vector<Point> bracketDirections(BracketSide side);
+
 // The dimensions that say where the design goes.
 enum class Dimension { Drop, Centre, Sideways };
 

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: MIT
+#include "desk/shop_window.h"
+
+#include <QAction>
+#include <QDir>
+#include <QKeyEvent>
+#include <QScrollArea>
+#include <QVBoxLayout>
+#include <utility>
+
+#include "desk/edit_commands.h"
+#include "desk/text.h"
+
+namespace creaseline::desk {
+
+namespace {
+
+constexpr QSize kFirstSize{780, 680};
+
+}  // namespace
+
+ShopWindow::ShopWindow(Document& document, std::shared_ptr<const Rules> rules, Settings& settings,
+                       QWidget* parent)
+    : QWidget(parent, Qt::Window),
+      document_(document),
+      rules_(std::move(rules)),
+      settings_(settings) {
+  setObjectName(QStringLiteral("shopWindow"));
+  build();
+  resize(kFirstSize);
+  if (const QByteArray place = settings_.windowPlace(objectName()); !place.isEmpty()) {
+    restoreGeometry(place);
+  }
+  connect(&document_, &Document::shopEdited, this, &ShopWindow::showShop);
+  connect(&document_, &Document::unitsChanged, this, &ShopWindow::showShop);
+  connect(&document_, &Document::filesChanged, this, &ShopWindow::showState);
+  connect(&document_, &Document::shopModifiedChanged, this, &ShopWindow::showState);
+  connect(&document_, &Document::plannedChanged, this, &ShopWindow::showState);
+  connect(&document_, &Document::busyChanged, this, &ShopWindow::showState);
+  connect(&document_, &Document::problemChanged, this, &ShopWindow::showState);
+  showShop();
+}
+
+ShopWindow::~ShopWindow() = default;
+
+void ShopWindow::build() {
+  auto* layout = new QVBoxLayout(this);
+  file_ = new QLabel(this);
+  file_->setObjectName(QStringLiteral("shopFile"));
+  file_->setTextFormat(Qt::PlainText);
+  file_->setWordWrap(true);
+  layout->addWidget(file_);
+  tabs_ = new QTabWidget(this);
+  tabs_->setObjectName(QStringLiteral("shopTabs"));
+  tabs_->setAccessibleName(tr("Parts of the shop"));
+  layout->addWidget(tabs_, 1);
+  auto* area = new QScrollArea(tabs_);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setWidgetResizable(true);
+  area->setFocusPolicy(Qt::NoFocus);
+  head_ = new ShopHeadForm;
+  area->setWidget(head_);
+  tabs_->addTab(area, tr("Shop"));
+  connect(head_, &ShopForm::edited, this, &ShopWindow::edit);
+  addPage(ShopList::Frames, new FrameForm, tr("Frames"), tr("Frames of the shop"), {});
+  addPage(ShopList::Machines, new MachineForm, tr("Machines"), tr("Machines of the shop"), {});
+  addPage(ShopList::Backings, new StockForm, tr("Backing"), tr("Backing in stock"),
+          tr("No backing is listed, so orders say what to buy."));
+  addPage(ShopList::Needles, new NeedleForm, tr("Needles"), tr("Needles in stock"),
+          tr("No needle is listed, so nothing is said about needles in stock."));
+  addPage(ShopList::MeasuredHoopings, new MeasuredHoopingForm, tr("Measured hoopings"),
+          tr("Hoopings that were measured"),
+          tr("Measure at the machine how far off each garment was hooped before you bring it true, "
+             "and write it down here. With enough of them the room that a frame must leave follows "
+             "from your own hands."));
+  addPage(ShopList::HouseRules, new HouseRuleForm, tr("House rules"),
+          tr("Placement rules of the shop"),
+          tr("A house rule says where this shop puts a design, in place of the shipped rule."));
+  effect_ = new QLabel(this);
+  effect_->setObjectName(QStringLiteral("shopEffect"));
+  effect_->setWordWrap(true);
+  auto* bottom = new QHBoxLayout;
+  bottom->addWidget(effect_, 1);
+  const auto button = [&](const QString& text, const QString& name) {
+    auto* made = new QPushButton(text, this);
+    made->setObjectName(name);
+    made->setAutoDefault(false);
+    bottom->addWidget(made);
+    return made;
+  };
+  QPushButton* saveAs = button(tr("Save the shop as…"), QStringLiteral("saveShopAs"));
+  connect(saveAs, &QPushButton::clicked, this, &ShopWindow::saveAsRequested);
+  save_ = button(tr("Save the shop"), QStringLiteral("saveShop"));
+  save_->setShortcut(QKeySequence::Save);
+  connect(save_, &QPushButton::clicked, this, &ShopWindow::saveRequested);
+  layout->addLayout(bottom);
+  // The same steps as on the desk; a window has shortcuts of its own.
+  for (const auto& [make, keys] : {std::pair(&QUndoStack::createUndoAction, QKeySequence::Undo),
+                                   std::pair(&QUndoStack::createRedoAction, QKeySequence::Redo)}) {
+    QAction* action = (document_.undoStack().*make)(this, QString());
+    action->setShortcuts(keys);
+    addAction(action);
+  }
+}
+
+void ShopWindow::addPage(ShopList list, ShopForm* form, const QString& title, const QString& words,
+                         const QString& empty) {
+  auto* page = new EntryPage(list, form, words, empty, tabs_);
+  connect(page, &EntryPage::edited, this, &ShopWindow::edit);
+  pages_.push_back(page);
+  tabs_->addTab(page, title);
+}
+
+void ShopWindow::edit(const ShopEdit& edit) {
+  applyEdit(document_, edit);
+}
+
+void ShopWindow::showShop() {
+  const auto shop = document_.shopInHand();
+  tabs_->setEnabled(shop != nullptr);
+  if (shop) {
+    const ShownShop shown{shop, rules_, document_.units()};
+    head_->show(shown);
+    for (EntryPage* page : pages_) {
+      page->show(shown);
+    }
+  }
+  showState();
+}
+
+void ShopWindow::showState() {
+  const auto shop = document_.shopInHand();
+  setWindowTitle(shop ? tr("%1[*] - Shop").arg(toQString(shop->name)) : tr("Shop[*]"));
+  setWindowModified(document_.shopModified());
+  file_->setText(document_.shopFile().isEmpty() ? tr("Not in a file yet")
+                                                : QDir::toNativeSeparators(document_.shopFile()));
+  save_->setEnabled(document_.shopModified());
+  if (document_.problem()) {
+    effect_->setText(tr("The order cannot be planned with this: %1")
+                         .arg(toQString(document_.problem()->details.expected)));
+    return;
+  }
+  const Plan* plan = document_.planned()->plan();
+  if (plan == nullptr || document_.busy()) {
+    effect_->setText(plan == nullptr ? tr("No order is open.") : tr("Planning the order…"));
+    return;
+  }
+  effect_->setText(tr("The order with this shop: %1, %2")
+                       .arg(tr("%n stop(s)", nullptr, plan->counts.stops),
+                            tr("%n watch(es)", nullptr, plan->counts.watches)));
+}
+
+void ShopWindow::hideEvent(QHideEvent* event) {
+  settings_.setWindowPlace(objectName(), saveGeometry());
+  QWidget::hideEvent(event);
+}
+
+void ShopWindow::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) {
+    close();
+    return;
+  }
+  QWidget::keyPressEvent(event);
+}
+
+}  // namespace creaseline::desk

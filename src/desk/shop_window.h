@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+// The shop in a window beside the desk: what is changed here counts at once, and the order that is
+// open is planned again with it.
+#pragma once
+
+#include <QLabel>
+#include <QPushButton>
+#include <QTabWidget>
+#include <QWidget>
+#include <vector>
+
+#include "desk/document.h"
+#include "desk/entry_page.h"
+#include "desk/shop_forms.h"
+
+namespace creaseline::desk {
+
+class ShopWindow : public QWidget {
+  Q_OBJECT
+
+ public:
+  // The document and settings must outlive the window.
+  ShopWindow(Document& document, std::shared_ptr<const Rules> rules, Settings& settings,
+             QWidget* parent);
+  ~ShopWindow() override;
+
+ Q_SIGNALS:
+  void saveRequested();
+  void saveAsRequested();
+
+ protected:
+  void hideEvent(QHideEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  void addPage(ShopList list, ShopForm* form, const QString& title, const QString& words,
+               const QString& empty);
+  void build();
+  void showShop();
+  void showState();
+  void edit(const ShopEdit& edit);
+
+  Document& document_;
+  std::shared_ptr<const Rules> rules_;
+  Settings& settings_;
+  QTabWidget* tabs_ = nullptr;
+  ShopForm* head_ = nullptr;
+  std::vector<EntryPage*> pages_;
+  QLabel* file_ = nullptr;
+  QLabel* effect_ = nullptr;
+  QPushButton* save_ = nullptr;
+};
+
+}  // namespace creaseline::desk
