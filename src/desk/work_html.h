@@ -1,0 +1,17 @@
+// SPDX-License-Identifier: MIT
+// Runs and materials as rich text in the palette's colours.
+#pragma once
+
+#include <QPalette>
+#include <QString>
+
+#include "creaseline/planning/pick_list.h"
+
+namespace creaseline::desk {
+
+[[nodiscard]] QString runText(const RunCard& card, const QPalette& palette,
+                              const UnitChoice& units);
+[[nodiscard]] QString materialsText(const PickList& picks, const RunPlan& runs,
+                                    const QPalette& palette, const UnitChoice& units);
+
+}  // namespace creaseline::desk

@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: MIT
+#include "desk/work_window.h"
+
+#include <QHBoxLayout>
+#include <QKeyEvent>
+#include <QTabWidget>
+#include <QVBoxLayout>
+#include <utility>
+
+#include "creaseline/planning/wording.h"
+#include "desk/text.h"
+#include "desk/theme.h"
+#include "desk/work_html.h"
+
+namespace creaseline::desk {
+
+namespace {
+
+constexpr QSize kFirstSize{860, 640};
+
+QTextBrowser* reader(const char* name, const QString& words, QWidget* parent) {
+  auto* made = new QTextBrowser(parent);
+  made->setObjectName(QString::fromLatin1(name));
+  made->setAccessibleName(words);
+  made->setOpenLinks(false);
+  made->setFrameShape(QFrame::NoFrame);
+  made->setTabChangesFocus(true);
+  return made;
+}
+
+}  // namespace
+
+WorkWindow::WorkWindow(Settings& settings, QWidget* parent)
+    : QWidget(parent, Qt::Window), settings_(settings) {
+  setObjectName(QStringLiteral("workWindow"));
+  setWindowTitle(tr("Runs and materials"));
+  build();
+  resize(kFirstSize);
+  if (const QByteArray place = settings_.windowPlace(objectName()); !place.isEmpty()) {
+    restoreGeometry(place);
+  }
+}
+
+WorkWindow::~WorkWindow() = default;
+
+void WorkWindow::build() {
+  auto* layout = new QVBoxLayout(this);
+  summary_ = new QLabel(this);
+  summary_->setObjectName(QStringLiteral("workSummary"));
+  summary_->setWordWrap(true);
+  layout->addWidget(summary_);
+  auto* tabs = new QTabWidget(this);
+  tabs->setObjectName(QStringLiteral("workTabs"));
+  tabs->setAccessibleName(tr("Runs, materials"));
+  tabs->addTab(buildRuns(), tr("Runs"));
+  materials_ = reader("workMaterials", tr("Materials to lay ready"), tabs);
+  tabs->addTab(materials_, tr("Materials"));
+  layout->addWidget(tabs, 1);
+}
+
+QWidget* WorkWindow::buildRuns() {
+  auto* page = new QWidget(this);
+  auto* layout = new QVBoxLayout(page);
+  day_ = new DayBar(page);
+  layout->addWidget(day_);
+  auto* lower = new QHBoxLayout;
+  runs_ = new QListWidget(page);
+  runs_->setObjectName(QStringLiteral("workRuns"));
+  runs_->setAccessibleName(tr("Runs in order"));
+  runs_->setWordWrap(true);
+  runs_->setSpacing(3);
+  lower->addWidget(runs_, 2);
+  auto* right = new QVBoxLayout;
+  needles_ = new NeedleChart(page);
+  run_ = reader("workRun", tr("What the chosen run takes"), page);
+  right->addWidget(needles_);
+  right->addWidget(run_, 1);
+  lower->addLayout(right, 3);
+  layout->addLayout(lower, 1);
+  connect(runs_, &QListWidget::currentRowChanged, this, &WorkWindow::showRun);
+  connect(day_, &DayBar::chosen, runs_, qOverload<int>(&QListWidget::setCurrentRow));
+  return page;
+}
+
+void WorkWindow::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
+  planned_ = std::move(planned);
+  if (isVisible()) {
+    workOut();
+  }
+}
+
+WorkWindow::Work WorkWindow::workOf(const std::shared_ptr<const PlannedOrder>& planned) {
+  const ReportContext context{*planned->plannedFor(), *planned->shop(), planned->rules()};
+  RunPlan runs = planRuns(*planned->plan(), context, planned->units());
+  PickList picks = pickList(*planned->plan(), runs, context, planned->units());
+  return {planned, std::move(runs), std::move(picks)};
+}
+
+void WorkWindow::workOut() {
+  if (!planned_ || planned_->plan() == nullptr) {
+    job_.forget();
+    work_.reset();
+    showWork();
+    return;
+  }
+  job_.start([planned = planned_] { return workOf(planned); },
+             [this](Work work) {
+               work_ = std::move(work);
+               showWork();
+             });
+}
+
+void WorkWindow::showWork() {
+  const int chosen = runs_->currentRow();
+  runs_->clear();
+  if (!work_) {
+    summary_->setText(tr("Nothing is planned yet."));
+    day_->show({});
+    run_->clear();
+    materials_->clear();
+    needles_->show({});
+    return;
+  }
+  const RunPlan& runs = work_->runs;
+  QString said =
+      tr("%1 for %2 in %3", "time, hoopings, runs")
+          .arg(toQString(formatDuration(runs.total)), tr("%n hooping(s)", nullptr, runs.hoopings),
+               tr("%n run(s)", nullptr, static_cast<int>(runs.cards.size())));
+  if (!runs.held.empty()) {
+    int held = 0;
+    for (const HeldGarments& each : runs.held) {
+      held += each.garments;
+    }
+    said += QStringLiteral(". ") + tr("%n hooping(s) held by stops", nullptr, held);
+  }
+  summary_->setText(said);
+  day_->show(runs);
+  for (const RunCard& card : runs.cards) {
+    runs_->addItem(
+        tr("%1  %2, %3\n%4, %n garment(s), %5", "number, place, design, frame, time", card.garments)
+            .arg(card.number)
+            .arg(toQString(card.location), toQString(card.design), toQString(card.frame),
+                 toQString(formatDuration(card.time.total))));
+  }
+  materials_->setHtml(materialsText(work_->picks, runs, palette(), work_->planned->units()));
+  runs_->setCurrentRow(runs.cards.empty() ? -1 : std::clamp(chosen, 0, runs_->count() - 1));
+  showRun(runs_->currentRow());
+}
+
+void WorkWindow::showRun(int run) {
+  day_->choose(run);
+  if (!work_ || run < 0 || run >= static_cast<int>(work_->runs.cards.size())) {
+    return;
+  }
+  const RunCard& card = work_->runs.cards[static_cast<std::size_t>(run)];
+  needles_->show(card);
+  run_->setHtml(runText(card, palette(), work_->planned->units()));
+}
+
+void WorkWindow::showEvent(QShowEvent* event) {
+  QWidget::showEvent(event);
+  workOut();
+}
+
+void WorkWindow::hideEvent(QHideEvent* event) {
+  settings_.setWindowPlace(objectName(), saveGeometry());
+  QWidget::hideEvent(event);
+}
+
+void WorkWindow::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) {
+    close();
+    return;
+  }
+  QWidget::keyPressEvent(event);
+}
+
+void WorkWindow::changeEvent(QEvent* event) {
+  QWidget::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange && work_) {
+    showWork();
+  }
+}
+
+}  // namespace creaseline::desk

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+// How the order is sewn and what it takes: runs in order with their needles and times, and the
+// materials to lay ready. Worked out off the GUI thread whenever the plan changes.
+#pragma once
+
+#include <QLabel>
+#include <QListWidget>
+#include <QTextBrowser>
+#include <QWidget>
+#include <memory>
+#include <optional>
+
+#include "creaseline/planning/pick_list.h"
+#include "desk/day_bar.h"
+#include "desk/latest_job.h"
+#include "desk/needle_chart.h"
+#include "desk/planned_order.h"
+#include "desk/settings.h"
+
+namespace creaseline::desk {
+
+class WorkWindow : public QWidget {
+  Q_OBJECT
+
+ public:
+  WorkWindow(Settings& settings, QWidget* parent);
+  ~WorkWindow() override;
+
+  void setPlanned(std::shared_ptr<const PlannedOrder> planned);
+  [[nodiscard]] bool ready() const { return work_.has_value() && !job_.running(); }
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+  void hideEvent(QHideEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void changeEvent(QEvent* event) override;
+
+ private:
+  struct Work {
+    std::shared_ptr<const PlannedOrder> planned;  // the cards point into it
+    RunPlan runs;
+    PickList picks;
+  };
+  [[nodiscard]] static Work workOf(const std::shared_ptr<const PlannedOrder>& planned);
+
+  void build();
+  QWidget* buildRuns();
+  void workOut();
+  void showWork();
+  void showRun(int run);
+
+  Settings& settings_;
+  std::shared_ptr<const PlannedOrder> planned_;
+  LatestJob job_{*this};
+  std::optional<Work> work_;
+  QLabel* summary_ = nullptr;
+  DayBar* day_ = nullptr;
+  QListWidget* runs_ = nullptr;
+  NeedleChart* needles_ = nullptr;
+  QTextBrowser* run_ = nullptr;
+  QTextBrowser* materials_ = nullptr;
+};
+
+}  // namespace creaseline::desk
