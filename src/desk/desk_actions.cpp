@@ -13,6 +13,7 @@ namespace creaseline::desk {
 DeskActions::DeskActions(QMainWindow& window, QUndoStack& undoStack) : window_(window) {
   makeActions();
   makeEditing();
+  makeOrders();
   makeChoices();
   makeLanguages();
   makeMenus(undoStack);
@@ -59,6 +60,7 @@ void DeskActions::makeActions() {
   goToDetails = add(name("goToDetails"), tr("Go to the &details"), {}, key(Qt::Key_6));
   goToReasons = add(name("goToReasons"), tr("Go to the r&easons"), {}, key(Qt::Key_4));
   goToFindings = add(name("goToFindings"), tr("Go to the fi&ndings"), {}, key(Qt::Key_5));
+  showWords = add(name("showWords"), tr("&Words of the trade"), {}, QKeySequence::HelpContents);
   about = add(name("about"), tr("&About Creaseline"), {}, {});
   about->setMenuRole(QAction::AboutRole);
 }
@@ -77,6 +79,23 @@ void DeskActions::makeEditing() {
                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Down));
   byRule = add(name("byRule"), tr("Back to the ru&le"), {},
                QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R));
+}
+
+void DeskActions::makeOrders() {
+  const auto name = [](const char* text) { return QString::fromLatin1(text); };
+  newWindow = add(name("newWindow"), tr("Another windo&w"), {},
+                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N));
+  findOrder = add(name("findOrder"), tr("&Find an order…"), {}, QKeySequence::Find);
+  duplicateOrder = add(name("duplicateOrder"), tr("Start a cop&y of the order"), {}, {});
+  savePattern = add(name("savePattern"), tr("Save as a pattern for orders…"), {}, {});
+  showWork =
+      add(name("showWork"), tr("Runs and m&aterials…"), {}, QKeySequence(Qt::CTRL | Qt::Key_M));
+  copyPlan = add(name("copyPlan"), tr("&Copy the plan as text"), {},
+                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
+  exportPlan = add(name("exportPlan"), tr("E&xport the plan as JSON…"), {}, {});
+  newShop = add(name("newShop"), tr("Descri&be a new shop"), {}, {});
+  editShop = add(name("editShop"), tr("&Shop: frames, machines, stock…"), {},
+                 QKeySequence(Qt::CTRL | Qt::Key_H));
 }
 
 QAction* DeskActions::choice(QActionGroup& group, const QString& name, const QString& text,
@@ -118,14 +137,15 @@ void DeskActions::makeLanguages() {
 
 void DeskActions::makeMenus(QUndoStack& undoStack) {
   QMenu* file = window_.menuBar()->addMenu(tr("&File"));
-  file->addActions({newOrder, openOrder, openShop, openDemo});
+  file->addActions({newOrder, openOrder, findOrder, newWindow});
   recent = file->addMenu(tr("Re&cent orders"));
   recent->setObjectName(QStringLiteral("recentOrders"));
-  file->addAction(reload);
   file->addSeparator();
-  file->addActions({save, saveAs});
+  file->addActions({newShop, openShop, openDemo});
   file->addSeparator();
-  file->addActions({saveSheets, printSheets});
+  file->addActions({reload, save, saveAs, duplicateOrder, savePattern});
+  file->addSeparator();
+  file->addActions({saveSheets, printSheets, exportPlan});
   file->addSeparator();
   file->addAction(quit);
 
@@ -147,16 +167,20 @@ void DeskActions::makeMenus(QUndoStack& undoStack) {
   edit->addMenu(addPlace);
   edit->addSeparator();
   edit->addActions({duplicate, remove, moveUp, moveDown, byRule});
+  edit->addSeparator();
+  edit->addActions({copyPlan, editShop});
 
   QMenu* view = window_.menuBar()->addMenu(tr("&View"));
   view->addActions({zoomIn, zoomOut, fit});
+  view->addSeparator();
+  view->addAction(showWork);
   view->addSeparator();
   view->addMenu(tr("&Units"))->addActions(lengthUnits->actions());
   view->addMenu(tr("Ruler &mark"))->addActions(rulerMarks->actions());
   view->addMenu(tr("&Language"))->addActions(languages->actions());
   view->addSeparator();
   view->addActions({goToOrder, goToTable, goToSizes, goToReasons, goToFindings, goToDetails});
-  window_.menuBar()->addMenu(tr("&Help"))->addAction(about);
+  window_.menuBar()->addMenu(tr("&Help"))->addActions({showWords, about});
 }
 
 void DeskActions::makeToolBar() {

@@ -27,6 +27,15 @@ class DeskActions {
   QAction* openOrder = nullptr;
   QAction* openShop = nullptr;
   QAction* openDemo = nullptr;
+  QAction* newWindow = nullptr;
+  QAction* findOrder = nullptr;
+  QAction* duplicateOrder = nullptr;
+  QAction* savePattern = nullptr;
+  QAction* showWork = nullptr;
+  QAction* copyPlan = nullptr;
+  QAction* exportPlan = nullptr;
+  QAction* newShop = nullptr;
+  QAction* editShop = nullptr;
   QMenu* recent = nullptr;
   QAction* reload = nullptr;
   QAction* save = nullptr;
@@ -50,6 +59,7 @@ class DeskActions {
   QAction* goToDetails = nullptr;
   QAction* goToReasons = nullptr;
   QAction* goToFindings = nullptr;
+  QAction* showWords = nullptr;
   QAction* about = nullptr;
   QActionGroup* lengthUnits = nullptr;  // data: LengthUnit as int
   QActionGroup* rulerMarks = nullptr;   // data: RulerMark as int
@@ -70,6 +80,7 @@ class DeskActions {
   QAction* choice(QActionGroup& group, const QString& name, const QString& text, int data);
   void makeActions();
   void makeEditing();
+  void makeOrders();
   void makeChoices();
   void makeLanguages();
   void makeMenus(QUndoStack& undoStack);

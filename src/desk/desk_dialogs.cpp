@@ -41,22 +41,31 @@ void DeskWindow::Parts::openFile(const std::filesystem::path& file) {
   }
 }
 
-bool DeskWindow::Parts::mayLeaveOrder() {
-  finishTyping();
-  if (!document_.modified()) {
-    return true;
-  }
-  QMessageBox box(QMessageBox::Question, tr("Changes not saved"),
-                  tr("The order has changes that are not saved. Save them?"), QMessageBox::NoButton,
+// Whether to save; nothing: neither, stay. `name`: object name.
+std::optional<bool> DeskWindow::Parts::askWhetherToSave(const QString& name,
+                                                        const QString& question) {
+  QMessageBox box(QMessageBox::Question, tr("Changes not saved"), question, QMessageBox::NoButton,
                   &window_);
-  box.setObjectName(QStringLiteral("leaveOrder"));
+  box.setObjectName(name);
   QPushButton* save = box.addButton(tr("&Save"), QMessageBox::AcceptRole);
   QAbstractButton* drop = box.addButton(tr("&Do not save"), QMessageBox::DestructiveRole);
   QPushButton* stay = box.addButton(tr("Stay &here"), QMessageBox::RejectRole);
   box.setDefaultButton(save);
   box.setEscapeButton(stay);
   box.exec();
-  return box.clickedButton() == save ? saveOrder() : box.clickedButton() == drop;
+  return box.clickedButton() == save   ? std::optional(true)
+         : box.clickedButton() == drop ? std::optional(false)
+                                       : std::nullopt;
+}
+
+bool DeskWindow::Parts::mayLeaveOrder() {
+  finishTyping();
+  if (!document_.modified()) {
+    return true;
+  }
+  const auto save = askWhetherToSave(QStringLiteral("leaveOrder"),
+                                     tr("The order has changes that are not saved. Save them?"));
+  return save && (!*save || saveOrder());
 }
 
 void DeskWindow::Parts::askForOrder() {
@@ -95,10 +104,42 @@ std::optional<std::pair<std::filesystem::path, std::filesystem::path>> DeskWindo
 }
 
 void DeskWindow::Parts::openDemo() {
-  if (const auto files = demo(); files && mayLeaveOrder()) {
+  if (const auto files = demo(); files && mayLeave()) {
     document_.openShop(files->second);
     document_.openOrder(files->first);
   }
+}
+
+void DeskWindow::Parts::showWork() {
+  if (workWindow_ == nullptr) {
+    workWindow_ = new WorkWindow(settings_, &window_);
+    workWindow_->setPlanned(document_.planned());
+  }
+  workWindow_->show();
+  workWindow_->raise();
+  workWindow_->activateWindow();
+}
+
+// Without them the desk works as well; it only explains less.
+void DeskWindow::Parts::loadWords() {
+  try {
+    words_ = loadTradeWords(resources_);
+  } catch (const InputError& error) {
+    messageBar_->say(Severity::Note, tr("The words of the trade cannot be shown"),
+                     toQString(error.what()));
+  }
+  reasonsView_->setWords(words_);
+  actions_.showWords->setEnabled(!words_.empty());
+}
+
+void DeskWindow::Parts::showWords(std::size_t word) {
+  if (wordsWindow_ == nullptr) {
+    wordsWindow_ = new WordsWindow(words_, settings_, &window_);
+  }
+  wordsWindow_->show();
+  wordsWindow_->raise();
+  wordsWindow_->activateWindow();
+  wordsWindow_->choose(word);
 }
 
 void DeskWindow::Parts::showAbout() {

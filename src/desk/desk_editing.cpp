@@ -97,7 +97,10 @@ void DeskWindow::Parts::updateEditing() {
       place != nullptr &&
       (place->moveDown != Length() || place->moveRight != Length() || place->turn != Angle()));
   actions_.save->setEnabled(document_.modified());
-  actions_.saveAs->setEnabled(make.has_value());
+  for (QAction* action : {actions_.saveAs, actions_.duplicateOrder, actions_.savePattern}) {
+    action->setEnabled(make.has_value());
+  }
+  actions_.editShop->setEnabled(document_.shopInHand() != nullptr);
 }
 
 void DeskWindow::Parts::addToMenu(QMenu& menu, const QString& words,

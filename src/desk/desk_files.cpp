@@ -8,7 +8,6 @@
 #include <QStatusBar>
 
 #include "creaseline/base/file.h"
-#include "creaseline/catalogue/order_library.h"
 #include "desk/desk_parts.h"
 #include "desk/text.h"
 
@@ -51,20 +50,9 @@ void DeskWindow::Parts::startOrder() {
     return;
   }
   Order order;
-  // The next number after the orders beside the one that was open.
-  std::vector<std::string> taken;
-  std::string last = toUtf8(tr("1", "number of a first order"));
-  if (const auto open = document_.orderInHand()) {
-    last = open->id;
-    taken.push_back(open->id);
-  }
-  if (!document_.orderFile().isEmpty()) {
-    const auto folder = toPath(QFileInfo(document_.orderFile()).absolutePath());
-    for (const OrderHead& head : findOrders(folder, {}).orders) {
-      taken.push_back(head.id);
-    }
-  }
-  order.id = nextOrderId(last, taken);
+  const auto open = document_.orderInHand();
+  order.id =
+      nextNumber(open ? open->id : toUtf8(tr("1", "number of a first order")), orderFolder());
   document_.startOrder(std::move(order));
   details_->setCurrentIndex(DetailsPanel::OrderTab);
 }
@@ -87,16 +75,10 @@ bool DeskWindow::Parts::saveOrderAs() {
   if (!order) {
     return false;
   }
-  const QString beside =
-      document_.orderFile().isEmpty() ? document_.shopFile() : document_.orderFile();
-  const QString proposed = QFileInfo(beside).absoluteDir().absoluteFilePath(fileNameFor(*order));
-  QString file = QFileDialog::getSaveFileName(&window_, tr("Save the order"), proposed,
-                                              tr("Orders (*.order.json)"));
+  const QString file = askWhereToSave(tr("Save the order"), fileNameFor(*order),
+                                      tr("Orders (*.order.json)"), QStringLiteral(".order.json"));
   if (file.isEmpty()) {
     return false;
-  }
-  if (!file.endsWith(QStringLiteral(".json"), Qt::CaseInsensitive)) {
-    file += QStringLiteral(".order.json");
   }
   try {
     // The dialog has asked whether a file that is there may go.
@@ -153,7 +135,17 @@ void DeskWindow::Parts::showMerged() {
   }
   messageBar_->say(Severity::Watch, tr("Somebody else changed the same things; yours were kept"),
                    lines.join(QLatin1Char('\n')),
-                   {{tr("Take &theirs"), [this] { document_.takeTheirs(); }}});
+                   {{tr("Take &theirs"), [this] { document_.takeTheirs(); }},
+                    {tr("&One by one…"), [this] { decideConflicts(); }}});
+}
+
+void DeskWindow::Parts::decideConflicts() {
+  if (conflictsWindow_ == nullptr) {
+    conflictsWindow_ = new ConflictsWindow(&window_);
+    QObject::connect(conflictsWindow_, &ConflictsWindow::decided, &document_,
+                     qOverload<const std::map<std::string, MergeSide>&>(&Document::takeTheirs));
+  }
+  conflictsWindow_->show(document_.outsideChange().conflicts);
 }
 
 void DeskWindow::Parts::offerLeftWork() {
@@ -164,8 +156,10 @@ void DeskWindow::Parts::offerLeftWork() {
   const LeftWork work = left.front();
   const QString when = QLocale().toString(work.kept.toLocalTime(), QLocale::ShortFormat);
   messageBar_->say(
-      Severity::Watch, tr("Order %1 was not saved").arg(work.orderName),
-      tr("The program ended before it could be. What was in it at %1 is still here.").arg(when),
+      Severity::Watch,
+      work.draft.empty() ? tr("The shop was not saved")
+                         : tr("Order %1 was not saved").arg(work.orderName),
+      tr("The program ended before it could be. What was there at %1 is still here.").arg(when),
       {{tr("&Take it up again"), [this, work] { takeUp(work); }}, {tr("Drop it"), [this, work] {
                                                                      Recovery::drop(work);
                                                                      offerLeftWork();

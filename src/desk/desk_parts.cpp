@@ -25,7 +25,8 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
       resources_(resources),
       settings_(settingsFile),
       language_(settingsFile),
-      document_(std::make_shared<const Rules>(std::move(rules)), settings_),
+      rules_(std::make_shared<const Rules>(std::move(rules))),
+      document_(rules_, settings_),
       actions_(window, document_.undoStack()),
       recovery_(QFileInfo(settingsFile).absolutePath() + QStringLiteral("/recovery"), document_) {
   build();
@@ -37,6 +38,8 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
   connectOutput();
   connectFiles();
   connectEditing();
+  connectShop();
+  connectOrders();
   actions_.showUnits(document_.units());
   actions_.showLanguage(settings_.language());
   fillRecent();
@@ -51,6 +54,7 @@ void DeskWindow::Parts::connectActions() {
   on(actions_.openOrder, &Parts::askForOrder);
   on(actions_.openShop, &Parts::askForShop);
   on(actions_.openDemo, &Parts::openDemo);
+  on(actions_.showWork, &Parts::showWork);
   on(actions_.about, &Parts::showAbout);
   QObject::connect(actions_.saveSheets, &QAction::triggered, &window_,
                    [this] { showSheets(SheetsDialog::Purpose::Save); });
@@ -82,9 +86,14 @@ void DeskWindow::Parts::connectActions() {
 void DeskWindow::Parts::connectViews() {
   QObject::connect(startPage_, &StartPage::openOrderRequested, &window_, [this] { askForOrder(); });
   QObject::connect(startPage_, &StartPage::openShopRequested, &window_, [this] { askForShop(); });
+  QObject::connect(startPage_, &StartPage::newShopRequested, &window_, [this] { startShop(); });
   QObject::connect(startPage_, &StartPage::openDemoRequested, &window_, [this] { openDemo(); });
   QObject::connect(startPage_, &StartPage::openRecentRequested, &window_,
                    [this](const QString& file) { openOrder(toPath(file)); });
+  loadWords();
+  QObject::connect(reasonsView_, &ReasonsView::wordAsked, &window_,
+                   [this](std::size_t word) { showWords(word); });
+  QObject::connect(actions_.showWords, &QAction::triggered, &window_, [this] { showWords(0); });
   QObject::connect(&selection_, &Selection::changed, &window_, [this] { showSelection(); });
   QObject::connect(findingsPanel_, &FindingsPanel::jumpRequested, &window_,
                    [this](const Finding& finding) { jumpTo(finding); });
@@ -135,13 +144,18 @@ void DeskWindow::Parts::openOrder(const std::filesystem::path& file) {
 }
 
 void DeskWindow::Parts::openShop(const std::filesystem::path& file) {
-  document_.openShop(file);
+  if (mayLeaveShop()) {
+    document_.openShop(file);
+  }
 }
 
 void DeskWindow::Parts::showPlanned() {
   const auto planned = document_.planned();
   orderModel_.setPlanned(planned);
   findingsPanel_->setPlanned(planned);
+  if (workWindow_ != nullptr) {
+    workWindow_->setPlanned(planned);
+  }
   selection_.setPlanned(planned);
   showPage();
   showTitle();
@@ -298,6 +312,9 @@ void DeskWindow::Parts::updateEnabled() {
   const bool mayPutOut = current && !output_.busy();
   actions_.saveSheets->setEnabled(mayPutOut);
   actions_.printSheets->setEnabled(mayPutOut);
+  actions_.copyPlan->setEnabled(current);
+  actions_.showWork->setEnabled(planned);
+  actions_.exportPlan->setEnabled(current);
   if (sheetsDialog_ != nullptr) {
     sheetsDialog_->setPlanned(document_.planned(), mayPutOut);
   }

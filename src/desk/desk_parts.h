@@ -13,6 +13,7 @@
 
 #include "creaseline/desk/desk_language.h"
 #include "creaseline/desk/desk_window.h"
+#include "desk/conflicts_window.h"
 #include "desk/desk_actions.h"
 #include "desk/details_panel.h"
 #include "desk/document.h"
@@ -20,16 +21,20 @@
 #include "desk/message_bar.h"
 #include "desk/order_model.h"
 #include "desk/order_view.h"
+#include "desk/orders_window.h"
 #include "desk/reasons_view.h"
 #include "desk/recovery.h"
 #include "desk/selection.h"
 #include "desk/settings.h"
 #include "desk/sheet_output.h"
 #include "desk/sheets_dialog.h"
+#include "desk/shop_window.h"
 #include "desk/size_model.h"
 #include "desk/size_rail.h"
 #include "desk/start_page.h"
 #include "desk/table_panel.h"
+#include "desk/words_window.h"
+#include "desk/work_window.h"
 
 namespace creaseline {
 
@@ -39,16 +44,23 @@ class DeskWindow::Parts {
  public:
   Parts(DeskWindow& window, Rules rules, const std::filesystem::path& resources,
         const QString& settingsFile);
-  // The window "Sheets" looks at settings and plan, so it goes first.
-  ~Parts() { delete sheetsDialog_; }
+  // These windows look at settings and plan, so they go first.
+  ~Parts() {
+    delete sheetsDialog_;
+    delete shopWindow_;
+    delete ordersWindow_;
+    delete workWindow_;
+    delete wordsWindow_;
+  }
   Parts(const Parts&) = delete;
   Parts& operator=(const Parts&) = delete;
 
   void openOrder(const std::filesystem::path& file);
   void openShop(const std::filesystem::path& file);
   void openFile(const std::filesystem::path& file);
-  // True if no change would be lost, or the user lets it go.
+  // True if no change would be lost, or the user lets it go: of the order, or of the shop, too.
   bool mayLeaveOrder();
+  bool mayLeave() { return mayLeaveOrder() && mayLeaveShop(); }
   void keepWindowPlace();
   void refreshColours();
 
@@ -99,17 +111,47 @@ class DeskWindow::Parts {
   bool saveOrder();
   bool saveOrderAs();
   bool told(desk::SaveResult result);
+  std::optional<bool> askWhetherToSave(const QString& name, const QString& question);
   void offerLeftWork();
   void takeUp(const desk::LeftWork& work);
   void showMerged();
+  void decideConflicts();
+
+  // Orders beside the open one, in desk_orders.cpp.
+  void connectOrders();
+  void findOrder();
+  void useOrder(const std::filesystem::path& file, desk::OrdersWindow::Use use);
+  void duplicateOrder();
+  DeskWindow& newWindow();
+  void openNewWindow();
+  void savePattern();
+  void copyPlan();
+  void exportPlan();
+  [[nodiscard]] std::string nextNumber(const std::string& last, const QString& folder) const;
+  [[nodiscard]] QString orderFolder() const;
+  [[nodiscard]] QString proposed(const QString& fileName) const;
+  QString askWhereToSave(const QString& title, const QString& fileName, const QString& filter,
+                         const QString& ending);
 
   // What the actions do, in desk_dialogs.cpp.
   void askForOrder();
   void askForShop();
   void openDemo();
+  void showWork();
+  void loadWords();
+  void showWords(std::size_t word);
   void showAbout();
   void chooseLanguage(std::optional<desk::Language> language);
   [[nodiscard]] std::optional<std::pair<std::filesystem::path, std::filesystem::path>> demo() const;
+
+  // The shop and its window, in desk_shop.cpp.
+  void connectShop();
+  void showShop();
+  void startShop();
+  bool mayLeaveShop();
+  bool saveShop();
+  bool saveShopAs();
+  bool toldOfShop(desk::SaveResult result);
 
   // The way to paper, in desk_sheets.cpp.
   void connectOutput();
@@ -127,6 +169,7 @@ class DeskWindow::Parts {
   std::filesystem::path resources_;
   desk::Settings settings_;
   DeskLanguage language_;  // before all that has texts
+  std::shared_ptr<const Rules> rules_;
   desk::Document document_;
   desk::Selection selection_;
   desk::OrderModel orderModel_;
@@ -135,7 +178,14 @@ class DeskWindow::Parts {
   desk::DeskActions actions_;
   desk::Recovery recovery_;
 
-  desk::SheetsDialog* sheetsDialog_ = nullptr;  // made when it is first asked for
+  // Made when they are first asked for.
+  desk::SheetsDialog* sheetsDialog_ = nullptr;
+  desk::ShopWindow* shopWindow_ = nullptr;
+  desk::OrdersWindow* ordersWindow_ = nullptr;
+  desk::ConflictsWindow* conflictsWindow_ = nullptr;
+  desk::WorkWindow* workWindow_ = nullptr;
+  desk::WordsWindow* wordsWindow_ = nullptr;
+  std::vector<TradeWord> words_;
   desk::MessageBar* messageBar_ = nullptr;
   QStackedWidget* pages_ = nullptr;
   desk::StartPage* startPage_ = nullptr;

@@ -37,7 +37,7 @@ void DeskWindow::openFile(const std::filesystem::path& file) {
 }
 
 void DeskWindow::closeEvent(QCloseEvent* event) {
-  if (!parts_->mayLeaveOrder()) {
+  if (!parts_->mayLeave()) {
     event->ignore();
     return;
   }

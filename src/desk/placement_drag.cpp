@@ -149,7 +149,7 @@ QString PlacementDrag::words() const {
                            : tr("%1: room %2", "frame, length")
                                  .arg(toQString(frame->name),
                                       toQString(formatLength(plan_.frame->slack.least(), units)));
-  return tr("%1, %2; %3", "height, sideways, frame").arg(height, sideways, held);
+  return tr("%1, %2\n%3", "height, sideways, frame").arg(height, sideways, held);
 }
 
 }  // namespace creaseline::desk

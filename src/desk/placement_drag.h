@@ -46,7 +46,8 @@ class PlacementDrag {
   [[nodiscard]] const LivePlanner::Spot& spot() const { return spot_; }
   [[nodiscard]] bool moved() const { return !(asked_ == start_); }
   [[nodiscard]] Point centre() const { return centreOf(plan_); }
-  // "2 3/4 in below the collar seam, on the centre crease; Medium: room 12 mm"
+  // "2 3/4 in below the collar seam, on the centre crease", and on a second line "Medium: room 12
+  // mm"
   [[nodiscard]] QString words() const;
 
   // Of the whole design, also where `plan` is of one of its parts.

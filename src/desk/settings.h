@@ -22,6 +22,7 @@ class Settings {
   static constexpr int kRecentFiles = 8;
 
   explicit Settings(const QString& file);
+  [[nodiscard]] QString file() const { return store_.fileName(); }
 
   // Nothing as long as the system's is followed.
   [[nodiscard]] std::optional<Language> language() const;
@@ -51,8 +52,9 @@ class Settings {
 
   [[nodiscard]] QByteArray windowGeometry() const;
   void setWindowGeometry(const QByteArray& geometry);
-  [[nodiscard]] QByteArray sheetsGeometry() const;
-  void setSheetsGeometry(const QByteArray& geometry);
+  // Of another window, by its object name.
+  [[nodiscard]] QByteArray windowPlace(const QString& name) const;
+  void setWindowPlace(const QString& name, const QByteArray& geometry);
   // Of a splitter, by its object name.
   [[nodiscard]] QByteArray splitterState(const QString& name) const;
   void setSplitterState(const QString& name, const QByteArray& state);

@@ -261,7 +261,7 @@ void SheetsDialog::keyPressEvent(QKeyEvent* event) {
 void SheetsDialog::hideEvent(QHideEvent* event) {
   QDialog::hideEvent(event);
   if (!event->spontaneous()) {
-    settings_.setSheetsGeometry(saveGeometry());
+    settings_.setWindowPlace(objectName(), saveGeometry());
     preparer_.cancel();
     showBusy(false);
   }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <QAction>
+#include <QApplication>
 #include <QDir>
 #include <QFile>
 #include <QJsonArray>
@@ -114,6 +115,12 @@ inline std::shared_ptr<const PlannedOrder> plannedDemo() {
         units);
   }();
   return planned;
+}
+
+// Off screen a second window is not made active by being shown, as it is on a desktop.
+inline void activate(QWidget& window) {
+  QApplication::setActiveWindow(&window);
+  REQUIRE(waitFor([&window] { return QApplication::activeWindow() == &window; }));
 }
 
 // A window on a copy of the demo, shown and active.

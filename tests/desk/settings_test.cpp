@@ -21,7 +21,7 @@ TEST_CASE("Settings come back from their file", "[desk][settings]") {
     settings.setSheetTicked("run-cards", false);
     settings.setSheetTicked("gauges", true);
     settings.setTemplateVariants({false, true});
-    settings.setSheetsGeometry("somewhere");
+    settings.setWindowPlace(QStringLiteral("sheets"), "somewhere");
     settings.setLastShop(QStringLiteral("a.shop.json"));
   }
   const Settings again(file);
@@ -33,7 +33,7 @@ TEST_CASE("Settings come back from their file", "[desk][settings]") {
   CHECK_FALSE(again.sheetTicked("placement").has_value());
   CHECK_FALSE(again.templateVariants().mirrored);
   CHECK(again.templateVariants().turned);
-  CHECK(again.sheetsGeometry() == "somewhere");
+  CHECK(again.windowPlace(QStringLiteral("sheets")) == "somewhere");
   CHECK(again.lastShop() == QStringLiteral("a.shop.json"));
 }
 

@@ -1,0 +1,105 @@
+// SPDX-License-Identifier: MIT
+#include "desk/conflicts_window.h"
+
+#include <QKeyEvent>
+#include <QLabel>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QScrollArea>
+#include <QVBoxLayout>
+
+#include "desk/form_parts.h"
+#include "desk/text.h"
+
+namespace creaseline::desk {
+
+namespace {
+
+constexpr QSize kFirstSize{560, 420};
+constexpr int kTheirs = 1;
+
+}  // namespace
+
+ConflictsWindow::ConflictsWindow(QWidget* parent) : QWidget(parent, Qt::Window) {
+  setObjectName(QStringLiteral("conflictsWindow"));
+  setWindowTitle(tr("Changed here and in the file"));
+  resize(kFirstSize);
+  auto* layout = new QVBoxLayout(this);
+  auto* words = new QLabel(tr("Somebody else changed these in the order's file while you changed "
+                              "them here. Decide for each which one counts."),
+                           this);
+  words->setWordWrap(true);
+  layout->addWidget(words);
+  auto* area = new QScrollArea(this);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setWidgetResizable(true);
+  area->setFocusPolicy(Qt::NoFocus);
+  list_ = new QWidget;
+  new QVBoxLayout(list_);
+  area->setWidget(list_);
+  layout->addWidget(area, 1);
+  auto* apply = new QPushButton(tr("&Count these"), this);
+  apply->setObjectName(QStringLiteral("conflictsApply"));
+  apply->setAutoDefault(false);
+  connect(apply, &QPushButton::clicked, this, [this] {
+    std::map<std::string, MergeSide> choices;
+    for (std::size_t i = 0; i < places_.size(); ++i) {
+      if (sides_[i]->checkedId() == kTheirs) {
+        choices[places_[i]] = MergeSide::Theirs;
+      }
+    }
+    close();
+    Q_EMIT decided(choices);
+  });
+  layout->addWidget(apply, 0, Qt::AlignRight);
+}
+
+void ConflictsWindow::show(const std::vector<MergeConflict>& conflicts) {
+  while (QLayoutItem* item = list_->layout()->takeAt(0)) {
+    delete item->widget();
+    delete item;
+  }
+  places_.clear();
+  sides_.clear();
+  auto* layout = static_cast<QVBoxLayout*>(list_->layout());
+  for (const MergeConflict& conflict : conflicts) {
+    auto* row = new QWidget(list_);
+    auto* inside = new QVBoxLayout(row);
+    const QString place = capitalised(toQString(conflict.place));
+    auto* heading = new QLabel(place, row);
+    heading->setTextFormat(Qt::PlainText);
+    heading->setWordWrap(true);
+    QFont bold = heading->font();
+    bold.setBold(true);
+    heading->setFont(bold);
+    inside->addWidget(heading);
+    auto* sides = new QButtonGroup(row);
+    const auto side = [&](const QString& text, const char* name, int id) {
+      auto* made = new QRadioButton(withoutMnemonic(text), row);
+      made->setObjectName(QString::fromLatin1(name) + QString::number(places_.size()));
+      made->setAccessibleName(tr("%1: %2", "place, value").arg(place, text));
+      sides->addButton(made, id);
+      inside->addWidget(made);
+      return made;
+    };
+    side(tr("here: %1").arg(toQString(conflict.mine)), "mine-", 0)->setChecked(true);
+    side(tr("in the file: %1").arg(toQString(conflict.theirs)), "theirs-", kTheirs);
+    layout->addWidget(row);
+    places_.push_back(conflict.place);
+    sides_.push_back(sides);
+  }
+  layout->addStretch(1);
+  QWidget::show();
+  raise();
+  activateWindow();
+}
+
+void ConflictsWindow::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) {
+    close();
+    return;
+  }
+  QWidget::keyPressEvent(event);
+}
+
+}  // namespace creaseline::desk

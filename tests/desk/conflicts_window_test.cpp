@@ -1,0 +1,56 @@
+// SPDX-License-Identifier: MIT
+#include "desk/conflicts_window.h"
+
+#include <QLineEdit>
+#include <QRadioButton>
+
+#include "desk/desk_fixture.h"
+#include "desk/message_bar.h"
+
+namespace creaseline::desk {
+namespace {
+
+void type(DeskOnDemo& desk, const char* field, const QString& text) {
+  auto& edit = desk.find<QLineEdit>(field);
+  edit.setFocus();
+  edit.selectAll();
+  QTest::keyClicks(&edit, text);
+  QTest::keyClick(&edit, Qt::Key_Return);
+}
+
+}  // namespace
+
+TEST_CASE("What two changed at once is decided one by one", "[desk][conflicts]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  desk.find<QTabWidget>("details").setCurrentIndex(0);
+  type(desk, "orderTitleEdit", QStringLiteral("Mine"));
+  type(desk, "orderCustomer", QStringLiteral("My customer"));
+  QJsonObject order = QJsonDocument::fromJson(DemoCopy::read(desk.demo.order())).object();
+  order[QStringLiteral("title")] = QStringLiteral("Theirs");
+  order[QStringLiteral("customer")] = QStringLiteral("Their customer");
+  DemoCopy::replace(desk.demo.order(), QJsonDocument(order).toJson());
+  auto& bar = desk.find<MessageBar>("messageBar");
+  REQUIRE(waitFor([&] { return bar.headline().contains(QStringLiteral("yours were kept")); }));
+  QTest::mouseClick(&desk.find<QPushButton>("messageOtherAction"), Qt::LeftButton);
+  auto& window = desk.find<ConflictsWindow>("conflictsWindow");
+  activate(window);
+  QRadioButton* customer = nullptr;
+  for (auto* each : window.findChildren<QRadioButton*>()) {
+    CHECK_FALSE(each->accessibleName().isEmpty());
+    if (each->text().contains(QStringLiteral("Their customer"))) {
+      customer = each;
+    }
+  }
+  REQUIRE(customer != nullptr);
+  QTest::mouseClick(customer, Qt::LeftButton, {}, {8, customer->height() / 2});
+  REQUIRE(customer->isChecked());
+  QTest::mouseClick(&desk.find<QPushButton>("conflictsApply"), Qt::LeftButton);
+  CHECK_FALSE(window.isVisible());
+  CHECK(desk.find<QLineEdit>("orderTitleEdit").text() == QStringLiteral("Mine"));
+  CHECK(desk.find<QLineEdit>("orderCustomer").text() == QStringLiteral("Their customer"));
+  desk.action("undo").trigger();
+  CHECK(desk.find<QLineEdit>("orderCustomer").text() == QStringLiteral("My customer"));
+}
+
+}  // namespace creaseline::desk
