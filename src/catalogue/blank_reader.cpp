@@ -10,7 +10,6 @@
 #include "catalogue/rules_reader.h"
 #include "catalogue/size_chart_reader.h"
 #include "creaseline/base/file.h"
-#include "creaseline/base/units.h"
 #include "creaseline/catalogue/garment_shape.h"
 
 namespace creaseline {
@@ -89,21 +88,6 @@ std::pair<SizeChart, ChartPlace> readChart(const JsonCursor& at) {
   return result;
 }
 
-// A size that neither says its band nor has a telling name goes by how wide the body is.
-void fillBands(SizeChart& chart, const Defaults& defaults) {
-  const Length youthBelow = *parseLength(defaults.youthBodyWidth.text);
-  const Length upToXl = *parseLength(defaults.adultXlBodyWidth.text);
-  for (ChartSize& size : chart.sizes) {
-    const auto width = size.measures.find(Measure::BodyWidth);
-    if (size.bandGiven || bandFromName(size.name) || width == size.measures.end()) {
-      continue;
-    }
-    size.band = width->second < youthBelow ? SizeBand::Youth
-                : width->second > upToXl   ? SizeBand::AdultAboveXl
-                                           : SizeBand::Adult;
-  }
-}
-
 }  // namespace
 
 Blank readBlank(JsonObject& top, const Rules& rules) {
@@ -118,7 +102,9 @@ Blank readBlank(JsonObject& top, const Rules& rules) {
   }
   auto [chart, place] = readChart(top.at("chart"));
   blank.chart = std::move(chart);
-  fillBands(blank.chart, rules.defaults);
+  for (ChartSize& size : blank.chart.sizes) {
+    size.band = bandOf(size, rules.defaults);
+  }
   for (std::size_t i = 0; i < blank.chart.sizes.size(); ++i) {
     const ChartSize& size = blank.chart.sizes[i];
     // Drawn for its checks; the planner draws the sizes that it needs again.

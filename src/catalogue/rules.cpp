@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "creaseline/base/units.h"
+
 namespace creaseline {
 
 bool liesOn(Landmark landmark, PanelName panel) {
@@ -59,6 +61,22 @@ bool leadsTowardsDatum(Landmark landmark) {
       return false;
   }
   return false;
+}
+
+SizeBand bandOf(const ChartSize& size, const Defaults& defaults) {
+  if (size.bandGiven) {
+    return size.band;
+  }
+  if (const std::optional<SizeBand> named = bandFromName(size.name)) {
+    return *named;
+  }
+  const auto width = size.measures.find(Measure::BodyWidth);
+  if (width == size.measures.end()) {
+    return SizeBand::Adult;
+  }
+  return width->second < *parseLength(defaults.youthBodyWidth.text)     ? SizeBand::Youth
+         : width->second > *parseLength(defaults.adultXlBodyWidth.text) ? SizeBand::AdultAboveXl
+                                                                        : SizeBand::Adult;
 }
 
 const GarmentKind* Rules::kind(const KindId& id) const {

@@ -238,6 +238,9 @@ struct Defaults {
   [[nodiscard]] std::vector<const DefaultValue*> all() const;
 };
 
+// What a size counts as: what the chart says, else what its name tells, else by the body width.
+[[nodiscard]] SizeBand bandOf(const ChartSize& size, const Defaults& defaults);
+
 // All shipped rules.
 struct Rules {
   std::vector<GarmentKind> kinds;
