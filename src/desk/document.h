@@ -93,7 +93,8 @@ class Document : public QObject {
   SaveResult saveShop();
   SaveResult saveShopAs(const std::filesystem::path& file, const FileStamp& replaced);
   [[nodiscard]] const Original<Shop>& shopOriginal() const { return shopOriginal_; }
-  // A file of a blank or a design that the next edit puts into the order: it is referred to.
+  // A file of a blank or a design that the order has, or that the next edit puts into it: from the
+  // next saving on it is referred to.
   void referTo(const Original<Blank>& blank);
   void referTo(const Original<Design>& design);
 
@@ -172,6 +173,7 @@ class Document : public QObject {
   SaveResult write(const std::filesystem::path& file, const FileStamp& replaced);
   void showEdited();
   void tellModified();
+  void tellUnsaved(bool unsaved);
   [[nodiscard]] std::filesystem::path folder() const;
   void fail(const PlanOutcome& outcome);
   void watchFiles();

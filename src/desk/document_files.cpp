@@ -9,6 +9,19 @@
 
 namespace creaseline::desk {
 
+namespace {
+
+// In place of another file of the same entry.
+template <class Entry>
+void putReference(std::vector<Original<Entry>>& references, const Original<Entry>& fresh) {
+  std::erase_if(references, [&](const Original<Entry>& each) {
+    return each.value && each.value->id == fresh.value->id;
+  });
+  references.push_back(fresh);
+}
+
+}  // namespace
+
 std::shared_ptr<const Order> movedOrder(const OrderState& state, const std::filesystem::path& to,
                                         const Original<Order>& original) {
   const auto ownFile = [&](const Design& design) {
@@ -67,11 +80,19 @@ SaveResult Document::write(const std::filesystem::path& file, const FileStamp& r
 }
 
 void Document::referTo(const Original<Blank>& blank) {
-  original_.blanks.push_back(blank);
+  putReference(original_.blanks, blank);
+  tellUnsaved(order_ && order_->blank(blank.value->id) != nullptr);
 }
 
 void Document::referTo(const Original<Design>& design) {
-  original_.designs.push_back(design);
+  putReference(original_.designs, design);
+  tellUnsaved(order_ && order_->design(design.value->id) != nullptr);
+}
+
+// What the order has already lies in that file only once the order's own file says so.
+void Document::tellUnsaved(bool unsaved) {
+  unsaved_ = unsaved_ || unsaved;
+  tellModified();
 }
 
 std::filesystem::path Document::folder() const {

@@ -28,7 +28,7 @@ OrdersWindow::OrdersWindow(Settings& settings, QWidget* parent)
   connect(&typing_, &QTimer::timeout, this, &OrdersWindow::search);
   build();
   resize(kFirstSize);
-  if (const QByteArray place = settings_.windowPlace(objectName()); !place.isEmpty()) {
+  if (const QByteArray place = settings_.geometryOf(objectName()); !place.isEmpty()) {
     restoreGeometry(place);
   }
 }
@@ -160,7 +160,7 @@ void OrdersWindow::showEvent(QShowEvent* event) {
 }
 
 void OrdersWindow::hideEvent(QHideEvent* event) {
-  settings_.setWindowPlace(objectName(), saveGeometry());
+  settings_.setGeometryOf(objectName(), saveGeometry());
   QWidget::hideEvent(event);
 }
 

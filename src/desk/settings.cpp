@@ -21,7 +21,7 @@ const QString kTurned = QStringLiteral("sheets/templates-turned");
 const QString kRecentOrders = QStringLiteral("files/recent-orders");
 const QString kLastShop = QStringLiteral("files/last-shop");
 const QString kGeometry = QStringLiteral("window/geometry");
-const QString kPlaceOf = QStringLiteral("/geometry");
+const QString kGeometryOf = QStringLiteral("window/geometry-");
 const QString kSplitter = QStringLiteral("window/splitter-");
 
 // A hand-edited file may hold any number; what is not an enumerator counts as never chosen.
@@ -143,12 +143,12 @@ void Settings::setWindowGeometry(const QByteArray& geometry) {
   store_.setValue(kGeometry, geometry);
 }
 
-QByteArray Settings::windowPlace(const QString& name) const {
-  return store_.value(name + kPlaceOf).toByteArray();
+QByteArray Settings::geometryOf(const QString& window) const {
+  return store_.value(kGeometryOf + window).toByteArray();
 }
 
-void Settings::setWindowPlace(const QString& name, const QByteArray& geometry) {
-  store_.setValue(name + kPlaceOf, geometry);
+void Settings::setGeometryOf(const QString& window, const QByteArray& geometry) {
+  store_.setValue(kGeometryOf + window, geometry);
 }
 
 QByteArray Settings::splitterState(const QString& name) const {

@@ -53,8 +53,8 @@ class Settings {
   [[nodiscard]] QByteArray windowGeometry() const;
   void setWindowGeometry(const QByteArray& geometry);
   // Of another window, by its object name.
-  [[nodiscard]] QByteArray windowPlace(const QString& name) const;
-  void setWindowPlace(const QString& name, const QByteArray& geometry);
+  [[nodiscard]] QByteArray geometryOf(const QString& window) const;
+  void setGeometryOf(const QString& window, const QByteArray& geometry);
   // Of a splitter, by its object name.
   [[nodiscard]] QByteArray splitterState(const QString& name) const;
   void setSplitterState(const QString& name, const QByteArray& state);

@@ -261,7 +261,7 @@ void SheetsDialog::keyPressEvent(QKeyEvent* event) {
 void SheetsDialog::hideEvent(QHideEvent* event) {
   QDialog::hideEvent(event);
   if (!event->spontaneous()) {
-    settings_.setWindowPlace(objectName(), saveGeometry());
+    settings_.setGeometryOf(objectName(), saveGeometry());
     preparer_.cancel();
     showBusy(false);
   }

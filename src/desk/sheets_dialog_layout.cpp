@@ -50,7 +50,7 @@ void SheetsDialog::build() {
   layout->addLayout(buildOutputs());
   orderTabs();
   resize(kFirstSize.boundedTo(screen()->availableSize() - QSize(40, 60)));
-  restoreGeometry(settings_.windowPlace(objectName()));
+  restoreGeometry(settings_.geometryOf(objectName()));
 }
 
 QLayout* SheetsDialog::buildChoices() {

@@ -28,7 +28,7 @@ ShopWindow::ShopWindow(Document& document, std::shared_ptr<const Rules> rules, S
   setObjectName(QStringLiteral("shopWindow"));
   build();
   resize(kFirstSize);
-  if (const QByteArray place = settings_.windowPlace(objectName()); !place.isEmpty()) {
+  if (const QByteArray place = settings_.geometryOf(objectName()); !place.isEmpty()) {
     restoreGeometry(place);
   }
   connect(&document_, &Document::shopEdited, this, &ShopWindow::showShop);
@@ -151,7 +151,7 @@ void ShopWindow::showState() {
 }
 
 void ShopWindow::hideEvent(QHideEvent* event) {
-  settings_.setWindowPlace(objectName(), saveGeometry());
+  settings_.setGeometryOf(objectName(), saveGeometry());
   QWidget::hideEvent(event);
 }
 

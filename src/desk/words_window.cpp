@@ -57,7 +57,7 @@ WordsWindow::WordsWindow(std::vector<TradeWord> words, Settings& settings, QWidg
   connect(list_, &QListWidget::currentRowChanged, this, &WordsWindow::showMeaning);
   list_->setCurrentRow(0);
   resize(kFirstSize);
-  if (const QByteArray place = settings_.windowPlace(objectName()); !place.isEmpty()) {
+  if (const QByteArray place = settings_.geometryOf(objectName()); !place.isEmpty()) {
     restoreGeometry(place);
   }
 }
@@ -105,7 +105,7 @@ void WordsWindow::showEvent(QShowEvent* event) {
 }
 
 void WordsWindow::hideEvent(QHideEvent* event) {
-  settings_.setWindowPlace(objectName(), saveGeometry());
+  settings_.setGeometryOf(objectName(), saveGeometry());
   QWidget::hideEvent(event);
 }
 

@@ -36,7 +36,7 @@ WorkWindow::WorkWindow(Settings& settings, QWidget* parent)
   setWindowTitle(tr("Runs and materials"));
   build();
   resize(kFirstSize);
-  if (const QByteArray place = settings_.windowPlace(objectName()); !place.isEmpty()) {
+  if (const QByteArray place = settings_.geometryOf(objectName()); !place.isEmpty()) {
     restoreGeometry(place);
   }
 }
@@ -163,7 +163,7 @@ void WorkWindow::showEvent(QShowEvent* event) {
 }
 
 void WorkWindow::hideEvent(QHideEvent* event) {
-  settings_.setWindowPlace(objectName(), saveGeometry());
+  settings_.setGeometryOf(objectName(), saveGeometry());
   QWidget::hideEvent(event);
 }
 

@@ -21,7 +21,7 @@ TEST_CASE("Settings come back from their file", "[desk][settings]") {
     settings.setSheetTicked("run-cards", false);
     settings.setSheetTicked("gauges", true);
     settings.setTemplateVariants({false, true});
-    settings.setWindowPlace(QStringLiteral("sheets"), "somewhere");
+    settings.setGeometryOf(QStringLiteral("sheets"), "somewhere");
     settings.setLastShop(QStringLiteral("a.shop.json"));
   }
   const Settings again(file);
@@ -33,7 +33,7 @@ TEST_CASE("Settings come back from their file", "[desk][settings]") {
   CHECK_FALSE(again.sheetTicked("placement").has_value());
   CHECK_FALSE(again.templateVariants().mirrored);
   CHECK(again.templateVariants().turned);
-  CHECK(again.windowPlace(QStringLiteral("sheets")) == "somewhere");
+  CHECK(again.geometryOf(QStringLiteral("sheets")) == "somewhere");
   CHECK(again.lastShop() == QStringLiteral("a.shop.json"));
 }
 
@@ -78,4 +78,18 @@ TEST_CASE("Nonsense in the settings file counts as never chosen", "[desk][settin
   CHECK_FALSE(settings.sheetTicked("placement").has_value());
   CHECK((settings.paper() == Paper::A4 || settings.paper() == Paper::Letter));
   CHECK_FALSE(settings.units().has_value());
+}
+
+TEST_CASE("Each window has a place of its own", "[desk][settings]") {
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("desk.ini"));
+  {
+    Settings settings(file);
+    CHECK(settings.geometryOf(QStringLiteral("garments")).isEmpty());
+    settings.setGeometryOf(QStringLiteral("garments"), "here");
+    settings.setGeometryOf(QStringLiteral("designs"), "there");
+  }
+  const Settings settings(file);
+  CHECK(settings.geometryOf(QStringLiteral("garments")) == "here");
+  CHECK(settings.geometryOf(QStringLiteral("designs")) == "there");
 }
