@@ -71,6 +71,10 @@ void DeskActions::makeEditing() {
   addGarment->setObjectName(name("addGarment"));
   addPlace = new QMenu(tr("Add a &place"), &window_);
   addPlace->setObjectName(name("addPlace"));
+  garments = add(name("editGarments"), tr("G&arments and size charts…"), {},
+                 QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G));
+  designs =
+      add(name("editDesigns"), tr("De&signs…"), {}, QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_D));
   duplicate = add(name("duplicate"), tr("&Duplicate"), {}, QKeySequence(Qt::CTRL | Qt::Key_D));
   remove = add(name("remove"), tr("R&emove"), {}, QKeySequence(Qt::CTRL | Qt::Key_Backspace));
   moveUp =
@@ -168,7 +172,9 @@ void DeskActions::makeMenus(QUndoStack& undoStack) {
   edit->addSeparator();
   edit->addActions({duplicate, remove, moveUp, moveDown, byRule});
   edit->addSeparator();
-  edit->addActions({copyPlan, editShop});
+  edit->addActions({garments, designs, editShop});
+  edit->addSeparator();
+  edit->addAction(copyPlan);
 
   QMenu* view = window_.menuBar()->addMenu(tr("&View"));
   view->addActions({zoomIn, zoomOut, fit});

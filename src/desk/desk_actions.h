@@ -45,6 +45,8 @@ class DeskActions {
   QAction* quit = nullptr;
   QMenu* addGarment = nullptr;  // the order's blanks, and one from a file
   QMenu* addPlace = nullptr;    // the order's designs, and one from a file
+  QAction* garments = nullptr;
+  QAction* designs = nullptr;
   QAction* duplicate = nullptr;
   QAction* remove = nullptr;
   QAction* moveUp = nullptr;

@@ -123,8 +123,16 @@ void DeskWindow::Parts::fillAddMenus() {
     }
   }
   actions_.addGarment->addSeparator();
+  addToMenu(*actions_.addGarment, tr("New garment…"), [this] {
+    library_.newGarment();
+    addGarment(Blank(document_.planned()->order()->blanks.back()));
+  });
   addToMenu(*actions_.addGarment, tr("From a file…"), [this] { addGarmentFromFile(); });
   actions_.addPlace->addSeparator();
+  addToMenu(*actions_.addPlace, tr("With a new design…"), [this] {
+    library_.newDesign();
+    addPlace(Design(document_.planned()->order()->designs.back()));
+  });
   addToMenu(*actions_.addPlace, tr("With a design from a file…"), [this] { addDesignFromFile(); });
 }
 

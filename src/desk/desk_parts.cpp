@@ -28,7 +28,8 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
       rules_(std::make_shared<const Rules>(std::move(rules))),
       document_(rules_, settings_),
       actions_(window, document_.undoStack()),
-      recovery_(QFileInfo(settingsFile).absolutePath() + QStringLiteral("/recovery"), document_) {
+      recovery_(QFileInfo(settingsFile).absolutePath() + QStringLiteral("/recovery"), document_),
+      library_(window, settings_, document_, resources) {
   build();
   busyDelay_.setSingleShot(true);
   busyDelay_.setInterval(kBusyDelayMs);
@@ -40,6 +41,7 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
   connectEditing();
   connectShop();
   connectOrders();
+  library_.connectActions(*actions_.garments, *actions_.designs, [this] { saveOrder(); });
   actions_.showUnits(document_.units());
   actions_.showLanguage(settings_.language());
   fillRecent();

@@ -15,6 +15,7 @@
 #include "creaseline/desk/desk_window.h"
 #include "desk/conflicts_window.h"
 #include "desk/desk_actions.h"
+#include "desk/desk_library.h"
 #include "desk/details_panel.h"
 #include "desk/document.h"
 #include "desk/findings_panel.h"
@@ -177,6 +178,7 @@ class DeskWindow::Parts {
   desk::SheetOutput output_;
   desk::DeskActions actions_;
   desk::Recovery recovery_;
+  desk::DeskLibrary library_;
 
   // Made when they are first asked for.
   desk::SheetsDialog* sheetsDialog_ = nullptr;

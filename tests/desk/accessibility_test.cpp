@@ -2,10 +2,11 @@
 // Names for screen readers and the keyboard's way round the window.
 #include <QAbstractButton>
 #include <QAccessible>
+#include <QGroupBox>
 #include <QMenuBar>
 #include <QSet>
 
-#include "desk_fixture.h"
+#include "library_fixture.h"
 
 using namespace creaseline;
 using namespace creaseline::desk;
@@ -136,6 +137,71 @@ TEST_CASE("Mnemonics of the window Sheets do not clash", "[desk][accessibility][
     CHECK_FALSE(used.contains(letter));
     used.insert(letter);
   }
+}
+
+namespace {
+
+// Two letters under Alt that mean different things would only move the focus between them.
+void checkMnemonics(const QWidget& window) {
+  QSet<QChar> used;
+  const auto take = [&](const QString& text) {
+    const qsizetype at = text.indexOf(QLatin1Char('&'));
+    if (at >= 0) {
+      CAPTURE(text);
+      CHECK_FALSE(used.contains(text.at(at + 1).toLower()));
+      used.insert(text.at(at + 1).toLower());
+    }
+  };
+  for (const auto* button : window.findChildren<QAbstractButton*>()) {
+    take(button->text());
+  }
+  for (const auto* label : window.findChildren<QLabel*>()) {
+    take(label->buddy() == nullptr ? QString() : label->text());
+  }
+  for (const auto* group : window.findChildren<QGroupBox*>()) {
+    take(group->title());
+  }
+  CHECK(used.size() > 3);
+}
+
+void checkWindow(QWidget& window) {
+  checkNames(window);
+  checkMnemonics(window);
+  QWidget* first = window.findChild<QListWidget*>();
+  first->setFocus();
+  const QSet<QWidget*> reached = tabbed(window);
+  for (QWidget* widget : focusable(window)) {
+    CAPTURE(widget->metaObject()->className(), widget->objectName(), nameOf(widget));
+    CHECK(reached.contains(widget));
+    CHECK_FALSE(widget->objectName().isEmpty());
+  }
+}
+
+}  // namespace
+
+TEST_CASE("Every control of the windows Garments and Designs has a name and is reached by Tab",
+          "[desk][accessibility][garments][designs]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  checkWindow(openLibrary(desk, "editGarments", "garments"));
+  QWidget& designs = openLibrary(desk, "editDesigns", "designs");
+  desk.find<QMenu>("designsAddMenu").actions().first()->trigger();
+  checkWindow(designs);
+  desk.find<QGroupBox>("designMonogram").setFocus();
+  QTest::keyClick(&desk.find<QGroupBox>("designMonogram"), Qt::Key_Space);
+  checkWindow(designs);
+}
+
+TEST_CASE("Every control of the preview of a chart has a name and is reached by Tab",
+          "[desk][accessibility][garments][import]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  openLibrary(desk, "editGarments", "garments");
+  QApplication::clipboard()->setText(QStringLiteral("Size\tChest width\tRemark\nS\t46\tx\n"));
+  press(desk, "chartPaste");
+  auto& preview = desk.find<QDialog>("chartPreview");
+  REQUIRE(waitFor([&] { return QApplication::activeWindow() == &preview; }));
+  checkWindow(preview);
 }
 
 TEST_CASE("Ctrl and a digit lead to each part of the desk", "[desk][accessibility]") {

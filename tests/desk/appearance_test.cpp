@@ -7,7 +7,7 @@
 #include "creaseline/base/colour.h"
 #include "desk/order_model.h"
 #include "desk/theme.h"
-#include "desk_fixture.h"
+#include "library_fixture.h"
 #include "words.h"
 
 using namespace creaseline;
@@ -198,4 +198,67 @@ TEST_CASE("A small window cuts no words", "[desk][appearance][screenshots]") {
   desk.window->resize(desk.window->minimumSizeHint().expandedTo({1024, 640}));
   picture(*desk.window, QStringLiteral("small"));
   checkNothingClipped(*desk.window);
+}
+
+TEST_CASE("The windows Garments and Designs look right in light and in dark",
+          "[desk][appearance][screenshots][garments][designs]") {
+  const bool dark = GENERATE(false, true);
+  const PaletteGuard palette(dark ? darkPalette() : lightPalette());
+  const QString tone = dark ? QStringLiteral("dark") : QStringLiteral("light");
+  DeskOnDemo desk;
+  desk.openDemo();
+  QWidget& garments = openLibrary(desk, "editGarments", "garments");
+  garments.resize(1180, 800);
+  picture(garments, QStringLiteral("garments-") + tone);
+  checkNothingClipped(garments);
+  typeCell(desk.find<QTableView>("chart"), 1, 1, QStringLiteral("22 q"));
+  press(desk, "garmentsRemove");
+  picture(garments, QStringLiteral("garments-problems-") + tone);
+  checkNothingClipped(garments);
+  QApplication::clipboard()->setText(
+      QStringLiteral("Size\tChest (all round), in\tFull body length in\tSleeve\tColour\n"
+                     "S\t40\t27\t33\tred\nM\t44\t28 1/2\t34\tred\nL\t48\t29q\t35\tred\n"
+                     "Measured flat by hand\n"));
+  press(desk, "chartPaste");
+  auto& preview = desk.find<QDialog>("chartPreview");
+  REQUIRE(QTest::qWaitForWindowActive(&preview));
+  preview.resize(980, 640);
+  picture(preview, QStringLiteral("chart-import-") + tone);
+  checkNothingClipped(preview);
+  preview.reject();
+  QWidget& designs = openLibrary(desk, "editDesigns", "designs");
+  designs.resize(1180, 800);
+  for (int row = 0; row < 3; ++row) {
+    desk.find<QListWidget>("designsList").setCurrentRow(row);
+    picture(designs, QStringLiteral("designs-%1-%2").arg(row).arg(tone));
+    checkNothingClipped(designs);
+  }
+  desk.find<QMenu>("designsAddMenu").actions().first()->trigger();
+  press(desk, "designPiecesAdd");
+  picture(designs, QStringLiteral("designs-new-") + tone);
+  checkNothingClipped(designs);
+}
+
+TEST_CASE("The windows Garments and Designs fit a small screen with large letters",
+          "[desk][appearance][garments][designs]") {
+  const QFont before = QApplication::font();
+  QFont large = before;
+  large.setPointSizeF(before.pointSizeF() * 1.3);
+  QApplication::setFont(large);
+  {
+    DeskOnDemo desk;
+    desk.openDemo();
+    const std::pair<const char*, const char*> windows[] = {{"editGarments", "garments"},
+                                                           {"editDesigns", "designs"}};
+    for (const auto& [action, name] : windows) {
+      QWidget& window = openLibrary(desk, action, name);
+      CAPTURE(name);
+      CHECK(window.minimumSizeHint().width() <= 1280);
+      CHECK(window.minimumSizeHint().height() <= 760);
+      window.resize(1280, 760);
+      picture(window, QString::fromLatin1(name) + QStringLiteral("-small-large-letters"));
+      checkNothingClipped(window);
+    }
+  }
+  QApplication::setFont(before);
 }
