@@ -49,8 +49,8 @@ void chooseUnit(QComboBox& choice, std::optional<LengthUnit> unit) {
 }
 
 std::optional<LengthUnit> unitOf(const QComboBox& choice) {
-  const int data = choice.currentData().toInt();
-  return data == kUnitNotSaid ? std::nullopt : std::optional(static_cast<LengthUnit>(data));
+  const int what = choice.currentData().toInt();
+  return what == kUnitNotSaid ? std::nullopt : std::optional(static_cast<LengthUnit>(what));
 }
 
 }  // namespace
@@ -206,11 +206,11 @@ QComboBox* ChartImportDialog::roleChoice(int column) {
     choice->addItem(measureWord(entry.first, form_), static_cast<int>(entry.first));
   }
   const ImportColumn& at = columnAt(column);
-  const int data = at.role == ColumnRole::Measure ? static_cast<int>(at.measure)
+  const int what = at.role == ColumnRole::Measure ? static_cast<int>(at.measure)
                    : at.role == ColumnRole::Size  ? kSize
                    : at.role == ColumnRole::Band  ? kBand
                                                   : kIgnored;
-  choice->setCurrentIndex(choice->findData(data));
+  choice->setCurrentIndex(choice->findData(what));
   connect(choice, &QComboBox::activated, this,
           [this, column](int index) { setRole(column, index); });
   return choice;
@@ -254,14 +254,14 @@ void ChartImportDialog::fillCells() {
 }
 
 void ChartImportDialog::setRole(int column, int index) {
-  const int data = roles_[static_cast<std::size_t>(column)]->itemData(index).toInt();
+  const int what = roles_[static_cast<std::size_t>(column)]->itemData(index).toInt();
   ImportColumn& at = columnAt(column);
-  at.role = data == kIgnored ? ColumnRole::Ignored
-            : data == kSize  ? ColumnRole::Size
-            : data == kBand  ? ColumnRole::Band
+  at.role = what == kIgnored ? ColumnRole::Ignored
+            : what == kSize  ? ColumnRole::Size
+            : what == kBand  ? ColumnRole::Band
                              : ColumnRole::Measure;
   if (at.role == ColumnRole::Measure) {
-    at.measure = static_cast<Measure>(data);
+    at.measure = static_cast<Measure>(what);
   }
   judge();
 }

@@ -64,9 +64,8 @@ class CheckedDelegate : public QStyledItemDelegate {
       return;
     }
     const auto problem = model_.problem(index, text);
-    Q_EMIT table_.problemChanged(
-        problem ? CheckedTable::tr("“%1” is not taken: %2", "text, reason").arg(text, *problem)
-                : QString());
+    Q_EMIT table_.problemChanged(problem ? CheckedTable::tr("Not taken: %1").arg(*problem)
+                                         : QString());
     if (!problem) {
       model->setData(index, text, Qt::EditRole);
     }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "desk/design_form.h"
 
-#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QSignalBlocker>
 
@@ -49,7 +48,6 @@ void sayMuted(QLabel& note, const QString& text) {
   colours.setColor(QPalette::WindowText, mutedText(colours));
   note.setPalette(colours);
   note.setText(text);
-  note.setVisible(!text.isEmpty());
 }
 
 }  // namespace
@@ -112,15 +110,16 @@ QWidget* DesignForm::buildDesign() {
     Q_EMIT edited(edits().stitches(design_, *checkStitches(toUtf8(text))));
   });
   stitchNote_ = mutedNote("designStitchNote", group);
-  auto* form = new QFormLayout(group);
-  form->addRow(tr("&Name"), name_);
-  form->addRow(tr("&Id"), id_);
-  form->addRow(tr("&Width"), width_);
-  form->addRow(tr("&Height"), height_);
-  form->addRow(QString(), proportional_);
-  form->addRow(QString(), sizeNote_);
-  form->addRow(tr("&Stitches"), stitches_);
-  form->addRow(QString(), stitchNote_);
+  group->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
+  fields_ = new QFormLayout(group);
+  fields_->addRow(tr("&Name"), name_);
+  fields_->addRow(tr("&Id"), id_);
+  fields_->addRow(tr("&Width"), width_);
+  fields_->addRow(tr("&Height"), height_);
+  fields_->addRow(QString(), proportional_);
+  fields_->addRow(QString(), sizeNote_);
+  fields_->addRow(tr("&Stitches"), stitches_);
+  fields_->addRow(QString(), stitchNote_);
   return group;
 }
 
@@ -200,15 +199,14 @@ FieldEdit* DesignForm::nameField(const char* name, const QString& words,
 }
 
 QWidget* DesignForm::buildMonogram() {
-  monogram_ = new QGroupBox(tr("&Monogram"), this);
+  auto* part = new QWidget(this);
+  monogram_ = new QCheckBox(tr("&Monogram"), part);
   monogram_->setObjectName(QStringLiteral("designMonogram"));
-  monogram_->setCheckable(true);
-  monogram_->setChecked(false);
-  connect(monogram_, &QGroupBox::clicked, this, [this](bool checked) {
+  connect(monogram_, &QCheckBox::clicked, this, [this](bool checked) {
     Q_EMIT edited(
         edits().monogram(design_, checked ? std::optional(monogramFor(design())) : std::nullopt));
   });
-  names_ = new QWidget(monogram_);
+  names_ = new QGroupBox(part);
   first_ = nameField("monogramFirst", tr("First name"), &Monogram::first, names_);
   middle_ = nameField("monogramMiddle", tr("Middle name"), &Monogram::middle, names_);
   surname_ = nameField("monogramSurname", tr("Surname"), &Monogram::surname, names_);
@@ -224,16 +222,17 @@ QWidget* DesignForm::buildMonogram() {
     changed.style = static_cast<MonogramStyle>(style_->itemData(index).toInt());
     setMonogram(changed);
   });
-  auto* layout = new QVBoxLayout(monogram_);
-  layout->addWidget(names_);
   auto* form = new QFormLayout(names_);
-  form->setContentsMargins(0, 0, 0, 0);
   form->addRow(tr("First"), first_);
   form->addRow(tr("Middle"), middle_);
   form->addRow(tr("Surname"), surname_);
   form->addRow(tr("Style"), style_);
   form->addRow(tr("Wish"), wish_);
-  return monogram_;
+  auto* layout = new QVBoxLayout(part);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(monogram_);
+  layout->addWidget(names_);
+  return part;
 }
 
 // A design that becomes a monogram begins with names to be typed over.
@@ -267,20 +266,9 @@ void DesignForm::show(const std::shared_ptr<const PlannedOrder>& planned, std::s
   planned_ = planned;
   design_ = index;
   const Design& shown = design();
-  const LengthUnit unit = planned->units().length;
   name_->setText(toQString(shown.name));
   id_->setText(toQString(shown.id.text()));
-  width_->setText(toQString(exactText(shown.width, unit)));
-  height_->setText(toQString(exactText(shown.height, unit)));
-  const bool maySize = edits().maySize(index);
-  for (QWidget* each : {static_cast<QWidget*>(width_), static_cast<QWidget*>(height_),
-                        static_cast<QWidget*>(proportional_)}) {
-    each->setEnabled(maySize);
-  }
-  sayMuted(*sizeNote_, maySize ? QString() : tr("As large as the outline's file says"));
-  stitches_->setText(QString::number(shown.stitches));
-  stitches_->setEnabled(shown.blocks.empty());
-  sayMuted(*stitchNote_, shown.blocks.empty() ? QString() : tr("The sum of the thread blocks"));
+  showSize();
   outline_->show(shown, planned->units());
   const QString word = outlineSourceWord(shown.outlineSource);
   source_->setText(
@@ -294,12 +282,30 @@ void DesignForm::show(const std::shared_ptr<const PlannedOrder>& planned, std::s
   showMonogram();
 }
 
+// What follows from something else cannot be typed, and a note says from what.
+void DesignForm::showSize() {
+  const Design& shown = design();
+  const LengthUnit unit = planned_->units().length;
+  width_->setText(toQString(exactText(shown.width, unit)));
+  height_->setText(toQString(exactText(shown.height, unit)));
+  const bool maySize = edits().maySize(design_);
+  for (QWidget* each : {static_cast<QWidget*>(width_), static_cast<QWidget*>(height_),
+                        static_cast<QWidget*>(proportional_)}) {
+    each->setEnabled(maySize);
+  }
+  sayMuted(*sizeNote_, tr("As large as the outline's file says"));
+  fields_->setRowVisible(sizeNote_, !maySize);
+  stitches_->setText(QString::number(shown.stitches));
+  stitches_->setEnabled(shown.blocks.empty());
+  sayMuted(*stitchNote_, tr("The sum of the thread blocks"));
+  fields_->setRowVisible(stitchNote_, !shown.blocks.empty());
+}
+
 void DesignForm::showMonogram() {
   const Design& shown = design();
   monogram_->setChecked(shown.monogram.has_value());
   // Fields of what is not there would only take room.
   names_->setVisible(shown.monogram.has_value());
-  monogram_->setFlat(!shown.monogram.has_value());
   const Monogram monogram = shown.monogram.value_or(Monogram());
   first_->setText(toQString(monogram.first));
   middle_->setText(toQString(monogram.middle));

@@ -4,6 +4,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QFormLayout>
 #include <QGroupBox>
 #include <QLabel>
 #include <QPushButton>
@@ -37,6 +38,7 @@ class DesignForm : public QWidget {
   QWidget* buildDesign();
   QWidget* buildOutline();
   QWidget* buildMonogram();
+  void showSize();
   FieldEdit* sideField(const char* name, const QString& words, DesignEdits::Side side,
                        QWidget* parent);
   FieldEdit* nameField(const char* name, const QString& words, std::string Monogram::*part,
@@ -53,12 +55,13 @@ class DesignForm : public QWidget {
   FieldEdit *name_ = nullptr, *id_ = nullptr, *width_ = nullptr, *height_ = nullptr,
             *stitches_ = nullptr;
   QCheckBox* proportional_ = nullptr;
+  QFormLayout* fields_ = nullptr;
   QLabel *sizeNote_ = nullptr, *stitchNote_ = nullptr, *source_ = nullptr;
   OutlineView* outline_ = nullptr;
   QPushButton *box_ = nullptr, *drawing_ = nullptr, *picture_ = nullptr;
   FieldEdit* dots_ = nullptr;
-  QGroupBox* monogram_ = nullptr;
-  QWidget* names_ = nullptr;  // what stands in it
+  QCheckBox* monogram_ = nullptr;
+  QWidget* names_ = nullptr;  // of the monogram
   FieldEdit *first_ = nullptr, *middle_ = nullptr, *surname_ = nullptr, *wish_ = nullptr;
   QComboBox* style_ = nullptr;
 };

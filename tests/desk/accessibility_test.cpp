@@ -2,6 +2,7 @@
 // Names for screen readers and the keyboard's way round the window.
 #include <QAbstractButton>
 #include <QAccessible>
+#include <QCheckBox>
 #include <QGroupBox>
 #include <QMenuBar>
 #include <QSet>
@@ -187,8 +188,8 @@ TEST_CASE("Every control of the windows Garments and Designs has a name and is r
   QWidget& designs = openLibrary(desk, "editDesigns", "designs");
   desk.find<QMenu>("designsAddMenu").actions().first()->trigger();
   checkWindow(designs);
-  desk.find<QGroupBox>("designMonogram").setFocus();
-  QTest::keyClick(&desk.find<QGroupBox>("designMonogram"), Qt::Key_Space);
+  desk.find<QCheckBox>("designMonogram").setFocus();
+  QTest::keyClick(&desk.find<QCheckBox>("designMonogram"), Qt::Key_Space);
   checkWindow(designs);
 }
 

@@ -2,6 +2,7 @@
 // The window "Designs", as a person uses it.
 #include "desk/designs_window.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QImage>
 
@@ -144,7 +145,7 @@ TEST_CASE("A monogram's names are typed; a larger centre letter asks for three",
           "[desk][designs]") {
   DeskOnDemo desk;
   openFresh(desk);
-  auto& monogram = desk.find<QGroupBox>("designMonogram");
+  auto& monogram = desk.find<QCheckBox>("designMonogram");
   REQUIRE_FALSE(monogram.isChecked());
   monogram.setFocus();
   QTest::keyClick(&monogram, Qt::Key_Space);

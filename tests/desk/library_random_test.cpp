@@ -5,7 +5,6 @@
 
 #include "creaseline/base/file.h"
 #include "creaseline/catalogue/field_check.h"
-#include "creaseline/catalogue/outline_files.h"
 #include "creaseline/catalogue/save.h"
 #include "desk/design_edits.h"
 #include "desk/edit_commands.h"
