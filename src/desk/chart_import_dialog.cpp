@@ -8,6 +8,7 @@
 #include <QScreen>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
+#include <QWheelEvent>
 #include <algorithm>
 #include <utility>
 
@@ -47,6 +48,15 @@ void fillUnits(QComboBox& choice, const QString& notSaid) {
 void chooseUnit(QComboBox& choice, std::optional<LengthUnit> unit) {
   choice.setCurrentIndex(choice.findData(unit ? static_cast<int>(*unit) : kUnitNotSaid));
 }
+
+// The wheel scrolls the table that the choice stands in, and never changes what is chosen.
+class StillChoice : public QComboBox {
+ public:
+  using QComboBox::QComboBox;
+
+ protected:
+  void wheelEvent(QWheelEvent* event) override { event->ignore(); }
+};
 
 std::optional<LengthUnit> unitOf(const QComboBox& choice) {
   const int what = choice.currentData().toInt();
@@ -194,7 +204,7 @@ void ChartImportDialog::buildColumn(int column) {
 }
 
 QComboBox* ChartImportDialog::roleChoice(int column) {
-  auto* choice = new QComboBox(cells_);
+  auto* choice = new StillChoice(cells_);
   choice->setObjectName(QStringLiteral("importRole%1").arg(column + 1));
   choice->setAccessibleName(tr("%1: what it holds").arg(columnName(column)));
   choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -217,7 +227,7 @@ QComboBox* ChartImportDialog::roleChoice(int column) {
 }
 
 QComboBox* ChartImportDialog::unitChoice(int column) {
-  auto* choice = new QComboBox(cells_);
+  auto* choice = new StillChoice(cells_);
   choice->setObjectName(QStringLiteral("importUnit%1").arg(column + 1));
   choice->setAccessibleName(tr("%1: unit").arg(columnName(column)));
   choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);

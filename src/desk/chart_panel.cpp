@@ -150,9 +150,7 @@ void ChartPanel::show(const std::shared_ptr<const PlannedOrder>& planned, std::s
   const bool other = planned_ == nullptr || blank != blank_;
   planned_ = planned;
   blank_ = blank;
-  if (other) {
-    problem_.clear();
-  }
+  problem_.clear();  // of another garment, or mended
   model_->show(planned, blank);
   if (!table_->currentIndex().isValid() || other) {
     table_->chooseCell(other ? 0 : std::clamp(row, 0, model_->rowCount() - 1),

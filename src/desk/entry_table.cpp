@@ -174,6 +174,7 @@ QToolButton* EntryTable::button(const QString& name, const QString& text, const 
 }
 
 void EntryTable::show(int rows) {
+  say({});  // of another entry, or mended
   const QModelIndex before = table_->currentIndex();
   model_->show(rows);
   if (!table_->currentIndex().isValid() && rows > 0) {

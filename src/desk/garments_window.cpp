@@ -17,6 +17,8 @@ namespace creaseline::desk {
 
 namespace {
 
+constexpr std::size_t kMostColumns = 100;
+
 LibraryWindow::Words wordsOfGarments() {
   return {GarmentsWindow::tr("&Garments"),
           GarmentsWindow::tr("&New garment"),
@@ -171,6 +173,9 @@ void GarmentsWindow::preview(const std::string& text, const QString& source) {
   } catch (const InputError& error) {
     say(Severity::Stop, tr("The table cannot be read"), toQString(error.what()));
     return;
+  }
+  if (table.columns.size() > kMostColumns) {
+    table.problems.push_back({{}, toUtf8(tr("it has more columns than any size chart"))});
   }
   if (!table.problems.empty()) {
     say(Severity::Stop, tr("There is no size chart in %1").arg(source),
