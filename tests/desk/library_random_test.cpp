@@ -232,6 +232,14 @@ class LibraryHands {
   int unique_ = 0;
 };
 
+// What lies in a file of its own names its outline from there.
+std::vector<Design> withoutPaths(std::vector<Design> designs) {
+  for (Design& design : designs) {
+    design.outlineFile.clear();
+  }
+  return designs;
+}
+
 }  // namespace
 
 TEST_CASE("Random edits of garments and designs can be saved and read at any time, and undone",
@@ -260,7 +268,7 @@ TEST_CASE("Random edits of garments and designs can be saved and read at any tim
                             recoveryText(*document.orderInHand(), document.original(), style));
         const Order again = loadOrderDraft(copy, shippedRules()).value;
         CHECK(again.blanks == document.orderInHand()->blanks);
-        CHECK(again.designs.size() == document.orderInHand()->designs.size());
+        CHECK((withoutPaths(again.designs) == withoutPaths(document.orderInHand()->designs)));
       }
     }
   }
