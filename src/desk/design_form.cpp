@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "desk/design_form.h"
 
+#include <QFormLayout>
 #include <QHBoxLayout>
 #include <QSignalBlocker>
 
@@ -111,15 +112,15 @@ QWidget* DesignForm::buildDesign() {
   });
   stitchNote_ = mutedNote("designStitchNote", group);
   group->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
-  fields_ = new QFormLayout(group);
-  fields_->addRow(tr("&Name"), name_);
-  fields_->addRow(tr("&Id"), id_);
-  fields_->addRow(tr("&Width"), width_);
-  fields_->addRow(tr("&Height"), height_);
-  fields_->addRow(QString(), proportional_);
-  fields_->addRow(QString(), sizeNote_);
-  fields_->addRow(tr("&Stitches"), stitches_);
-  fields_->addRow(QString(), stitchNote_);
+  auto* fields = new QFormLayout(group);
+  fields->addRow(tr("&Name"), name_);
+  fields->addRow(tr("&Id"), id_);
+  fields->addRow(tr("&Width"), width_);
+  fields->addRow(tr("&Height"), height_);
+  fields->addRow(QString(), proportional_);
+  fields->addRow(QString(), sizeNote_);
+  fields->addRow(tr("&Stitches"), stitches_);
+  fields->addRow(QString(), stitchNote_);
   return group;
 }
 
@@ -293,12 +294,12 @@ void DesignForm::showSize() {
                         static_cast<QWidget*>(proportional_)}) {
     each->setEnabled(maySize);
   }
-  sayMuted(*sizeNote_, tr("As large as the outline's file says"));
-  fields_->setRowVisible(sizeNote_, !maySize);
+  sayMuted(*sizeNote_, maySize ? tr("Of all sewing together, edge to edge")
+                               : tr("As large as the outline's file says"));
   stitches_->setText(QString::number(shown.stitches));
   stitches_->setEnabled(shown.blocks.empty());
-  sayMuted(*stitchNote_, tr("The sum of the thread blocks"));
-  fields_->setRowVisible(stitchNote_, !shown.blocks.empty());
+  sayMuted(*stitchNote_, shown.blocks.empty() ? tr("Of the whole design, without thread blocks")
+                                              : tr("The sum of the thread blocks"));
 }
 
 void DesignForm::showMonogram() {

@@ -4,7 +4,6 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QFormLayout>
 #include <QGroupBox>
 #include <QLabel>
 #include <QPushButton>
@@ -55,7 +54,6 @@ class DesignForm : public QWidget {
   FieldEdit *name_ = nullptr, *id_ = nullptr, *width_ = nullptr, *height_ = nullptr,
             *stitches_ = nullptr;
   QCheckBox* proportional_ = nullptr;
-  QFormLayout* fields_ = nullptr;
   QLabel *sizeNote_ = nullptr, *stitchNote_ = nullptr, *source_ = nullptr;
   OutlineView* outline_ = nullptr;
   QPushButton *box_ = nullptr, *drawing_ = nullptr, *picture_ = nullptr;
