@@ -85,6 +85,44 @@ std::vector<CutPlace> profileOf(const Outline& outline, CutDirection direction) 
   return profile;
 }
 
+// Where a ring's boundary passes the cut; a side belongs to one of its ends, so that a corner on
+// the cut counts once.
+void addPassages(std::vector<double>& passages, const Ring& ring, CutDirection direction, double at,
+                 bool before) {
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const Point a = ring[i];
+    const Point b = ring[(i + 1) % ring.size()];
+    const double from = acrossCut(a, direction) - at;
+    const double to = acrossCut(b, direction) - at;
+    const bool passes = before ? (from < 0.0) != (to < 0.0) : (from <= 0.0) != (to <= 0.0);
+    if (passes) {
+      const double share = from / (from - to);
+      passages.push_back(alongCut(a, direction) +
+                         share * (alongCut(b, direction) - alongCut(a, direction)));
+    }
+  }
+}
+
+// Just before the cut, or just after it.
+double crossedBeside(const Outline& outline, CutDirection direction, double at,
+                     Region::Interval along, bool before) {
+  double sum = 0.0;
+  std::vector<double> passages;
+  for (const Piece& piece : outline.pieces) {
+    passages.clear();
+    addPassages(passages, piece.outer, direction, at, before);
+    for (const Ring& hole : piece.holes) {
+      addPassages(passages, hole, direction, at, before);
+    }
+    std::sort(passages.begin(), passages.end());
+    for (std::size_t i = 0; i + 1 < passages.size(); i += 2) {
+      sum +=
+          std::max(0.0, std::min(passages[i + 1], along.high) - std::max(passages[i], along.low));
+    }
+  }
+  return sum;
+}
+
 ClipPolygon clipPolygon(const Piece& piece) {
   ClipPolygon polygon;
   const auto append = [](auto& to, const Ring& ring) {
@@ -176,6 +214,12 @@ double crossedLength(const Outline& outline, CutDirection direction, double at) 
     after += change.at <= at ? length : 0.0;
   }
   return std::max(0.0, std::min(before, after));
+}
+
+double crossedLength(const Outline& outline, CutDirection direction, double at,
+                     Region::Interval along) {
+  return std::min(crossedBeside(outline, direction, at, along, true),
+                  crossedBeside(outline, direction, at, along, false));
 }
 
 Outline clipped(const Outline& outline, const Box& box) {

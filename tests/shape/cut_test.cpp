@@ -48,9 +48,10 @@ Geos::Geometry areaOf(const Geos& geos, const Piece& piece) {
   return area;
 }
 
-double geosCrossed(const Geos& geos, const Outline& outline, CutDirection direction, double at) {
+double geosCrossed(const Geos& geos, const Outline& outline, CutDirection direction, double at,
+                   Region::Interval along = {-1000.0, 1000.0}) {
   const auto line =
-      geos.segment(pointOnCut(direction, at, -1000.0), pointOnCut(direction, at, 1000.0));
+      geos.segment(pointOnCut(direction, at, along.low), pointOnCut(direction, at, along.high));
   double sum = 0.0;
   for (const Piece& piece : outline.pieces) {
     const auto inside =
@@ -186,7 +187,20 @@ TEST_CASE("Crossed lengths are those of GEOS", "[shape][cut][oracle]") {
     CAPTURE(i, at);
     REQUIRE(crossedLength(outline, direction, at) ==
             Approx(geosCrossed(geos, outline, direction, at)).margin(1e-7));
+    const double from = alongCut(box.min, direction);
+    const double low = dice.between(from, alongCut(box.max, direction));
+    const Region::Interval along{low, low + dice.between(0.0, 60.0)};
+    REQUIRE(crossedLength(outline, direction, at, along) ==
+            Approx(geosCrossed(geos, outline, direction, at, along)).margin(1e-7));
   }
+}
+
+TEST_CASE("A corner that touches the cut from one side crosses nothing", "[shape][cut]") {
+  const Outline corner{{{{{0, -10}, {20, 0}, {0, 10}}, {}}}};
+  CHECK(crossedLength(corner, CutDirection::Upright, 20.0, {-50.0, 50.0}) == 0.0);
+  // A side along the cut counts as the smaller of both sides of it, here nothing.
+  CHECK(crossedLength(corner, CutDirection::Upright, 0.0, {-50.0, 50.0}) == 0.0);
+  CHECK(crossedLength(corner, CutDirection::Upright, 10.0, {0.0, 50.0}) == Approx(5.0));
 }
 
 TEST_CASE("Between samples by GEOS no cut is lower than the places found", "[shape][cut][oracle]") {

@@ -37,6 +37,10 @@ struct CutPlace {
 // smaller of the lengths just before and just after it.
 [[nodiscard]] double crossedLength(const Outline& outline, CutDirection direction, double at);
 
+// The same on a stretch of the cut alone.
+[[nodiscard]] double crossedLength(const Outline& outline, CutDirection direction, double at,
+                                   Region::Interval along);
+
 // What lies in the box. Pieces that the box cuts apart become pieces of their own; slivers below
 // 1e-6 square millimetres are dropped. Boost.Geometry does the clipping.
 [[nodiscard]] Outline clipped(const Outline& outline, const Box& box);
