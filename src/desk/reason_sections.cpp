@@ -89,7 +89,11 @@ class Sections {
       return section;
     }
     const DesignPart& part = *plan_.part;
-    section.answers.push_back(tr("Part %1 of %2").arg(part.number).arg(part.of));
+    section.answers.push_back(part.cell ? tr("Part %1 of %2: %3")
+                                              .arg(part.number)
+                                              .arg(part.of)
+                                              .arg(toQString(cellPhrase(*part.cell)))
+                                        : tr("Part %1 of %2").arg(part.number).arg(part.of));
     for (const std::string& step : {alignStep(part), sewMarksStep(part)}) {
       if (!step.empty()) {
         section.answers.push_back(toQString(step));

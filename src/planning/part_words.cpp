@@ -5,37 +5,61 @@
 
 #include <cmath>
 #include <numbers>
+#include <string_view>
 
 #include "creaseline/planning/wording.h"
 
 namespace creaseline {
 namespace {
 
-// "register marks A and B"; empty where there are none.
-template <class Wanted>
-std::string marksPhrase(const DesignPart& part, Wanted wanted) {
+// Marks with the part that sews them, or that is aligned on them.
+struct SharedMarks {
+  int with = 0;
   std::vector<std::string> names;
+};
+
+// By the other part, in order.
+std::vector<SharedMarks> sharedMarks(const DesignPart& part, int RegisterMark::*own,
+                                     int RegisterMark::*other) {
+  std::vector<SharedMarks> shared;
   for (const RegisterMark& mark : part.marks) {
-    if (wanted(mark)) {
-      names.push_back(mark.name);
+    if (mark.*own != part.number) {
+      continue;
     }
+    if (shared.empty() || shared.back().with != mark.*other) {
+      shared.push_back({mark.*other, {}});
+    }
+    shared.back().names.push_back(mark.name);
   }
+  return shared;
+}
+
+std::vector<SharedMarks> aligned(const DesignPart& part) {
+  return sharedMarks(part, &RegisterMark::alignedBy, &RegisterMark::sewnBy);
+}
+
+std::vector<SharedMarks> sewn(const DesignPart& part) {
+  return sharedMarks(part, &RegisterMark::sewnBy, &RegisterMark::alignedBy);
+}
+
+// "A and B"
+std::string listed(const std::vector<std::string>& names) {
   std::string text;
   for (std::size_t i = 0; i < names.size(); ++i) {
-    text += i == 0 ? "register marks " : i + 1 == names.size() ? " and " : ", ";
+    text += i == 0 ? "" : i + 1 == names.size() ? " and " : ", ";
     text += names[i];
   }
   return text;
 }
 
-std::string aligned(const DesignPart& part) {
-  return marksPhrase(part,
-                     [&part](const RegisterMark& mark) { return mark.alignedBy == part.number; });
-}
-
-std::string sewn(const DesignPart& part) {
-  return marksPhrase(part,
-                     [&part](const RegisterMark& mark) { return mark.sewnBy == part.number; });
+// "register marks A and B for part 2, C and D for part 3"; empty where there are none.
+std::string marksPhrase(const std::vector<SharedMarks>& shared, std::string_view link) {
+  std::string text;
+  for (const SharedMarks& marks : shared) {
+    text += fmt::format("{} {} {} part {}", text.empty() ? "register marks" : ",",
+                        listed(marks.names), link, marks.with);
+  }
+  return text;
 }
 
 // From the point to the line through both ends, at a right angle to it.
@@ -51,18 +75,26 @@ std::string partPhrase(int number, int of) {
   return fmt::format("part {} of {}", number, of);
 }
 
+std::string cellPhrase(const GridCell& cell) {
+  return cell.firstCuts == CutDirection::Upright
+             ? fmt::format("column {}, row {}", cell.strip, cell.place)
+             : fmt::format("row {}, column {}", cell.strip, cell.place);
+}
+
 std::string partSuffix(const PlacementPlan& plan) {
-  return plan.part ? ", " + partPhrase(plan.part->number, plan.part->of) : std::string();
+  if (!plan.part) {
+    return {};
+  }
+  const std::string which = ", " + partPhrase(plan.part->number, plan.part->of);
+  return plan.part->cell ? fmt::format("{} ({})", which, cellPhrase(*plan.part->cell)) : which;
 }
 
 std::string alignedMarksPhrase(const DesignPart& part) {
-  const std::string marks = aligned(part);
-  return marks.empty() ? marks : fmt::format("{} of part {}", marks, part.number - 1);
+  return marksPhrase(aligned(part), "of");
 }
 
 std::string sewnMarksPhrase(const DesignPart& part) {
-  const std::string marks = sewn(part);
-  return marks.empty() ? marks : fmt::format("{} for part {}", marks, part.number + 1);
+  return marksPhrase(sewn(part), "for");
 }
 
 std::string joinPhrase(const PlacementPlan& plan, const PartJoin& join, const UnitChoice& units) {
@@ -102,8 +134,13 @@ std::string sewMarksStep(const DesignPart& part) {
 }
 
 std::string pickOutStep(const DesignPart& part) {
-  const std::string marks = aligned(part);
-  return marks.empty() ? marks : fmt::format("Check the join, then pick out {}", marks);
+  std::vector<std::string> names;
+  for (const SharedMarks& marks : aligned(part)) {
+    names.insert(names.end(), marks.names.begin(), marks.names.end());
+  }
+  return names.empty()
+             ? std::string()
+             : fmt::format("Check the join, then pick out register marks {}", listed(names));
 }
 
 }  // namespace creaseline

@@ -69,8 +69,8 @@ class PartPlanner {
       answer.notSplit = search.gaveUp
                             ? "of the many ways to cut it none that works was found in good time"
                             : fmt::format(
-                                  "parallel cuts into up to {} parts leave no room for "
-                                  "every part with two register marks on each cut",
+                                  "cuts one way, and cuts both ways, into up to {} parts leave no "
+                                  "room for every part with two register marks to align it on",
                                   figures_.mostParts);
       return answer;
     }
@@ -158,34 +158,38 @@ class PartPlanner {
   }
 
   [[nodiscard]] DesignPart part(const Split& split, std::size_t index) const {
-    const int number = static_cast<int>(index) + 1;
     DesignPart part;
-    part.number = number;
+    part.number = static_cast<int>(index) + 1;
     part.of = static_cast<int>(split.parts.size());
     part.section = split.parts[index].section;
+    if (split.bothWays) {
+      part.cell = GridCell{split.direction, split.parts[index].strip, split.parts[index].place};
+    }
     part.wholeCentre = whole_.placed.centre;
     part.wholeOnPanel = whole_.outlineOnPanel;
-    if (index > 0) {
-      join(part, split.cuts[index - 1], static_cast<int>(index) - 1, number - 1);
-    }
-    if (index < split.cuts.size()) {
-      join(part, split.cuts[index], static_cast<int>(index), number + 1);
+    int letter = 0;
+    for (const Seam& seam : split.seams) {
+      if (seam.first == index || seam.second == index) {
+        join(part, seam, letter);
+      }
+      letter += static_cast<int>(seam.marks.size());
     }
     giveReasons(part, split);
     return part;
   }
 
-  void join(DesignPart& part, const Cut& cut, int cutIndex, int neighbour) const {
-    const Box box = whole_.design.outline.bounds();
-    part.joins.push_back(
-        {neighbour, onPanel(pointOnCut(cut.direction, cut.at, alongCut(box.min, cut.direction))),
-         onPanel(pointOnCut(cut.direction, cut.at, alongCut(box.max, cut.direction))),
-         Length::fromMm(cut.crossed), cut.crossed > 0.0 ? figures_.overlap : Length()});
-    for (std::size_t i = 0; i < cut.marks.size(); ++i) {
-      const int letter = cutIndex * static_cast<int>(cut.marks.size()) + static_cast<int>(i);
-      part.marks.push_back({std::string(1, static_cast<char>('A' + letter)), onPanel(cut.marks[i]),
-                            figures_.registerMark, std::min(part.number, neighbour),
-                            std::max(part.number, neighbour)});
+  void join(DesignPart& part, const Seam& seam, int letter) const {
+    const int first = static_cast<int>(seam.first) + 1;
+    const int second = static_cast<int>(seam.second) + 1;
+    part.joins.push_back({part.number == first ? second : first,
+                          onPanel(pointOnCut(seam.direction, seam.at, seam.along.low)),
+                          onPanel(pointOnCut(seam.direction, seam.at, seam.along.high)),
+                          Length::fromMm(seam.crossed),
+                          seam.crossed > 0.0 ? figures_.overlap : Length()});
+    for (const Point mark : seam.marks) {
+      part.marks.push_back({std::string(1, static_cast<char>('A' + letter)), onPanel(mark),
+                            figures_.registerMark, first, second});
+      ++letter;
     }
   }
 
@@ -200,11 +204,18 @@ class PartPlanner {
                               {},
                               "another size of the design, or other frames"});
     };
-    say(fmt::format(
-            "no frame holds the whole design; {} are the fewest by parallel cuts that leave "
-            "every part room for the shop's hooping error",
-            counted(part.of, "hooping", "hoopings")),
+    say(fmt::format("no frame holds the whole design{}; {} are the fewest by {} cuts that leave "
+                    "every part room for the shop's hooping error",
+                    split.bothWays ? ", and no parallel cuts divide it" : "",
+                    counted(part.of, "hooping", "hoopings"),
+                    split.bothWays ? "upright and level" : "parallel"),
         "all cuts where the design's outline is crossed least, and cuts into equal parts");
+    if (part.cell) {
+      say(fmt::format("this part is {} of the design as it reads", cellPhrase(*part.cell)),
+          split.direction == CutDirection::Upright
+              ? "cut into columns first, then columns into rows: least sewing crossed"
+              : "cut into rows first, then rows into columns: least sewing crossed");
+    }
     for (const PartJoin& join : part.joins) {
       if (join.crossed == Length()) {
         say(fmt::format("the cut to part {} crosses no sewing", join.neighbour),

@@ -32,8 +32,8 @@ struct Answer {
 };
 
 // answer(), and where no frame holds the whole and the order allows it, its parts: the fewest
-// hoopings in which each part has room for the shop's hooping error, with two register marks on
-// every cut that both neighbours reach.
+// hoopings in which each part has room for the shop's hooping error, and but for the first two
+// register marks that a neighbour sews before it and both reach.
 Answer answerInParts(const PlacementRequest& request, const Workshop& workshop,
                      Effort effort = Effort::Full);
 

@@ -168,6 +168,12 @@ DesignPart readDesignPart(const JsonCursor& at) {
   part.of = object.at("of").integer(2, kMostParts);
   part.number = object.at("number").integer(1, part.of);
   part.section = readBox(object.at("section"));
+  if (const auto cell = object.find("cell")) {
+    JsonObject where = cell->object();
+    part.cell =
+        GridCell{where.at("first-cuts").enumerator<CutDirection>(),
+                 where.at("strip").integer(1, part.of), where.at("place").integer(1, part.of)};
+  }
   part.wholeCentre = readPoint(object.at("whole-centre"));
   part.joins = readList(object.at("joins"), "joins", [&part](const JsonCursor& item) {
     JsonObject join = item.object();

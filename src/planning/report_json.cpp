@@ -160,13 +160,19 @@ Json partJson(const DesignPart& part) {
                      {"sewn-by", mark.sewnBy},
                      {"aligned-by", mark.alignedBy}});
   }
-  return {{"number", part.number},
-          {"of", part.of},
-          {"section", boxJson(part.section)},
-          {"whole-centre", point(part.wholeCentre)},
-          {"joins", std::move(joins)},
-          {"marks", std::move(marks)},
-          {"reasons", reasonsJson(part.reasons)}};
+  Json json = {{"number", part.number},
+               {"of", part.of},
+               {"section", boxJson(part.section)},
+               {"whole-centre", point(part.wholeCentre)},
+               {"joins", std::move(joins)},
+               {"marks", std::move(marks)},
+               {"reasons", reasonsJson(part.reasons)}};
+  if (part.cell) {
+    json["cell"] = {{"first-cuts", name(part.cell->firstCuts)},
+                    {"strip", part.cell->strip},
+                    {"place", part.cell->place}};
+  }
+  return json;
 }
 
 Json stepsJson(const std::vector<Step>& steps) {

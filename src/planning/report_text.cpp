@@ -224,6 +224,9 @@ class TextReport {
     if (!plan.letters.empty()) {
       out_.labelled(2, "Letters", plan.letters);
     }
+    if (plan.part && plan.part->cell) {
+      out_.labelled(2, "Part", cellPhrase(*plan.part->cell) + " of the design, as it reads");
+    }
     for (const PartJoin& join : plan.part ? plan.part->joins : std::vector<PartJoin>()) {
       out_.labelled(2, "Join", joinPhrase(plan, join, units_));
     }

@@ -16,13 +16,16 @@ namespace creaseline {
 struct SplitFigures {
   double overlap = 0.0;        // of two parts where their cut crosses sewing, both sides together
   double markHalf = 0.0;       // half the extent of a register mark
-  double markClearance = 0.0;  // between a mark and any sewing
+  double markClearance = 0.0;  // between a mark and any sewing, and between two marks
   double marksApart = 0.0;     // least distance of the two marks of a cut
   int mostParts = 2;
-  int mostQuestions = 4000;  // after which the search gives up
+  int mostQuestions = 4000;  // after which a search gives up: that of parallel cuts, that of grids
+  // Between the middles of marks on different cuts.
+  [[nodiscard]] double marksClear() const { return 2.0 * markHalf + markClearance; }
 };
 
-// A cut and the marks on it that both neighbours share.
+// A cut and the marks on it that both neighbours share. In a grid the first cuts go through the
+// whole design, the others from one first cut to the next.
 struct Cut {
   CutDirection direction{};
   double at = 0.0;
@@ -30,16 +33,31 @@ struct Cut {
   std::vector<Point> marks;
 };
 
+// Where two parts meet: the stretch of a cut that both share. Indices of parts; the first is sewn
+// before the second.
+struct Seam {
+  std::size_t first = 0, second = 0;
+  CutDirection direction{};
+  double at = 0.0;
+  Region::Interval along;
+  double crossed = 0.0;      // on this stretch
+  std::vector<Point> marks;  // on which the second is aligned; empty where another seam serves
+};
+
 // One part: what lies between its cuts, let out by half the overlap at each that crosses sewing.
 struct SplitPart {
   Box section;
-  std::vector<Point> marks;  // of its cuts
+  std::vector<Point> marks;  // of its seams
+  int strip = 1;             // between the first cuts, counted from the left or the top
+  int place = 1;             // in the strip, counted likewise
 };
 
 struct Split {
-  CutDirection direction{};      // of all cuts
-  std::vector<Cut> cuts;         // in order; part i lies before cut i
-  std::vector<SplitPart> parts;  // one more than cuts
+  CutDirection direction{};      // of all cuts; in a grid of the first ones
+  std::vector<Cut> cuts;         // parallel ones in order; part i lies before cut i
+  std::vector<SplitPart> parts;  // in the order of sewing
+  std::vector<Seam> seams;       // by their second part; each but the first part has one with marks
+  bool bothWays = false;         // a grid
   [[nodiscard]] double crossed() const;
 };
 
@@ -56,7 +74,8 @@ struct SplitSearch {
 // All ways to cut the design by parallel lines at the places where they cross least, and at equal
 // distances where such places are too far apart, with every pair of marks that the sewing leaves
 // room for. Of these the fewest parts win, then the least crossed length, then the most equal
-// parts (shortest path over the cuts: each part's cost depends on its two cuts alone).
+// parts (shortest path over the cuts: each part's cost depends on its two cuts alone). Where no
+// parallel cuts do, a grid is looked for: grid_search.h.
 [[nodiscard]] SplitSearch findSplit(const Outline& outline, const SplitFigures& figures,
                                     const PartFits& fits);
 

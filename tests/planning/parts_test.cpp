@@ -4,6 +4,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <map>
 #include <nlohmann/json.hpp>
 #include <set>
 
@@ -38,6 +39,22 @@ struct Words {
   }
   [[nodiscard]] Plan plan() const { return planOrder(order, shop, sample::shippedRules()); }
   [[nodiscard]] ReportContext context() const { return {order, shop, sample::shippedRules()}; }
+};
+
+// Four words, two above two, that are together too wide and too high for the frame.
+struct WordsBothWays : Words {
+  WordsBothWays() {
+    shop = sample::shop({sample::frame("broad", 200_mm, 160_mm)});
+    Design& design = order.designs[0];
+    design.width = 300_mm;
+    design.height = 220_mm;
+    design.outline.pieces.clear();
+    for (const Point at : {Point{-80, -60}, Point{80, -60}, Point{-80, 60}, Point{80, 60}}) {
+      design.outline.pieces.push_back(
+          {{at + Point{-70, -50}, at + Point{70, -50}, at + Point{70, 50}, at + Point{-70, 50}},
+           {}});
+    }
+  }
 };
 
 // Everything that must be sewn in one hooping, about the frame's centre: GEOS says whether the
@@ -283,4 +300,95 @@ TEST_CASE("Joins and marks are told in words", "[parts]") {
   CHECK(partSuffix(left) == ", part 1 of 2");
   CHECK(alignStep(*left.part).empty());
   CHECK(sewMarksStep(*plan.placements[1].part).empty());
+}
+
+TEST_CASE("A design too wide and too high for every frame is cut both ways", "[parts][grid]") {
+  const WordsBothWays words;
+  const Plan plan = words.plan();
+  REQUIRE(plan.placements.size() == 8);  // two sizes of four parts
+  CHECK(plan.counts.garments == 2);
+  CHECK(plan.counts.stops == 0);
+  CHECK_FALSE(sample::hasFinding(plan, FindingCode::TooLargeForEveryFrame));
+  std::map<std::string, std::vector<Point>> marks;
+  for (std::size_t i = 0; i < 4; ++i) {
+    const PlacementPlan& part = plan.placements[i];
+    CAPTURE(i);
+    REQUIRE(part.part);
+    REQUIRE(part.part->cell);
+    REQUIRE(part.frame);
+    CHECK(part.part->number == static_cast<int>(i) + 1);
+    CHECK(part.part->of == 4);
+    CHECK(part.part->joins.size() == 2);
+    CHECK(part.frame->bearsError);
+    checkHeld(part, words.shop);
+    // Two marks that an earlier part sews.
+    int earlier = 0;
+    for (const RegisterMark& mark : part.part->marks) {
+      CHECK(mark.sewnBy < mark.alignedBy);
+      earlier += mark.alignedBy == part.part->number ? 1 : 0;
+      marks[mark.name].push_back(mark.at);
+    }
+    CHECK(earlier == (i == 0 ? 0 : 2));
+  }
+  // Both parts of a mark know it by one name, at one place on the cloth.
+  CHECK(marks.size() == 6);
+  for (const auto& [name, at] : marks) {
+    CAPTURE(name);
+    REQUIRE(at.size() == 2);
+    CHECK(at[0] == at[1]);
+  }
+  const std::string& text = sample::findingOf(plan, FindingCode::SewnInParts).text;
+  CHECK(text.find("sewn in 4 hoopings that meet where there is no sewing") != std::string::npos);
+  CHECK(text.find("part 3 on register marks C and D of part 1") != std::string::npos);
+}
+
+TEST_CASE("Parts of a grid are named by row and column, and marks by the parts that share them",
+          "[parts][grid]") {
+  const WordsBothWays words;
+  const Plan plan = words.plan();
+  const DesignPart& first = *plan.placements[0].part;
+  const DesignPart& third = *plan.placements[2].part;
+  CHECK(partSuffix(plan.placements[0]) == ", part 1 of 4 (column 1, row 1)");
+  CHECK(partSuffix(plan.placements[2]) == ", part 3 of 4 (column 2, row 1)");
+  CHECK(cellPhrase({CutDirection::Level, 2, 1}) == "row 2, column 1");
+  CHECK(sewMarksStep(first) == "Sew register marks A and B for part 2, C and D for part 3");
+  CHECK(alignStep(third) ==
+        "Needle up, go to register marks C and D of part 1: move and turn the design until the "
+        "needle stands over both");
+  CHECK(pickOutStep(third) == "Check the join, then pick out register marks C and D");
+  CHECK(sewMarksStep(*plan.placements[3].part).empty());
+  const RunPlan runs = planRuns(plan, words.context(), samples::kInches);
+  REQUIRE(runs.cards.size() == 4);
+  for (std::size_t i = 0; i < 4; ++i) {
+    CHECK(runs.cards[i].design == "words, " + partPhrase(static_cast<int>(i) + 1, 4));
+  }
+}
+
+TEST_CASE("A plan of a grid reads back from its JSON as it was", "[parts][grid]") {
+  const WordsBothWays words;
+  const Plan made = words.plan();
+  const std::string json = jsonReport(made, words.context());
+  const Plan read = readPlan(json, "plan.json", words.order, words.shop, sample::shippedRules());
+  REQUIRE(read.placements.size() == made.placements.size());
+  for (std::size_t i = 0; i < made.placements.size(); ++i) {
+    CHECK(read.placements[i].part == made.placements[i].part);
+  }
+  CHECK(jsonReport(read, words.context()) == json);
+}
+
+TEST_CASE("Splitting both ways is offered as a remedy, and refused where marks have no room",
+          "[parts][grid]") {
+  WordsBothWays words;
+  words.order.lines[0].placements[0].split = false;
+  const Plan before = words.plan();
+  const Finding& stop = sample::findingOf(before, FindingCode::TooLargeForEveryFrame);
+  CHECK(std::any_of(stop.remedies.begin(), stop.remedies.end(), [](const Remedy& candidate) {
+    const auto* change = std::get_if<SplitChange>(&candidate.change);
+    return change != nullptr && change->parts == 4;
+  }));
+  words.order.lines[0].placements[0].split = true;
+  words.order.designs[0].outline = Outline::rectangle(300_mm, 220_mm);
+  CHECK(sample::findingOf(words.plan(), FindingCode::TooLargeForEveryFrame)
+            .text.find("cuts one way, and cuts both ways, into up to 6 parts leave no room") !=
+        std::string::npos);
 }

@@ -12,11 +12,15 @@ namespace creaseline {
 
 // "part 1 of 2"
 [[nodiscard]] std::string partPhrase(int number, int of);
-// ", part 1 of 2", to follow a name; empty for a design that is sewn at once.
+// Where a part lies in a grid, the strip first: "row 2, column 1".
+[[nodiscard]] std::string cellPhrase(const GridCell& cell);
+// ", part 1 of 2", in a grid ", part 3 of 4 (row 2, column 1)", to follow a name; empty for a
+// design that is sewn at once.
 [[nodiscard]] std::string partSuffix(const PlacementPlan& plan);
 // The marks that a part is aligned on: "register marks A and B of part 1"; empty for the first.
 [[nodiscard]] std::string alignedMarksPhrase(const DesignPart& part);
-// The marks that it sews: "register marks A and B for part 2"; empty for the last.
+// The marks that it sews: "register marks A and B for part 2, C and D for part 3"; empty where no
+// part is aligned on this one.
 [[nodiscard]] std::string sewnMarksPhrase(const DesignPart& part);
 // "the join with part 2 lies 3 1/8 in from this part's centre, towards the hem; the parts overlap
 // there by 1/16 in"
@@ -30,7 +34,8 @@ namespace creaseline {
 // What the hands do before a part is sewn, so that it meets what is sewn already; empty for the
 // first.
 [[nodiscard]] std::string alignStep(const DesignPart& part);
-// What the machine does at the end of a part, for the next; empty for the last.
+// What the machine does at the end of a part, for those that are aligned on it; empty where none
+// is.
 [[nodiscard]] std::string sewMarksStep(const DesignPart& part);
 // What the hands do with the marks that have served; empty for the first.
 [[nodiscard]] std::string pickOutStep(const DesignPart& part);

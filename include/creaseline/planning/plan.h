@@ -15,6 +15,7 @@
 #include "creaseline/catalogue/shop.h"
 #include "creaseline/planning/finding.h"
 #include "creaseline/planning/reason.h"
+#include "creaseline/shape/cut.h"
 #include "creaseline/shape/fit.h"
 #include "creaseline/shape/region.h"
 
@@ -115,7 +116,8 @@ struct RegisterMark {
   bool operator==(const RegisterMark&) const = default;
 };
 
-// Where a part meets its neighbour: a straight cut through the design.
+// Where a part meets its neighbour: a straight cut through the design, or the stretch of one that
+// both share.
 struct PartJoin {
   int neighbour = 0;  // number of the other part
   Point from, to;     // of the cut, panel coordinates
@@ -124,11 +126,20 @@ struct PartJoin {
   bool operator==(const PartJoin&) const = default;
 };
 
+// Where a part lies in a design that is cut both ways: into strips first, then these across.
+struct GridCell {
+  CutDirection firstCuts{};
+  int strip = 1;  // as the design reads: from the left where first cuts are upright, else from top
+  int place = 1;  // in its strip, from the top or from the left
+  bool operator==(const GridCell&) const = default;
+};
+
 // One hooping of a design that is sewn in several.
 struct DesignPart {
   int number = 1;  // in the order of sewing
   int of = 1;
-  Box section;  // of the whole design, in its own coordinates: what this part sews
+  Box section;                   // of the whole design, in its own coordinates: what this part sews
+  std::optional<GridCell> cell;  // nothing where all cuts are parallel
   std::vector<PartJoin> joins;
   std::vector<RegisterMark> marks;  // on its joins
   Point wholeCentre;                // of the whole design, panel coordinates
@@ -184,6 +195,12 @@ struct Plan {
   std::vector<PlacementPlan> placements;  // by line, then location, then size as ordered
   std::vector<Finding> findings;          // stops first, then watches, then notes; then by line
   PlanCounts counts;
+};
+
+template <>
+struct EnumNames<CutDirection> {
+  static constexpr std::pair<CutDirection, std::string_view> names[] = {
+      {CutDirection::Upright, "upright"}, {CutDirection::Level, "level"}};
 };
 
 template <>

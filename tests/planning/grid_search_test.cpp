@@ -1,0 +1,310 @@
+// SPDX-License-Identifier: MIT
+#include "planning/grid_search.h"
+
+#include <catch2/catch.hpp>
+
+#include <map>
+#include <optional>
+#include <set>
+
+#include "planning/grid_strip.h"
+#include "planning/split_candidates.h"
+#include "shape/geos_oracle.h"
+#include "split_samples.h"
+
+using namespace creaseline;
+using namespace creaseline::test;
+
+namespace {
+
+const SplitFigures& kFigures = kSplitFigures;
+
+// Two words above two others.
+Outline fourWords() {
+  return {{block(-150, -110, -10, -10), block(10, -110, 150, -10), block(-150, 10, -10, 110),
+           block(10, 10, 150, 110)}};
+}
+
+// A frame of that size about sewing and marks.
+PartFits frameOf(double width, double height) {
+  return [=](const Outline& sewing, const std::vector<Point>& marks) {
+    Box box = sewing.bounds();
+    for (const Point mark : marks) {
+      box.add(mark + Point{-kFigures.markHalf, -kFigures.markHalf});
+      box.add(mark + Point{kFigures.markHalf, kFigures.markHalf});
+    }
+    return box.width() <= width && box.height() <= height;
+  };
+}
+
+void checkTied(const Split& split) {
+  std::map<std::size_t, std::set<std::size_t>> tiedTo;
+  std::map<std::size_t, std::vector<Point>> marksOf;
+  for (const Seam& seam : split.seams) {
+    REQUIRE(seam.first < seam.second);
+    REQUIRE(seam.second < split.parts.size());
+    REQUIRE(seam.along.length() > 0.0);
+    if (!seam.marks.empty()) {
+      REQUIRE(seam.marks.size() == 2);
+      REQUIRE(norm(seam.marks[1] - seam.marks[0]) >= kFigures.marksApart);
+      tiedTo[seam.second].insert(seam.first);
+      for (const std::size_t part : {seam.first, seam.second}) {
+        marksOf[part].insert(marksOf[part].end(), seam.marks.begin(), seam.marks.end());
+      }
+    }
+  }
+  for (std::size_t i = 1; i < split.parts.size(); ++i) {
+    REQUIRE(tiedTo[i].size() == 1);
+  }
+  const auto same = [](const std::vector<Point>& a, const std::vector<Point>& b) {
+    return std::is_permutation(a.begin(), a.end(), b.begin(), b.end());
+  };
+  for (std::size_t i = 0; i < split.parts.size(); ++i) {
+    REQUIRE(same(split.parts[i].marks, marksOf[i]));
+  }
+}
+
+// Fewest parts, then least crossed, of every choice of cuts of a small family.
+struct Best {
+  int parts = 0;
+  double crossed = 0.0;
+  bool operator<(const Best& other) const {
+    return parts != other.parts ? parts < other.parts : crossed < other.crossed - 1e-6;
+  }
+};
+
+void keepBetter(std::optional<Best>& best, const std::optional<Best>& other) {
+  if (other && (!best || *other < *best)) {
+    best = other;
+  }
+}
+
+// Goes through all choices of cuts of one direction. `piece` answers for what lies between two of
+// them, `usable` says whether a cut has room for marks.
+template <class Piece, class Usable>
+std::optional<Best> leastOver(const std::vector<CutPlace>& ends,
+                              const std::vector<CutPlace>& places, int most, bool whole,
+                              const Piece& piece, const Usable& usable) {
+  std::vector<CutPlace> all = {ends[0]};
+  for (const CutPlace& place : places) {
+    if (usable(place)) {
+      all.push_back(place);
+    }
+  }
+  all.push_back(ends[1]);
+  std::vector<std::optional<Best>> least(all.size());
+  least[0] = Best{};
+  for (std::size_t to = 1; to < all.size(); ++to) {
+    for (std::size_t from = 0; from < to; ++from) {
+      const bool end = from == 0 || to + 1 == all.size();
+      const bool wholeOf = from == 0 && to + 1 == all.size();
+      const double apart = all[to].at - all[from].at;
+      if (!least[from] || (wholeOf && !whole) || apart <= (end ? 1e-6 : kFigures.marksClear())) {
+        continue;
+      }
+      const std::optional<Best> between =
+          piece(all[from], all[to], from == 0, to + 1 == all.size());
+      if (between && least[from]->parts + between->parts <= most) {
+        keepBetter(least[to], Best{least[from]->parts + between->parts,
+                                   least[from]->crossed + between->crossed + all[to].crossed});
+      }
+    }
+  }
+  return least.back();
+}
+
+std::optional<Best> bestGrid(const Outline& outline, CutDirection first, double width,
+                             double height) {
+  const CutDirection second = otherWay(first);
+  const Box box = outline.bounds();
+  const auto letOutBy = [](const CutPlace& place) {
+    return place.crossed > 0.0 ? kFigures.overlap / 2.0 : 0.0;
+  };
+  const auto strip = [&](const CutPlace& a, const CutPlace& b, bool low,
+                         bool high) -> std::optional<Best> {
+    Box section;
+    section.min = pointOnCut(first, a.at - letOutBy(a), alongCut(box.min, first));
+    section.max = pointOnCut(first, b.at + letOutBy(b), alongCut(box.max, first));
+    const Outline sewing = clipped(outline, section);
+    if (sewing.empty()) {
+      return std::nullopt;
+    }
+    const auto part = [&](const CutPlace& c, const CutPlace& d, bool, bool) -> std::optional<Best> {
+      Box cell = section;
+      cell.min = pointOnCut(second, c.at - letOutBy(c), alongCut(section.min, second));
+      cell.max = pointOnCut(second, d.at + letOutBy(d), alongCut(section.max, second));
+      const Outline sewn = clipped(sewing, cell);
+      return !sewn.empty() && boxFits(sewn, width, height) ? std::optional(Best{1, 0.0})
+                                                           : std::nullopt;
+    };
+    const MarkRange range = markRange({a.at, b.at}, low, high, kFigures);
+    const auto usable = [&](const CutPlace& place) {
+      return range.allowed.length() >= kFigures.marksApart &&
+             !closePairs(outline, place.at, second, range, kFigures).empty();
+    };
+    return leastOver({{acrossCut(box.min, second), 0.0}, {acrossCut(box.max, second), 0.0}},
+                     allPlaces(sewing, second, kFigures.mostParts), kFigures.mostParts, true, part,
+                     usable);
+  };
+  const MarkRange range =
+      markRange({alongCut(box.min, first), alongCut(box.max, first)}, true, true, kFigures);
+  const auto usable = [&](const CutPlace& place) {
+    return !closePairs(outline, place.at, first, range, kFigures).empty();
+  };
+  return leastOver({{acrossCut(box.min, first), 0.0}, {acrossCut(box.max, first), 0.0}},
+                   allPlaces(outline, first, kFigures.mostParts), kFigures.mostParts, false, strip,
+                   usable);
+}
+
+}  // namespace
+
+TEST_CASE("Four words are cut apart both ways, each part tied to one that is sewn before it",
+          "[planning][split][grid]") {
+  const SplitSearch search = findSplit(fourWords(), kFigures, frameOf(180, 140));
+  REQUIRE(search.split);
+  const Split& split = *search.split;
+  CHECK(split.bothWays);
+  REQUIRE(split.parts.size() == 4);
+  CHECK(split.crossed() == 0.0);
+  CHECK(split.seams.size() == 4);
+  checkTied(split);
+  for (const SplitPart& part : split.parts) {
+    CHECK(clipped(fourWords(), part.section).pieces.size() == 1);
+  }
+  // The first is at the start of the first strip, the last in the second.
+  CHECK(split.parts[0].strip == 1);
+  CHECK(split.parts[0].place == 1);
+  CHECK(split.parts[3].strip == 2);
+}
+
+TEST_CASE("A strip that a frame holds is not cut across", "[planning][split][grid]") {
+  // One word above two that are together too wide, all together too high.
+  const Outline words{
+      {block(-70, -110, 70, -10), block(-150, 10, -10, 110), block(10, 10, 150, 110)}};
+  const SplitSearch search = findSplit(words, kFigures, frameOf(180, 140));
+  REQUIRE(search.split);
+  CHECK(search.split->bothWays);
+  CHECK(search.split->direction == CutDirection::Level);
+  REQUIRE(search.split->parts.size() == 3);
+  REQUIRE(search.split->cuts.size() == 2);
+  CHECK(search.split->cuts[1].direction == CutDirection::Upright);
+  // All meet: the word above both of those below.
+  CHECK(search.split->seams.size() == 3);
+  checkTied(*search.split);
+}
+
+TEST_CASE("A grid whose parts no marks can tie is refused, not given up",
+          "[planning][split][grid]") {
+  // In a solid block there is no room for the inner mark of any seam.
+  const Outline solid = Outline::rectangle(Length::fromMm(300), Length::fromMm(300));
+  const SplitSearch search = findSplit(solid, kFigures, frameOf(180, 180));
+  CHECK_FALSE(search.split);
+  CHECK_FALSE(search.gaveUp);
+  CHECK(search.questions < kFigures.mostQuestions);
+}
+
+TEST_CASE("The search for a grid asks no more than it may, and says so",
+          "[planning][split][grid]") {
+  SplitFigures figures = kFigures;
+  figures.mostQuestions = 3;
+  int asked = 0;
+  const PartFits fits = frameOf(180, 140);
+  const GridSearch search =
+      findGrid(fourWords(), figures, [&](const Outline& sewing, const std::vector<Point>& marks) {
+        ++asked;
+        return fits(sewing, marks);
+      });
+  CHECK(search.gaveUp);
+  CHECK(asked == 3);
+  CHECK(search.questions == 3);
+}
+
+// Exhaustion over every first cut and every cut across each strip; marks only where there is room.
+TEST_CASE("A grid's parts and its crossed sewing are the least of trying every choice",
+          "[planning][split][grid]") {
+  Dice dice(6021);
+  INFO("seed 6021");
+  int grids = 0;
+  for (int i = 0; i < caseCount(50); ++i) {
+    const Outline outline = randomLettering(dice, 3, 3);
+    const Box box = outline.bounds();
+    const double width = box.width() * dice.between(0.3, 0.9);
+    const double height = box.height() * dice.between(0.3, 0.9);
+    const GridSearch search =
+        findGrid(outline, kFigures, [&](const Outline& sewing, const std::vector<Point>&) {
+          return boxFits(sewing, width, height);
+        });
+    std::optional<Best> best = bestGrid(outline, CutDirection::Upright, width, height);
+    keepBetter(best, bestGrid(outline, CutDirection::Level, width, height));
+    CAPTURE(i, width, height, search.questions);
+    REQUIRE_FALSE(search.gaveUp);
+    REQUIRE(search.split.has_value() == best.has_value());
+    if (best) {
+      REQUIRE(static_cast<int>(search.split->parts.size()) == best->parts);
+      REQUIRE(search.split->crossed() == Approx(best->crossed).margin(1e-4));
+      grids += search.split->bothWays ? 1 : 0;
+    }
+  }
+  CHECK(grids > 0);
+}
+
+// GEOS (libgeos) measures what the search only decides.
+TEST_CASE("A grid's parts cover the design, fit, and are tied by marks clear of all sewing",
+          "[planning][split][grid][oracle]") {
+  const Geos geos;
+  Dice dice(9934);
+  INFO("seed 9934");
+  int grids = 0;
+  for (int i = 0; i < caseCount(60); ++i) {
+    const Outline outline = randomLettering(dice, 5, 4);
+    const Box box = outline.bounds();
+    const PartFits fits =
+        frameOf(box.width() * dice.between(0.4, 0.8), box.height() * dice.between(0.4, 0.8));
+    const SplitSearch search = findSplit(outline, kFigures, fits);
+    if (!search.split || !search.split->bothWays) {
+      continue;
+    }
+    ++grids;
+    CAPTURE(i);
+    checkTied(*search.split);
+    for (const SplitPart& part : search.split->parts) {
+      REQUIRE(fits(clipped(outline, part.section), part.marks));
+    }
+    for (const Piece& piece : outline.pieces) {
+      Geos::Geometry left = geos.polygon(piece.outer);
+      for (const SplitPart& part : search.split->parts) {
+        const Box& s = part.section;
+        const auto window = geos.polygon({s.min, {s.max.x, s.min.y}, s.max, {s.min.x, s.max.y}});
+        left = geos.own(GEOSDifference_r(geos.handle(), left.get(), window.get()));
+      }
+      REQUIRE(geos.area(left) == Approx(0.0).margin(1e-6));
+    }
+    std::vector<Point> marks;
+    for (const Seam& seam : search.split->seams) {
+      double crossed = 0.0;
+      const auto stretch = geos.segment(pointOnCut(seam.direction, seam.at, seam.along.low),
+                                        pointOnCut(seam.direction, seam.at, seam.along.high));
+      for (const Piece& piece : outline.pieces) {
+        double length = 0.0;
+        const auto inside = geos.own(
+            GEOSIntersection_r(geos.handle(), geos.polygon(piece.outer).get(), stretch.get()));
+        GEOSLength_r(geos.handle(), inside.get(), &length);
+        crossed += length;
+      }
+      REQUIRE(seam.crossed == Approx(crossed).margin(1e-4));
+      for (const Point mark : seam.marks) {
+        REQUIRE(acrossCut(mark, seam.direction) == Approx(seam.at));
+        for (const Piece& piece : outline.pieces) {
+          REQUIRE(geos.distance(geos.polygon(piece.outer), geos.point(mark)) >=
+                  kFigures.markHalf + kFigures.markClearance - 1e-6);
+        }
+        for (const Point other : marks) {
+          REQUIRE(norm(other - mark) >=
+                  std::min(kFigures.marksClear(), kFigures.marksApart) - 1e-6);
+        }
+        marks.push_back(mark);
+      }
+    }
+  }
+  CHECK(grids > 0);
+}
