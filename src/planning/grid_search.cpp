@@ -80,7 +80,7 @@ class GridCuts {
         direction_(direction),
         figures_(figures),
         questions_(questions),
-        stepsLeft_(kStepsPerQuestion * figures.mostQuestions) {
+        stepsLeft_(kStepsPerQuestion * figures.mostGridQuestions) {
     const Box box = outline.bounds();
     const Region::Interval extent{alongCut(box.min, direction), alongCut(box.max, direction)};
     const MarkRange range = markRange(extent, true, true, figures);
@@ -356,7 +356,7 @@ GridSearch findGrid(const Outline& outline, const SplitFigures& figures, const P
   if (outline.empty()) {
     return search;
   }
-  GridQuestions questions(fits, figures.mostQuestions);
+  GridQuestions questions(fits, figures.mostGridQuestions);
   GridCuts upright(outline, CutDirection::Upright, figures, questions);
   GridCuts level(outline, CutDirection::Level, figures, questions);
   for (int parts = 2; parts <= figures.mostParts && !search.split; ++parts) {

@@ -53,6 +53,7 @@ MarkRange markRange(Region::Interval extent, bool lowEnd, bool highEnd,
 GridStrip::GridStrip(const Outline& outline, const Sides& sides, const SplitFigures& figures)
     : first_(sides.from.direction),
       second_(otherWay(first_)),
+      outline_(outline),
       figures_(figures),
       across_{sides.from.at, sides.to.at},
       section_(sectionOf(outline, sides, figures)),
@@ -67,18 +68,18 @@ GridStrip::GridStrip(const Outline& outline, const Sides& sides, const SplitFigu
     places_.push_back({{second_, place.at, place.crossed, {}}, false});
   }
   places_.push_back({{second_, acrossCut(box.max, second_), 0.0, {}}, true});
-  near_ = nearStrip(outline, section_, figures);
 }
 
 void GridStrip::setMarks() {
   if (!cuts_.empty()) {
     return;
   }
+  const Outline near = nearStrip(outline_, section_, figures_);
   for (const StripCut& place : places_) {
     if (place.end) {
       cuts_.push_back(place);
     } else if (range_.allowed.length() >= figures_.marksApart) {
-      for (MarkPair& pair : closePairs(near_, place.at, second_, range_, figures_)) {
+      for (MarkPair& pair : closePairs(near, place.at, second_, range_, figures_)) {
         cuts_.push_back(place);
         cuts_.back().marks = std::move(pair);
       }

@@ -61,12 +61,12 @@ class GridStrip {
 
   CutDirection first_;
   CutDirection second_;
+  const Outline& outline_;
   const SplitFigures& figures_;
   Region::Interval across_;
   Box section_;
   Outline sewing_;
   MarkRange range_;
-  Outline near_;                  // what may hinder marks
   std::vector<StripCut> places_;  // by their coordinate, the ends included
   std::vector<StripCut> cuts_;    // the same with each pair of marks; empty before setMarks()
   std::vector<Box> leftOut_;

@@ -19,6 +19,7 @@ namespace {
 // time; what is asked for is searched for longer.
 constexpr int kMostQuestions = 4000;
 constexpr int kMostInTrial = 200;
+constexpr int kMostOfGridInTrial = 500;
 
 // The four tips of a mark's arms: for a convex window they are the whole mark.
 Piece markPiece(Point at, Length extent, Angle turn) {
@@ -61,7 +62,8 @@ class PartPlanner {
         findSplit(whole_.design.outline,
                   {figures_.overlap.mm(), figures_.registerMark.mm() / 2.0,
                    figures_.markClearance.mm(), figures_.marksApart.mm(), figures_.mostParts,
-                   effort_ == Effort::Full ? kMostQuestions : kMostInTrial},
+                   effort_ == Effort::Full ? kMostQuestions : kMostInTrial,
+                   effort_ == Effort::Full ? kMostQuestions : kMostOfGridInTrial},
                   [this](const Outline& sewing, const std::vector<Point>& marks) {
                     return fits(sewing, marks);
                   });

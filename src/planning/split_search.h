@@ -19,7 +19,8 @@ struct SplitFigures {
   double markClearance = 0.0;  // between a mark and any sewing, and between two marks
   double marksApart = 0.0;     // least distance of the two marks of a cut
   int mostParts = 2;
-  int mostQuestions = 4000;  // after which a search gives up: that of parallel cuts, that of grids
+  int mostQuestions = 4000;      // after which the search for parallel cuts gives up
+  int mostGridQuestions = 4000;  // the same for grids, of which there are far more
   // Between the middles of marks on different cuts.
   [[nodiscard]] double marksClear() const { return 2.0 * markHalf + markClearance; }
 };

@@ -200,13 +200,13 @@ TEST_CASE("A grid whose parts no marks can tie is refused, not given up",
   const SplitSearch search = findSplit(solid, kFigures, frameOf(180, 180));
   CHECK_FALSE(search.split);
   CHECK_FALSE(search.gaveUp);
-  CHECK(search.questions < kFigures.mostQuestions);
+  CHECK(search.questions < kFigures.mostGridQuestions);
 }
 
 TEST_CASE("The search for a grid asks no more than it may, and says so",
           "[planning][split][grid]") {
   SplitFigures figures = kFigures;
-  figures.mostQuestions = 3;
+  figures.mostGridQuestions = 3;
   int asked = 0;
   const PartFits fits = frameOf(180, 140);
   const GridSearch search =

@@ -10,7 +10,7 @@
 
 namespace creaseline::test {
 
-inline const SplitFigures kSplitFigures{1.5, 4.0, 3.0, 20.0, 5, 4000};
+inline const SplitFigures kSplitFigures{1.5, 4.0, 3.0, 20.0, 5, 4000, 4000};
 
 inline Piece block(double left, double top, double right, double bottom) {
   return {{{left, top}, {right, top}, {right, bottom}, {left, bottom}}, {}};
