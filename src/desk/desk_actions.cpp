@@ -60,6 +60,7 @@ void DeskActions::makeActions() {
   goToDetails = add(name("goToDetails"), tr("Go to the &details"), {}, key(Qt::Key_6));
   goToReasons = add(name("goToReasons"), tr("Go to the r&easons"), {}, key(Qt::Key_4));
   goToFindings = add(name("goToFindings"), tr("Go to the fi&ndings"), {}, key(Qt::Key_5));
+  showGuide = add(name("showGuide"), tr("&Guide to an order"), {}, {});
   showWords = add(name("showWords"), tr("&Words of the trade"), {}, QKeySequence::HelpContents);
   about = add(name("about"), tr("&About Creaseline"), {}, {});
   about->setMenuRole(QAction::AboutRole);
@@ -91,14 +92,14 @@ void DeskActions::makeOrders() {
                   QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_N));
   findOrder = add(name("findOrder"), tr("&Find an order…"), {}, QKeySequence::Find);
   duplicateOrder = add(name("duplicateOrder"), tr("Start a cop&y of the order"), {}, {});
-  savePattern = add(name("savePattern"), tr("Save as a pattern for orders…"), {}, {});
+  savePattern = add(name("savePattern"), tr("Save as a &pattern for orders…"), {}, {});
   showWork =
       add(name("showWork"), tr("Runs and m&aterials…"), {}, QKeySequence(Qt::CTRL | Qt::Key_M));
   copyPlan = add(name("copyPlan"), tr("&Copy the plan as text"), {},
                  QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_C));
   exportPlan = add(name("exportPlan"), tr("E&xport the plan as JSON…"), {}, {});
   newShop = add(name("newShop"), tr("Descri&be a new shop"), {}, {});
-  editShop = add(name("editShop"), tr("&Shop: frames, machines, stock…"), {},
+  editShop = add(name("editShop"), tr("S&hop: frames, machines, stock…"), {},
                  QKeySequence(Qt::CTRL | Qt::Key_H));
 }
 
@@ -186,7 +187,7 @@ void DeskActions::makeMenus(QUndoStack& undoStack) {
   view->addMenu(tr("&Language"))->addActions(languages->actions());
   view->addSeparator();
   view->addActions({goToOrder, goToTable, goToSizes, goToReasons, goToFindings, goToDetails});
-  window_.menuBar()->addMenu(tr("&Help"))->addActions({showWords, about});
+  window_.menuBar()->addMenu(tr("&Help"))->addActions({showGuide, showWords, about});
 }
 
 void DeskActions::makeToolBar() {

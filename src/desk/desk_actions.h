@@ -61,6 +61,7 @@ class DeskActions {
   QAction* goToDetails = nullptr;
   QAction* goToReasons = nullptr;
   QAction* goToFindings = nullptr;
+  QAction* showGuide = nullptr;
   QAction* showWords = nullptr;
   QAction* about = nullptr;
   QActionGroup* lengthUnits = nullptr;  // data: LengthUnit as int

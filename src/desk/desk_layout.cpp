@@ -123,9 +123,11 @@ QWidget* DeskWindow::Parts::buildOrderPane() {
   orderDetail_->setTextFormat(Qt::PlainText);
   orderDetail_->setWordWrap(true);
   orderDetail_->setContentsMargins(10, 2, 10, 7);
+  guide_ = new OrderGuide(pane);
   orderView_ = new OrderView(orderModel_, selection_, pane);
   layout->addWidget(orderTitle_);
   layout->addWidget(orderDetail_);
+  layout->addWidget(guide_);
   layout->addWidget(orderView_, 1);
   layout->addWidget(buildEditStrip(pane));
   pane->setMinimumWidth(300);

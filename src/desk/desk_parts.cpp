@@ -41,11 +41,13 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
   connectEditing();
   connectShop();
   connectOrders();
+  connectGuide();
   library_.connectActions(*actions_.garments, *actions_.designs, [this] { saveOrder(); });
   actions_.showUnits(document_.units());
   actions_.showLanguage(settings_.language());
   fillRecent();
   showPlanned();
+  updateGuide();
   offerLeftWork();
 }
 

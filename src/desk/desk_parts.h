@@ -20,6 +20,7 @@
 #include "desk/document.h"
 #include "desk/findings_panel.h"
 #include "desk/message_bar.h"
+#include "desk/order_guide.h"
 #include "desk/order_model.h"
 #include "desk/order_view.h"
 #include "desk/orders_window.h"
@@ -145,6 +146,11 @@ class DeskWindow::Parts {
   void chooseLanguage(std::optional<desk::Language> language);
   [[nodiscard]] std::optional<std::pair<std::filesystem::path, std::filesystem::path>> demo() const;
 
+  // The guide to a first order, in desk_guide.cpp.
+  void connectGuide();
+  void updateGuide();
+  void goToStep(desk::OrderGuide::Step step);
+
   // The shop and its window, in desk_shop.cpp.
   void connectShop();
   void showShop();
@@ -195,6 +201,8 @@ class DeskWindow::Parts {
   QList<QSplitter*> splitters_;
   QLabel* orderTitle_ = nullptr;
   QLabel* orderDetail_ = nullptr;
+  desk::OrderGuide* guide_ = nullptr;
+  bool guideAsked_ = false;
   desk::OrderView* orderView_ = nullptr;
   desk::DetailsPanel* details_ = nullptr;
   desk::TablePanel* tablePanel_ = nullptr;

@@ -19,6 +19,7 @@ const QString kSheetKind = QStringLiteral("sheets/kind-");
 const QString kMirrored = QStringLiteral("sheets/templates-mirrored");
 const QString kTurned = QStringLiteral("sheets/templates-turned");
 const QString kRecentOrders = QStringLiteral("files/recent-orders");
+const QString kGuided = QStringLiteral("window/guided");
 const QString kLastShop = QStringLiteral("files/last-shop");
 const QString kGeometry = QStringLiteral("window/geometry");
 const QString kGeometryOf = QStringLiteral("window/geometry-");
@@ -125,6 +126,14 @@ void Settings::addRecentOrder(const QString& file) {
 
 void Settings::clearRecentOrders() {
   store_.remove(kRecentOrders);
+}
+
+bool Settings::guided() const {
+  return store_.value(kGuided, false).toBool();
+}
+
+void Settings::setGuided(bool guided) {
+  store_.setValue(kGuided, guided);
 }
 
 QString Settings::lastShop() const {

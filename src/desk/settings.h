@@ -47,6 +47,10 @@ class Settings {
   void addRecentOrder(const QString& file);
   void clearRecentOrders();
 
+  // Whether the guide to a first order was closed.
+  [[nodiscard]] bool guided() const;
+  void setGuided(bool guided);
+
   [[nodiscard]] QString lastShop() const;
   void setLastShop(const QString& file);
 

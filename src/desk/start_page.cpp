@@ -3,6 +3,7 @@
 
 #include <QDir>
 #include <QFileInfo>
+#include <QGridLayout>
 #include <QHBoxLayout>
 
 #include "desk/theme.h"
@@ -12,6 +13,7 @@ namespace creaseline::desk {
 namespace {
 
 constexpr int kPageWidth = 620;
+constexpr int kButtonsInARow = 3;
 
 }  // namespace
 
@@ -39,7 +41,8 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   words_->setWordWrap(true);
   layout->addWidget(title_);
   layout->addWidget(words_);
-  auto* buttons = new QHBoxLayout;
+  // Two rows, so that longer words of other languages find room.
+  auto* buttons = new QGridLayout;
   newOrder_ = new QPushButton(tr("&New order"), page);
   newOrder_->setObjectName(QStringLiteral("startNew"));
   newOrder_->setAccessibleName(tr("Start a new order"));
@@ -55,12 +58,12 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   openOrder_->setAccessibleName(tr("Open an order from the start page"));
   openShop_->setAccessibleName(tr("Open a shop from the start page"));
   openDemo_->setAccessibleName(tr("Open the demo from the start page"));
-  for (QPushButton* button : {newOrder_, openOrder_, newShop_, openShop_, openDemo_}) {
+  int at = 0;
+  for (QPushButton* button : {newOrder_, openOrder_, openDemo_, newShop_, openShop_}) {
     button->setMinimumHeight(38);
-    button->setMinimumWidth(112);
-    buttons->addWidget(button);
+    buttons->addWidget(button, at / kButtonsInARow, at % kButtonsInARow);
+    ++at;
   }
-  buttons->addStretch(1);
   layout->addLayout(buttons);
   recent_ = new QWidget(page);
   recentLayout_ = new QVBoxLayout(recent_);

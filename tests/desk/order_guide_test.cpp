@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: MIT
+// A first order from nothing, along the guide.
+#include "desk/order_guide.h"
+
+#include <QComboBox>
+#include <QLineEdit>
+#include <QMenu>
+
+#include "desk/garments_window.h"
+#include "desk/shop_window.h"
+#include "library_fixture.h"
+
+namespace creaseline::desk {
+namespace {
+
+void take(DeskOnDemo& desk, const char* step) {
+  QTest::mouseClick(&desk.find<QPushButton>(step), Qt::LeftButton);
+}
+
+}  // namespace
+
+TEST_CASE("The guide shows beside a first order and leads to each step", "[desk][guide]") {
+  DeskOnDemo desk;
+  auto& guide = desk.find<OrderGuide>("orderGuide");
+  CHECK_FALSE(guide.isVisible());
+  desk.action("newOrder").trigger();
+  desk.find<QLineEdit>("orderTitleEdit").setFocus();
+  QTest::keyClicks(&desk.find<QLineEdit>("orderTitleEdit"), QStringLiteral("First"));
+  QTest::keyClick(&desk.find<QLineEdit>("orderTitleEdit"), Qt::Key_Return);
+  REQUIRE(waitFor([&] { return guide.isVisible(); }));
+  CHECK(guide.next() == OrderGuide::Shop);
+  // None has to come before another.
+  take(desk, "guideGarment");
+  auto& garments = desk.find<GarmentsWindow>("garments");
+  CHECK(garments.isVisible());
+  garments.close();
+  take(desk, "guideSheets");
+  CHECK_FALSE(guide.isDone(OrderGuide::Sheets));
+  CHECK(desk.label("messageHeadline").contains(QStringLiteral("nothing to print")));
+  take(desk, "guideShop");
+  auto& shop = desk.find<ShopWindow>("shopWindow");
+  CHECK(shop.isVisible());
+  // A shop that is in no file yet is not done with.
+  CHECK(guide.next() == OrderGuide::Shop);
+}
+
+TEST_CASE("What is done is ticked by itself; closed, the guide stays away until asked for",
+          "[desk][guide]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  auto& guide = desk.find<OrderGuide>("orderGuide");
+  CHECK_FALSE(guide.isVisible());
+  desk.action("showGuide").trigger();
+  CHECK(guide.isVisible());
+  CHECK(guide.next() == OrderGuide::Sheets);
+  for (const char* step :
+       {"guideShop", "guideGarment", "guideDesign", "guideLine", "guidePlace", "guideQuantities"}) {
+    CHECK(desk.find<QPushButton>(step).accessibleDescription() == QStringLiteral("done"));
+  }
+  take(desk, "guideQuantities");
+  CHECK(QApplication::focusWidget() != nullptr);
+  QTest::mouseClick(&desk.find<QToolButton>("guideClose"), Qt::LeftButton);
+  CHECK_FALSE(guide.isVisible());
+  desk.action("duplicateOrder").trigger();
+  CHECK_FALSE(guide.isVisible());
+}
+
+}  // namespace creaseline::desk
