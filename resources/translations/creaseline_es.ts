@@ -193,10 +193,6 @@
         <translation>El pedido %1 no se guardó</translation>
     </message>
     <message>
-        <source>The program ended before it could be. What was in it at %1 is still here.</source>
-        <translation>El programa se cerró antes de poder guardarlo. Lo que contenía el %1 sigue aquí.</translation>
-    </message>
-    <message>
         <source>&amp;Take it up again</source>
         <translation>&amp;Recuperarlo</translation>
     </message>
@@ -461,6 +457,98 @@
         <source>Measure the bar at the foot of the first sheet: it must be 100 mm long.</source>
         <translation>Mida la barra al pie de la primera hoja: debe medir 100 mm.</translation>
     </message>
+    <message>
+        <source>The words of the trade cannot be shown</source>
+        <translation>No se pueden mostrar los términos del oficio</translation>
+    </message>
+    <message>
+        <source>New garment…</source>
+        <translation>Prenda nueva…</translation>
+    </message>
+    <message>
+        <source>With a new design…</source>
+        <translation>Con un diseño nuevo…</translation>
+    </message>
+    <message>
+        <source>&amp;One by one…</source>
+        <translation>&amp;Uno por uno…</translation>
+    </message>
+    <message>
+        <source>The shop was not saved</source>
+        <translation>El taller no se guardó</translation>
+    </message>
+    <message>
+        <source>The program ended before it could be. What was there at %1 is still here.</source>
+        <translation>El programa se cerró antes de poder guardarlo. Aún se conserva lo que había (%1).</translation>
+    </message>
+    <message>
+        <source>That order cannot be used</source>
+        <translation>Ese pedido no se puede usar</translation>
+    </message>
+    <message>
+        <source>Save a pattern for orders</source>
+        <translation>Guardar un modelo de pedido</translation>
+    </message>
+    <message>
+        <source>The pattern was not saved</source>
+        <translation>El modelo no se ha guardado</translation>
+    </message>
+    <message>
+        <source>The plan is on the clipboard as text</source>
+        <translation>El plan está en el portapapeles como texto</translation>
+    </message>
+    <message>
+        <source>Export the plan</source>
+        <translation>Exportar el plan</translation>
+    </message>
+    <message>
+        <source>Plans (*.plan.json)</source>
+        <translation>Planes (*.plan.json)</translation>
+    </message>
+    <message>
+        <source>The plan was not exported</source>
+        <translation>El plan no se ha exportado</translation>
+    </message>
+    <message>
+        <source>Somebody else changed the shop, too</source>
+        <translation>Otra persona también ha cambiado el taller</translation>
+    </message>
+    <message>
+        <source>What its file says counts now. Undo brings yours back.</source>
+        <translation>Ahora vale lo que dice su archivo. Con Deshacer se recuperan los cambios de usted.</translation>
+    </message>
+    <message>
+        <source>The shop has changes that are not saved. Save them?</source>
+        <translation>El taller tiene cambios sin guardar. ¿Quiere guardarlos?</translation>
+    </message>
+    <message>
+        <source>Save the shop</source>
+        <translation>Guardar el taller</translation>
+    </message>
+    <message>
+        <source>workshop</source>
+        <translation>taller</translation>
+    </message>
+    <message>
+        <source>Shops (*.shop.json)</source>
+        <translation>Talleres (*.shop.json)</translation>
+    </message>
+    <message>
+        <source>Not saved yet: somebody else saved this shop</source>
+        <translation>Aún sin guardar: otra persona ha guardado este taller</translation>
+    </message>
+    <message>
+        <source>%1. It is being read again; look at it, then save again.</source>
+        <translation>%1. Se está volviendo a leer; revíselo y vuelva a guardar.</translation>
+    </message>
+    <message>
+        <source>There is nothing to print yet</source>
+        <translation>Todavía no hay nada que imprimir</translation>
+    </message>
+    <message>
+        <source>The steps before this one make the plan that the sheets show.</source>
+        <translation>Los pasos anteriores a este hacen el plan que muestran las hojas.</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk</name>
@@ -479,6 +567,1162 @@
     <message>
         <source>fine</source>
         <translation>bien</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::CatalogueWords</name>
+    <message>
+        <source>Pit to pit</source>
+        <translation>Ancho de axila a axila</translation>
+    </message>
+    <message>
+        <source>Body length</source>
+        <translation>Largo del cuerpo</translation>
+    </message>
+    <message>
+        <source>Neck width</source>
+        <translation>Ancho del escote</translation>
+    </message>
+    <message>
+        <source>Front neck drop</source>
+        <translation>Profundidad del escote delantero</translation>
+    </message>
+    <message>
+        <source>Back neck drop</source>
+        <translation>Profundidad del escote trasero</translation>
+    </message>
+    <message>
+        <source>Shoulder width</source>
+        <translation>Ancho de hombros</translation>
+    </message>
+    <message>
+        <source>Shoulder drop</source>
+        <translation>Caída del hombro</translation>
+    </message>
+    <message>
+        <source>Armhole depth</source>
+        <translation>Profundidad de la sisa</translation>
+    </message>
+    <message>
+        <source>Sleeve length</source>
+        <translation>Largo de la manga</translation>
+    </message>
+    <message>
+        <source>Sleeve width</source>
+        <translation>Ancho de la manga</translation>
+    </message>
+    <message>
+        <source>Cuff width</source>
+        <translation>Ancho del puño</translation>
+    </message>
+    <message>
+        <source>Hem rib height</source>
+        <translation>Alto del canalé del bajo</translation>
+    </message>
+    <message>
+        <source>Cuff height</source>
+        <translation>Alto del puño</translation>
+    </message>
+    <message>
+        <source>Hood height</source>
+        <translation>Alto de la capucha</translation>
+    </message>
+    <message>
+        <source>Hood depth</source>
+        <translation>Profundidad de la capucha</translation>
+    </message>
+    <message>
+        <source>Pocket width</source>
+        <translation>Ancho del bolsillo</translation>
+    </message>
+    <message>
+        <source>Pocket top width</source>
+        <translation>Ancho superior del bolsillo</translation>
+    </message>
+    <message>
+        <source>Pocket height</source>
+        <translation>Alto del bolsillo</translation>
+    </message>
+    <message>
+        <source>Pocket above hem</source>
+        <translation>Bolsillo por encima del bajo</translation>
+    </message>
+    <message>
+        <source>Placket length</source>
+        <translation>Largo de la tapeta</translation>
+    </message>
+    <message>
+        <source>Placket width</source>
+        <translation>Ancho de la tapeta</translation>
+    </message>
+    <message>
+        <source>Collar height</source>
+        <translation>Alto del cuello</translation>
+    </message>
+    <message>
+        <source>Zip width</source>
+        <translation>Ancho de la cremallera</translation>
+    </message>
+    <message>
+        <source>Zip length</source>
+        <translation>Largo de la cremallera</translation>
+    </message>
+    <message>
+        <source>Yoke depth</source>
+        <translation>Alto del canesú</translation>
+    </message>
+    <message>
+        <source>Pocket from centre</source>
+        <translation>Bolsillo desde el centro</translation>
+    </message>
+    <message>
+        <source>Pocket below shoulder</source>
+        <translation>Bolsillo por debajo del hombro</translation>
+    </message>
+    <message>
+        <source>Leg rise</source>
+        <translation>Alto de la abertura de pierna</translation>
+    </message>
+    <message>
+        <source>Crotch width</source>
+        <translation>Ancho de la entrepierna</translation>
+    </message>
+    <message>
+        <source>Top width</source>
+        <translation>Ancho superior</translation>
+    </message>
+    <message>
+        <source>Shaped depth</source>
+        <translation>Alto de la parte con forma</translation>
+    </message>
+    <message>
+        <source>Border height</source>
+        <translation>Alto de la cenefa</translation>
+    </message>
+    <message>
+        <source>Border above hem</source>
+        <translation>Cenefa por encima del bajo</translation>
+    </message>
+    <message>
+        <source>Strap from centre</source>
+        <translation>Asa desde el centro</translation>
+    </message>
+    <message>
+        <source>Waist width</source>
+        <translation>Ancho de cintura</translation>
+    </message>
+    <message>
+        <source>Front rise</source>
+        <translation>Tiro delantero</translation>
+    </message>
+    <message>
+        <source>Thigh width</source>
+        <translation>Ancho del muslo</translation>
+    </message>
+    <message>
+        <source>Leg hem width</source>
+        <translation>Ancho del bajo de la pierna</translation>
+    </message>
+    <message>
+        <source>Waistband height</source>
+        <translation>Alto de la cinturilla</translation>
+    </message>
+    <message>
+        <source>Full width</source>
+        <translation>Ancho total</translation>
+    </message>
+    <message>
+        <source>Hip width</source>
+        <translation>Ancho de cadera</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Largo</translation>
+    </message>
+    <message>
+        <source>Infant</source>
+        <translation>Bebé</translation>
+    </message>
+    <message>
+        <source>Youth</source>
+        <translation>Juvenil</translation>
+    </message>
+    <message>
+        <source>Adult up to XL</source>
+        <translation>Adulto hasta XL</translation>
+    </message>
+    <message>
+        <source>Adult above XL</source>
+        <translation>Adulto por encima de XL</translation>
+    </message>
+    <message>
+        <source>Woven</source>
+        <translation>Tejido plano</translation>
+    </message>
+    <message>
+        <source>Knit</source>
+        <translation>Tejido de punto</translation>
+    </message>
+    <message>
+        <source>Nonwoven</source>
+        <translation>No tejido</translation>
+    </message>
+    <message>
+        <source>Smooth</source>
+        <translation>Liso</translation>
+    </message>
+    <message>
+        <source>Brushed inside</source>
+        <translation>Perchado por dentro</translation>
+    </message>
+    <message>
+        <source>Textured</source>
+        <translation>Con textura</translation>
+    </message>
+    <message>
+        <source>Loops</source>
+        <translation>Rizo</translation>
+    </message>
+    <message>
+        <source>High pile</source>
+        <translation>Pelo largo</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguna</translation>
+    </message>
+    <message>
+        <source>Some</source>
+        <translation>Alguna</translation>
+    </message>
+    <message>
+        <source>High</source>
+        <translation>Alta</translation>
+    </message>
+    <message>
+        <source>Placement line</source>
+        <translation>Línea de colocación</translation>
+    </message>
+    <message>
+        <source>Tack-down</source>
+        <translation>Fijación</translation>
+    </message>
+    <message>
+        <source>Cover</source>
+        <translation>Cobertura</translation>
+    </message>
+    <message>
+        <source>Sewing</source>
+        <translation>Bordado</translation>
+    </message>
+    <message>
+        <source>Larger centre letter</source>
+        <translation>Letra central más grande</translation>
+    </message>
+    <message>
+        <source>Equal letters</source>
+        <translation>Letras iguales</translation>
+    </message>
+    <message>
+        <source>Rectangle of its size</source>
+        <translation>Rectángulo de su tamaño</translation>
+    </message>
+    <message>
+        <source>Shapes kept with the design</source>
+        <translation>Formas guardadas con el diseño</translation>
+    </message>
+    <message>
+        <source>Drawing</source>
+        <translation>Dibujo</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>Imagen</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::ChartImportDialog</name>
+    <message>
+        <source>inches</source>
+        <translation>pulgadas</translation>
+    </message>
+    <message>
+        <source>centimetres</source>
+        <translation>centímetros</translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation>milímetros</translation>
+    </message>
+    <message>
+        <source>Size chart from %1</source>
+        <translation>Tabla de tallas de %1</translation>
+    </message>
+    <message>
+        <source>Say over each column what it holds. Nothing is taken until every column is clear.</source>
+        <translation>Indique encima de cada columna qué contiene. No se toma nada hasta que todas las columnas estén claras.</translation>
+    </message>
+    <message>
+        <source>P&amp;roblems</source>
+        <translation>&amp;Problemas</translation>
+    </message>
+    <message>
+        <source>Problems of the table</source>
+        <translation>Problemas de la tabla</translation>
+    </message>
+    <message>
+        <source>&amp;Take the chart</source>
+        <translation>&amp;Tomar la tabla</translation>
+    </message>
+    <message>
+        <source>&amp;Cancel</source>
+        <translation>&amp;Cancelar</translation>
+    </message>
+    <message>
+        <source>&amp;Unit where no column says one</source>
+        <translation>&amp;Unidad donde ninguna columna la indica</translation>
+    </message>
+    <message>
+        <source>Unit where no column says one</source>
+        <translation>Unidad donde ninguna columna la indica</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin indicar</translation>
+    </message>
+    <message>
+        <source>The sizes stood side by side and have been turned round.</source>
+        <translation>Las tallas estaban una al lado de otra y se han pasado a filas.</translation>
+    </message>
+    <message>
+        <source>The table as it was found</source>
+        <translation>La tabla tal como se encontró</translation>
+    </message>
+    <message>
+        <source>Holds</source>
+        <translation>Contiene</translation>
+    </message>
+    <message>
+        <source>Unit</source>
+        <translation>Unidad</translation>
+    </message>
+    <message>
+        <source>All round</source>
+        <translation>Contorno</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>columna %1</translation>
+    </message>
+    <message>
+        <source>Column %1</source>
+        <translation>Columna %1</translation>
+    </message>
+    <message>
+        <source>Column %1, %2</source>
+        <translation>Columna %1, %2</translation>
+    </message>
+    <message>
+        <source>%1: what it holds</source>
+        <translation>%1: qué contiene</translation>
+    </message>
+    <message>
+        <source>Leave out</source>
+        <translation>Omitir</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Talla</translation>
+    </message>
+    <message>
+        <source>Band</source>
+        <translation>Grupo</translation>
+    </message>
+    <message>
+        <source>%1: unit</source>
+        <translation>%1: unidad</translation>
+    </message>
+    <message>
+        <source>as above</source>
+        <translation>como arriba</translation>
+    </message>
+    <message>
+        <source>take half</source>
+        <translation>tomar la mitad</translation>
+    </message>
+    <message>
+        <source>%1: measured all round, take half</source>
+        <translation>%1: medido en todo el contorno, tomar la mitad</translation>
+    </message>
+    <message>
+        <source>Measured all round the garment; half of it is the flat measure</source>
+        <translation>Medido en todo el contorno de la prenda; la mitad es la medida en plano</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n size(s) can be taken.</source>
+        <translation>
+            <numerusform>Se puede tomar %n talla.</numerusform>
+            <numerusform>Se pueden tomar %n tallas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Left aside as remarks: line %1.</source>
+        <translation>Omitido por ser observaciones: línea %1.</translation>
+    </message>
+    <message>
+        <source>Put the columns right, or mend the table where it is from.</source>
+        <translation>Corrija las columnas o arregle la tabla en su origen.</translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <translation>Línea %1: %2</translation>
+    </message>
+    <message>
+        <source>Line %1, column %2: %3</source>
+        <translation>Línea %1, columna %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::ChartPanel</name>
+    <message>
+        <source>Size chart</source>
+        <translation>Tabla de tallas</translation>
+    </message>
+    <message>
+        <source>Size chart, sizes by points of measure</source>
+        <translation>Tabla de tallas, tallas por puntos de medida</translation>
+    </message>
+    <message>
+        <source>Name of the chosen size</source>
+        <translation>Nombre de la talla elegida</translation>
+    </message>
+    <message>
+        <source>Band of the chosen size</source>
+        <translation>Grupo de la talla elegida</translation>
+    </message>
+    <message>
+        <source>Add a size</source>
+        <translation>Añadir una talla</translation>
+    </message>
+    <message>
+        <source>Behind the chosen one, with its measures</source>
+        <translation>Después de la elegida, con sus medidas</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Remove the chosen size</source>
+        <translation>Quitar la talla elegida</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Subir</translation>
+    </message>
+    <message>
+        <source>Put the chosen size further up</source>
+        <translation>Subir la talla elegida</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Bajar</translation>
+    </message>
+    <message>
+        <source>Put the chosen size further down</source>
+        <translation>Bajar la talla elegida</translation>
+    </message>
+    <message>
+        <source>Si&amp;ze</source>
+        <translation>Ta&amp;lla</translation>
+    </message>
+    <message>
+        <source>&amp;Band</source>
+        <translation>Gru&amp;po</translation>
+    </message>
+    <message>
+        <source>Add a &amp;measure</source>
+        <translation>Añadir una &amp;medida</translation>
+    </message>
+    <message>
+        <source>A column for a point of measure that the chart gives besides</source>
+        <translation>Una columna para otro punto de medida que dé la tabla</translation>
+    </message>
+    <message>
+        <source>&amp;Paste a chart…</source>
+        <translation>Pegar una ta&amp;bla…</translation>
+    </message>
+    <message>
+        <source>From the clipboard, as a spreadsheet puts it there</source>
+        <translation>Del portapapeles, tal como lo deja una hoja de cálculo</translation>
+    </message>
+    <message>
+        <source>&amp;Import CSV…</source>
+        <translation>Importar CS&amp;V…</translation>
+    </message>
+    <message>
+        <source>From a file of any maker</source>
+        <translation>De un archivo de cualquier fabricante</translation>
+    </message>
+    <message>
+        <source>By its name: %1</source>
+        <translation>Por su nombre: %1</translation>
+    </message>
+    <message>
+        <source>By its width: %1</source>
+        <translation>Por su ancho: %1</translation>
+    </message>
+    <message>
+        <source>Lengths in any unit, such as 20 1/2 in or 52 cm. In brackets: not in the chart, taken as usual for this kind.</source>
+        <translation>Medidas en cualquier unidad, como 20 1/2 in o 52 cm. Entre paréntesis: no está en la tabla, se toma lo habitual en este tipo.</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::ChartTableModel</name>
+    <message>
+        <source>Garments of this kind have no use for this measure.</source>
+        <translation>Las prendas de este tipo no usan esta medida.</translation>
+    </message>
+    <message>
+        <source>Not in the chart; taken as usual for this kind: %1</source>
+        <translation>No está en la tabla; se toma lo habitual en este tipo: %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <comment>measure, size</comment>
+        <translation>%1, talla %2</translation>
+    </message>
+    <message>
+        <source>Every chart needs this measure</source>
+        <translation>Toda tabla necesita esta medida</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::CheckedTable</name>
+    <message>
+        <source>Not taken: %1</source>
+        <translation>No aceptado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::CheckedTableModel</name>
+    <message>
+        <source>%1, row %2</source>
+        <comment>column, number</comment>
+        <translation>%1, fila %2</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::ConflictsWindow</name>
+    <message>
+        <source>Changed here and in the file</source>
+        <translation>Cambiado aquí y en el archivo</translation>
+    </message>
+    <message>
+        <source>Somebody else changed these in the order&apos;s file while you changed them here. Decide for each which one counts.</source>
+        <translation>Otra persona cambió esto en el archivo del pedido mientras usted lo cambiaba aquí. Decida en cada caso qué vale.</translation>
+    </message>
+    <message>
+        <source>&amp;Count these</source>
+        <translation>&amp;Aplicar lo elegido</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>place, value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>here: %1</source>
+        <translation>aquí: %1</translation>
+    </message>
+    <message>
+        <source>in the file: %1</source>
+        <translation>en el archivo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::DayBar</name>
+    <message>
+        <source>Runs in order, as long as they take</source>
+        <translation>Tandas en orden, según lo que duran</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <comment>number of a run, place</comment>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>run %1, %2: %3</source>
+        <comment>number, place, time</comment>
+        <translation>tanda %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <comment>hours since the start</comment>
+        <translation>%1 h</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::DesignEdits</name>
+    <message>
+        <source>Add a thread block to %1</source>
+        <translation>Añadir un bloque de hilo a %1</translation>
+    </message>
+    <message>
+        <source>black</source>
+        <comment>thread</comment>
+        <translation>negro</translation>
+    </message>
+    <message>
+        <source>Take the block in %1 out of %2</source>
+        <comment>thread, design</comment>
+        <translation>Quitar de %2 el bloque en %1</translation>
+    </message>
+    <message>
+        <source>Sew the block in %1 of %2 earlier</source>
+        <translation>Bordar antes el bloque en %1 de %2</translation>
+    </message>
+    <message>
+        <source>Sew the block in %1 of %2 later</source>
+        <translation>Bordar después el bloque en %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 belongs to an appliqué piece; add the piece first</source>
+        <translation>%1: pertenece a una pieza de aplicación; añada antes la pieza</translation>
+    </message>
+    <message>
+        <source>All blocks together: %1</source>
+        <translation>Todos los bloques juntos: %1</translation>
+    </message>
+    <message>
+        <source>block %1 of %2</source>
+        <comment>number, design</comment>
+        <translation>bloque %1 de %2</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>Cambiar %1</translation>
+    </message>
+    <message>
+        <source>Thread of %1: %2</source>
+        <translation>Hilo de %1: %2</translation>
+    </message>
+    <message>
+        <source>Colour of %1: %2</source>
+        <translation>Color de %1: %2</translation>
+    </message>
+    <message>
+        <source>Stitches of %1: %2</source>
+        <translation>Puntadas de %1: %2</translation>
+    </message>
+    <message>
+        <source>What %1 does: %2</source>
+        <comment>block, kind</comment>
+        <translation>Función de %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 is for every piece</source>
+        <translation>%1 es para todas las piezas</translation>
+    </message>
+    <message>
+        <source>%1 is for piece %2</source>
+        <translation>%1 es para la pieza %2</translation>
+    </message>
+    <message>
+        <source>piece</source>
+        <translation>pieza</translation>
+    </message>
+    <message>
+        <source>Add an appliqué piece to %1</source>
+        <translation>Añadir una pieza de aplicación a %1</translation>
+    </message>
+    <message>
+        <source>twill</source>
+        <translation>sarga</translation>
+    </message>
+    <message>
+        <source>It is the last piece, and there are blocks that place, tack or cover one. Make them plain sewing, or remove them first.</source>
+        <translation>Es la última pieza y hay bloques que colocan, fijan o cubren una. Conviértalos en bordado normal o quítelos antes.</translation>
+    </message>
+    <message>
+        <source>Take piece %1 out of %2</source>
+        <translation>Quitar de %2 la pieza %1</translation>
+    </message>
+    <message>
+        <source>Put piece %1 further up</source>
+        <translation>Subir la pieza %1</translation>
+    </message>
+    <message>
+        <source>Put piece %1 further down</source>
+        <translation>Bajar la pieza %1</translation>
+    </message>
+    <message>
+        <source>Piece %1 becomes %2</source>
+        <translation>La pieza %1 pasa a ser %2</translation>
+    </message>
+    <message>
+        <source>Fabric of piece %1: %2</source>
+        <translation>Tela de la pieza %1: %2</translation>
+    </message>
+    <message>
+        <source>Width of piece %1: %2</source>
+        <translation>Ancho de la pieza %1: %2</translation>
+    </message>
+    <message>
+        <source>Height of piece %1: %2</source>
+        <translation>Alto de la pieza %1: %2</translation>
+    </message>
+    <message>
+        <source>A monogram needs a first name and a surname</source>
+        <translation>Un monograma necesita nombre y apellido</translation>
+    </message>
+    <message>
+        <source>A larger centre letter needs a middle name, or the customer&apos;s wish</source>
+        <translation>Una letra central más grande necesita un segundo nombre o el deseo del cliente</translation>
+    </message>
+    <message>
+        <source>Monogram %1: %2 %3 %4</source>
+        <comment>design, names</comment>
+        <translation>Monograma de %1: %2 %3 %4</translation>
+    </message>
+    <message>
+        <source>%1 is no monogram</source>
+        <translation>%1 no es un monograma</translation>
+    </message>
+    <message>
+        <source>New design</source>
+        <translation>Diseño nuevo</translation>
+    </message>
+    <message>
+        <source>Take up %1</source>
+        <translation>Incorporar %1</translation>
+    </message>
+    <message>
+        <source>Duplicate %1</source>
+        <translation>Duplicar %1</translation>
+    </message>
+    <message>
+        <source>%1, copy</source>
+        <translation>%1, copia</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 is sewn on line(s) %2 of the order. Give the places there another design, or remove them first.</source>
+        <translation>
+            <numerusform>%1 se borda en la línea %2 del pedido. Asigne antes otro diseño a esas ubicaciones o quítelas.</numerusform>
+            <numerusform>%1 se borda en las líneas %2 del pedido. Asigne antes otro diseño a esas ubicaciones o quítelas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>Quitar %1</translation>
+    </message>
+    <message>
+        <source>Call %1 %2</source>
+        <comment>name, name</comment>
+        <translation>Llamar %2 a %1</translation>
+    </message>
+    <message>
+        <source>Id of %1: %2</source>
+        <translation>Id de %1: %2</translation>
+    </message>
+    <message>
+        <source>Line %1 sews it at %2 %: %3</source>
+        <translation>La línea %1 lo borda al %2 %: %3</translation>
+    </message>
+    <message>
+        <source>the other side, in proportion, would be larger than any garment</source>
+        <translation>el otro lado, en proporción, sería más grande que cualquier prenda</translation>
+    </message>
+    <message>
+        <source>the other side, in proportion: %1</source>
+        <translation>el otro lado, en proporción: %1</translation>
+    </message>
+    <message>
+        <source>Width of %1: %2</source>
+        <translation>Ancho de %1: %2</translation>
+    </message>
+    <message>
+        <source>Height of %1: %2</source>
+        <translation>Alto de %1: %2</translation>
+    </message>
+    <message>
+        <source>Width of %1: %2, in proportion</source>
+        <translation>Ancho de %1: %2, en proporción</translation>
+    </message>
+    <message>
+        <source>Height of %1: %2, in proportion</source>
+        <translation>Alto de %1: %2, en proporción</translation>
+    </message>
+    <message>
+        <source>There is no closed shape in it</source>
+        <translation>No contiene ninguna forma cerrada</translation>
+    </message>
+    <message>
+        <source>It is larger than any garment</source>
+        <translation>Es más grande que cualquier prenda</translation>
+    </message>
+    <message>
+        <source>Its sides are %1 and %2 mm: %3</source>
+        <translation>Sus lados miden %1 y %2 mm: %3</translation>
+    </message>
+    <message>
+        <source>Outline of %1 from %2</source>
+        <translation>Contorno de %1 desde %2</translation>
+    </message>
+    <message>
+        <source>Outline of %1: a rectangle of its size</source>
+        <translation>Contorno de %1: un rectángulo de su tamaño</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::DesignForm</name>
+    <message>
+        <source>write a number from 1 to 10000, such as 300, or nothing</source>
+        <translation>escriba un número de 1 a 10000, por ejemplo 300, o nada</translation>
+    </message>
+    <message>
+        <source>Design</source>
+        <translation>Diseño</translation>
+    </message>
+    <message>
+        <source>Name of the design</source>
+        <translation>Nombre del diseño</translation>
+    </message>
+    <message>
+        <source>Id of the design, by which orders refer to it</source>
+        <translation>Id del diseño, con el que los pedidos se refieren a él</translation>
+    </message>
+    <message>
+        <source>Width of the design</source>
+        <translation>Ancho del diseño</translation>
+    </message>
+    <message>
+        <source>Height of the design</source>
+        <translation>Alto del diseño</translation>
+    </message>
+    <message>
+        <source>&amp;Keep the proportion</source>
+        <translation>&amp;Mantener la proporción</translation>
+    </message>
+    <message>
+        <source>Stitches of the design</source>
+        <translation>Puntadas del diseño</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>&amp;Id</source>
+        <translation>&amp;Id</translation>
+    </message>
+    <message>
+        <source>&amp;Width</source>
+        <translation>An&amp;cho</translation>
+    </message>
+    <message>
+        <source>&amp;Height</source>
+        <translation>Al&amp;to</translation>
+    </message>
+    <message>
+        <source>&amp;Stitches</source>
+        <translation>&amp;Puntadas</translation>
+    </message>
+    <message>
+        <source>Outline</source>
+        <translation>Contorno</translation>
+    </message>
+    <message>
+        <source>Rec&amp;tangle</source>
+        <translation>Rectángu&amp;lo</translation>
+    </message>
+    <message>
+        <source>The rectangle of the design&apos;s size</source>
+        <translation>El rectángulo del tamaño del diseño</translation>
+    </message>
+    <message>
+        <source>From S&amp;VG…</source>
+        <translation>De S&amp;VG…</translation>
+    </message>
+    <message>
+        <source>From a drawing with its size in millimetres or inches</source>
+        <translation>De un dibujo con su tamaño en milímetros o pulgadas</translation>
+    </message>
+    <message>
+        <source>From &amp;PNG…</source>
+        <translation>D&amp;e PNG…</translation>
+    </message>
+    <message>
+        <source>From the opaque part of a picture</source>
+        <translation>De la parte opaca de una imagen</translation>
+    </message>
+    <message>
+        <source>Dots per inch of a picture; nothing where the picture says so itself</source>
+        <translation>Puntos por pulgada de una imagen; nada si la propia imagen los indica</translation>
+    </message>
+    <message>
+        <source>its own</source>
+        <translation>los propios</translation>
+    </message>
+    <message>
+        <source>Dots per inch of a PNG</source>
+        <translation>Puntos por pulgada de un PNG</translation>
+    </message>
+    <message>
+        <source>&amp;Monogram</source>
+        <translation>Mono&amp;grama</translation>
+    </message>
+    <message>
+        <source>First name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Middle name</source>
+        <translation>Segundo nombre</translation>
+    </message>
+    <message>
+        <source>Surname</source>
+        <translation>Apellido</translation>
+    </message>
+    <message>
+        <source>Letters as the customer wishes them</source>
+        <translation>Letras como las desea el cliente</translation>
+    </message>
+    <message>
+        <source>by the rule</source>
+        <translation>según la norma</translation>
+    </message>
+    <message>
+        <source>Style of the monogram</source>
+        <translation>Estilo del monograma</translation>
+    </message>
+    <message>
+        <source>First</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Middle</source>
+        <translation>Segundo</translation>
+    </message>
+    <message>
+        <source>Style</source>
+        <translation>Estilo</translation>
+    </message>
+    <message>
+        <source>Wish</source>
+        <translation>Deseo</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>drawing or picture, its file</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Of all sewing together, edge to edge</source>
+        <translation>De todo el bordado junto, de borde a borde</translation>
+    </message>
+    <message>
+        <source>As large as the outline&apos;s file says</source>
+        <translation>Tan grande como dice el archivo del contorno</translation>
+    </message>
+    <message>
+        <source>Of the whole design, without thread blocks</source>
+        <translation>De todo el diseño, sin bloques de hilo</translation>
+    </message>
+    <message>
+        <source>The sum of the thread blocks</source>
+        <translation>La suma de los bloques de hilo</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::DesignTables</name>
+    <message>
+        <source>No blocks: the design has one total of stitches. A block that is added takes it over.</source>
+        <translation>Sin bloques: el diseño tiene un solo total de puntadas. Un bloque que se añada lo asume.</translation>
+    </message>
+    <message>
+        <source>In sewing order. Together %1 stitches, the design&apos;s total.</source>
+        <translation>En secuencia de bordado. Juntos, %1 puntadas, el total del diseño.</translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation>Hilo</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Color</translation>
+    </message>
+    <message>
+        <source>Stitches</source>
+        <translation>Puntadas</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Función</translation>
+    </message>
+    <message>
+        <source>Choose one of the list</source>
+        <translation>Elija uno de la lista</translation>
+    </message>
+    <message>
+        <source>every</source>
+        <comment>appliqué piece</comment>
+        <translation>todas</translation>
+    </message>
+    <message>
+        <source>Piece</source>
+        <translation>Pieza</translation>
+    </message>
+    <message>
+        <source>Thread blocks</source>
+        <translation>Bloques de hilo</translation>
+    </message>
+    <message>
+        <source>thread block</source>
+        <translation>bloque de hilo</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Fabric</source>
+        <translation>Tela</translation>
+    </message>
+    <message>
+        <source>Appliqué pieces</source>
+        <translation>Piezas de aplicación</translation>
+    </message>
+    <message>
+        <source>appliqué piece</source>
+        <translation>pieza de aplicación</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>Cut from fabric, laid on and covered by the blocks above.</source>
+        <translation>Cortadas de tela, colocadas encima y cubiertas por los bloques de arriba.</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::DesignsWindow</name>
+    <message>
+        <source>Desi&amp;gns</source>
+        <translation>Di&amp;seños</translation>
+    </message>
+    <message>
+        <source>&amp;New design</source>
+        <translation>Diseño &amp;nuevo</translation>
+    </message>
+    <message>
+        <source>From a &amp;file…</source>
+        <translation>De un &amp;archivo…</translation>
+    </message>
+    <message>
+        <source>Duplicate the design</source>
+        <translation>Duplicar el diseño</translation>
+    </message>
+    <message>
+        <source>Remove the design from the order</source>
+        <translation>Quitar el diseño del pedido</translation>
+    </message>
+    <message>
+        <source>The order has no designs yet. Add a new one, or one from a file.</source>
+        <translation>El pedido aún no tiene diseños. Añada uno nuevo o uno de un archivo.</translation>
+    </message>
+    <message>
+        <source>The monogram stays as it is</source>
+        <translation>El monograma se queda como está</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 × %2, %n stitch(es)</source>
+        <comment>width, height</comment>
+        <translation>
+            <numerusform>%1 × %2, %n puntada</numerusform>
+            <numerusform>%1 × %2, %n puntadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Add a design</source>
+        <translation>Añadir un diseño</translation>
+    </message>
+    <message>
+        <source>Designs (*.design.json);;JSON files (*.json)</source>
+        <translation>Diseños (*.design.json);;Archivos JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>The order has this design already</source>
+        <translation>El pedido ya tiene este diseño</translation>
+    </message>
+    <message>
+        <source>A design with the id “%1” is in the list. Duplicate that one, or give it another id first.</source>
+        <translation>En la lista hay un diseño con el id «%1». Duplique ese o dele antes otro id.</translation>
+    </message>
+    <message>
+        <source>The design cannot be added</source>
+        <translation>No se puede añadir el diseño</translation>
+    </message>
+    <message>
+        <source>The design stays in the order</source>
+        <translation>El diseño sigue en el pedido</translation>
+    </message>
+    <message>
+        <source>Save the design to a file of its own</source>
+        <translation>Guardar el diseño en un archivo propio</translation>
+    </message>
+    <message>
+        <source>The design was not saved there</source>
+        <translation>El diseño no se ha guardado ahí</translation>
+    </message>
+    <message>
+        <source>Save the order first, so that the path to its outline is known.</source>
+        <translation>Guarde antes el pedido, para que se conozca la ruta a su contorno.</translation>
+    </message>
+    <message>
+        <source>Its outline is in %1. Save the design in %2, from where the path to it leads.</source>
+        <translation>Su contorno está en %1. Guarde el diseño en %2, desde donde parte la ruta hasta él.</translation>
+    </message>
+    <message>
+        <source>%1 has a file of its own</source>
+        <translation>%1 tiene un archivo propio</translation>
+    </message>
+    <message>
+        <source>%1. Save the order as well, so that it refers to the file.</source>
+        <translation>%1. Guarde también el pedido, para que haga referencia al archivo.</translation>
+    </message>
+    <message>
+        <source>The design was not saved</source>
+        <translation>El diseño no se ha guardado</translation>
+    </message>
+    <message>
+        <source>Outline from a drawing</source>
+        <translation>Contorno de un dibujo</translation>
+    </message>
+    <message>
+        <source>Outline from a picture</source>
+        <translation>Contorno de una imagen</translation>
+    </message>
+    <message>
+        <source>Drawings (*.svg)</source>
+        <translation>Dibujos (*.svg)</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png)</source>
+        <translation>Imágenes (*.png)</translation>
+    </message>
+    <message>
+        <source>The outline cannot be taken</source>
+        <translation>No se puede tomar el contorno</translation>
     </message>
 </context>
 <context>
@@ -715,6 +1959,62 @@
         <source>Ruler mark </source>
         <translation>Regla </translation>
     </message>
+    <message>
+        <source>&amp;Words of the trade</source>
+        <translation>&amp;Términos del oficio</translation>
+    </message>
+    <message>
+        <source>G&amp;arments and size charts…</source>
+        <translation>Prend&amp;as y tablas de tallas…</translation>
+    </message>
+    <message>
+        <source>De&amp;signs…</source>
+        <translation>D&amp;iseños…</translation>
+    </message>
+    <message>
+        <source>Back to the ru&amp;le</source>
+        <translation>&amp;Volver a la norma</translation>
+    </message>
+    <message>
+        <source>Another windo&amp;w</source>
+        <translation>&amp;Otra ventana</translation>
+    </message>
+    <message>
+        <source>&amp;Find an order…</source>
+        <translation>&amp;Buscar un pedido…</translation>
+    </message>
+    <message>
+        <source>Start a cop&amp;y of the order</source>
+        <translation>Em&amp;pezar una copia del pedido</translation>
+    </message>
+    <message>
+        <source>Save as a &amp;pattern for orders…</source>
+        <translation>Guardar como &amp;modelo de pedido…</translation>
+    </message>
+    <message>
+        <source>Runs and m&amp;aterials…</source>
+        <translation>Ta&amp;ndas y materiales…</translation>
+    </message>
+    <message>
+        <source>&amp;Copy the plan as text</source>
+        <translation>&amp;Copiar el plan como texto</translation>
+    </message>
+    <message>
+        <source>E&amp;xport the plan as JSON…</source>
+        <translation>E&amp;xportar el plan como JSON…</translation>
+    </message>
+    <message>
+        <source>Descri&amp;be a new shop</source>
+        <translation>D&amp;escribir un taller nuevo</translation>
+    </message>
+    <message>
+        <source>S&amp;hop: frames, machines, stock…</source>
+        <translation>&amp;Taller: bastidores, máquinas, existencias…</translation>
+    </message>
+    <message>
+        <source>&amp;Guide to an order</source>
+        <translation>&amp;Guía para un pedido</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::DetailsPanel</name>
@@ -748,6 +2048,72 @@
     <message>
         <source>Take what the file says</source>
         <translation>Tomar lo que dice el archivo</translation>
+    </message>
+    <message>
+        <source>Take over what the shop&apos;s file says</source>
+        <translation>Incorporar lo que dice el archivo del taller</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::EntryPage</name>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Duplicar</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::EntryTable</name>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+    <message>
+        <source>Add a %1</source>
+        <translation>Añadir: %1</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Remove the %1</source>
+        <translation>Quitar: %1</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Subir</translation>
+    </message>
+    <message>
+        <source>Put the %1 further up</source>
+        <translation>Subir: %1</translation>
+    </message>
+    <message>
+        <source>Down</source>
+        <translation>Bajar</translation>
+    </message>
+    <message>
+        <source>Put the %1 further down</source>
+        <translation>Bajar: %1</translation>
+    </message>
+    <message>
+        <source>Colour…</source>
+        <translation>Color…</translation>
+    </message>
+    <message>
+        <source>Pick the %1&apos;s colour</source>
+        <translation>Elegir el color: %1</translation>
+    </message>
+    <message>
+        <source>Pick a colour</source>
+        <translation>Elegir un color</translation>
     </message>
 </context>
 <context>
@@ -791,6 +2157,160 @@
     </message>
 </context>
 <context>
+    <name>creaseline::desk::FrameForm</name>
+    <message>
+        <source>Magnetic</source>
+        <translation>Magnético</translation>
+    </message>
+    <message>
+        <source>Screw</source>
+        <translation>De tornillo</translation>
+    </message>
+    <message>
+        <source>Clamp</source>
+        <translation>De pinza</translation>
+    </message>
+    <message>
+        <source>On top</source>
+        <translation>Arriba</translation>
+    </message>
+    <message>
+        <source>At the bottom</source>
+        <translation>Abajo</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Izquierda</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Derecha</translation>
+    </message>
+    <message>
+        <source>Left and right</source>
+        <translation>Izquierda y derecha</translation>
+    </message>
+    <message>
+        <source>name at least one turn, such as 0</source>
+        <translation>indique al menos un giro, por ejemplo 0</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>Name of the frame</source>
+        <translation>Nombre del bastidor</translation>
+    </message>
+    <message>
+        <source>&amp;Id</source>
+        <translation>&amp;Id</translation>
+    </message>
+    <message>
+        <source>Id of the frame, distinct in the shop</source>
+        <translation>Id del bastidor, único en el taller</translation>
+    </message>
+    <message>
+        <source>&amp;On hand</source>
+        <translation>&amp;Disponibles</translation>
+    </message>
+    <message>
+        <source>How many of this frame the shop has</source>
+        <translation>Cuántos bastidores como este tiene el taller</translation>
+    </message>
+    <message>
+        <source>Write a whole number, such as 2</source>
+        <translation>Escriba un número entero, por ejemplo 2</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>&amp;Tipo</translation>
+    </message>
+    <message>
+        <source>How the frame holds the cloth</source>
+        <translation>Cómo sujeta la tela el bastidor</translation>
+    </message>
+    <message>
+        <source>Body: outside edge of both rings</source>
+        <translation>Cuerpo: borde exterior de ambos aros</translation>
+    </message>
+    <message>
+        <source>body</source>
+        <translation>cuerpo</translation>
+    </message>
+    <message>
+        <source>Window: open inside</source>
+        <translation>Ventana: hueco interior</translation>
+    </message>
+    <message>
+        <source>window</source>
+        <translation>ventana</translation>
+    </message>
+    <message>
+        <source>&amp;Clearance</source>
+        <translation>&amp;Separación</translation>
+    </message>
+    <message>
+        <source>Between the window&apos;s edge and the needle; empty: the usual one</source>
+        <translation>Entre el borde de la ventana y la aguja; vacío: la habitual</translation>
+    </message>
+    <message>
+        <source>Sewing field that the machine reaches with this frame</source>
+        <translation>Campo de bordado que la máquina alcanza con este bastidor</translation>
+    </message>
+    <message>
+        <source>&amp;Its own, not the machine&apos;s</source>
+        <translation>&amp;Propio, no el de la máquina</translation>
+    </message>
+    <message>
+        <source>Whether this frame has a sewing field of its own</source>
+        <translation>Si este bastidor tiene un campo de bordado propio</translation>
+    </message>
+    <message>
+        <source>sewing field</source>
+        <translation>campo de bordado</translation>
+    </message>
+    <message>
+        <source>&amp;Bracket</source>
+        <translation>S&amp;oporte</translation>
+    </message>
+    <message>
+        <source>Side where the bracket meets the machine&apos;s arm</source>
+        <translation>Lado en el que el soporte se une al brazo de la máquina</translation>
+    </message>
+    <message>
+        <source>&amp;Turns</source>
+        <translation>&amp;Giros</translation>
+    </message>
+    <message>
+        <source>How the frame may lie on the garment, in degrees, such as 0, 90</source>
+        <translation>Cómo puede ir el bastidor sobre la prenda, en grados, por ejemplo 0, 90</translation>
+    </message>
+    <message>
+        <source>&amp;Panels</source>
+        <translation>Pane&amp;les</translation>
+    </message>
+    <message>
+        <source>Panels that the frame is meant for</source>
+        <translation>Paneles para los que está pensado el bastidor</translation>
+    </message>
+    <message>
+        <source>Any panel</source>
+        <translation>Cualquier panel</translation>
+    </message>
+    <message>
+        <source>usually %1</source>
+        <translation>normalmente %1</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::FramePicture</name>
+    <message>
+        <source>Picture of the frame</source>
+        <translation>Imagen del bastidor</translation>
+    </message>
+</context>
+<context>
     <name>creaseline::desk::FramesPick</name>
     <message>
         <source>Frames in which the order is sewn</source>
@@ -807,6 +2327,647 @@
     <message>
         <source>%1, not in this shop</source>
         <translation>%1, no está en este taller</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::GarmentEdits</name>
+    <message>
+        <source>%1 of %2: %3</source>
+        <comment>measure, size, length</comment>
+        <translation>%1, talla %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 not in the chart</source>
+        <comment>measure, size</comment>
+        <translation>%1, talla %2: no está en la tabla</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <comment>size</comment>
+        <translation>nueva</translation>
+    </message>
+    <message>
+        <source>Add a size behind %1</source>
+        <translation>Añadir una talla después de %1</translation>
+    </message>
+    <message>
+        <source>A chart needs at least one size</source>
+        <translation>Una tabla necesita al menos una talla</translation>
+    </message>
+    <message numerus="yes">
+        <source>Size %1 is ordered on line(s) %2. Set the quantity there to 0 first.</source>
+        <translation>
+            <numerusform>La talla %1 está pedida en la línea %2. Ponga antes a 0 la cantidad de esa línea.</numerusform>
+            <numerusform>La talla %1 está pedida en las líneas %2. Ponga antes a 0 la cantidad de esas líneas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Take size %1 out of %2</source>
+        <comment>size, garment</comment>
+        <translation>Quitar de %2 la talla %1</translation>
+    </message>
+    <message>
+        <source>Put size %1 further up</source>
+        <translation>Subir la talla %1</translation>
+    </message>
+    <message>
+        <source>Put size %1 further down</source>
+        <translation>Bajar la talla %1</translation>
+    </message>
+    <message>
+        <source>Size %1 of %2 becomes %3</source>
+        <translation>La talla %1 de %2 pasa a ser %3</translation>
+    </message>
+    <message>
+        <source>Size %1 counts as %2</source>
+        <comment>size, band</comment>
+        <translation>La talla %1 cuenta como %2</translation>
+    </message>
+    <message>
+        <source>Size %1 counts as its name tells</source>
+        <translation>La talla %1 cuenta como indica su nombre</translation>
+    </message>
+    <message>
+        <source>Size chart of %1</source>
+        <translation>Tabla de tallas de %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n size(s) of lines left out</source>
+        <translation>
+            <numerusform>, se omite %n talla de las líneas</numerusform>
+            <numerusform>, se omiten %n tallas de las líneas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>“%1” is no share of a fibre; write 80 % cotton, 20 % polyester</source>
+        <translation>«%1» no es una parte de una fibra; escriba 80 % algodón, 20 % poliéster</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>list, last</comment>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>Size %1 makes no garment: found %2, expected %3</source>
+        <translation>La talla %1 no da una prenda: encontrado %2, esperado %3</translation>
+    </message>
+    <message>
+        <source>New garment</source>
+        <translation>Prenda nueva</translation>
+    </message>
+    <message>
+        <source>Take up %1</source>
+        <translation>Incorporar %1</translation>
+    </message>
+    <message>
+        <source>Duplicate %1</source>
+        <translation>Duplicar %1</translation>
+    </message>
+    <message>
+        <source>%1, copy</source>
+        <translation>%1, copia</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 is used on line(s) %2 of the order. Give what stands there another garment, or remove it first.</source>
+        <translation>
+            <numerusform>%1 se usa en la línea %2 del pedido. Asigne otra prenda a lo que hay ahí, o quítelo antes.</numerusform>
+            <numerusform>%1 se usa en las líneas %2 del pedido. Asigne otra prenda a lo que hay ahí, o quítelo antes.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>Quitar %1</translation>
+    </message>
+    <message>
+        <source>Call %1 %2</source>
+        <comment>name, name</comment>
+        <translation>Llamar %2 a %1</translation>
+    </message>
+    <message>
+        <source>Id of %1: %2</source>
+        <translation>Id de %1: %2</translation>
+    </message>
+    <message>
+        <source>Kind of %1: %2</source>
+        <comment>garment, kind</comment>
+        <translation>Tipo de %1: %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n place(s) left out</source>
+        <translation>
+            <numerusform>, se omite %n ubicación</numerusform>
+            <numerusform>, se omiten %n ubicaciones</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Fabric of %1: %2</source>
+        <translation>Tela de %1: %2</translation>
+    </message>
+    <message>
+        <source>Weight of %1: %2</source>
+        <translation>Gramaje de %1: %2</translation>
+    </message>
+    <message>
+        <source>Construction of %1: %2</source>
+        <translation>Construcción de %1: %2</translation>
+    </message>
+    <message>
+        <source>Pile of %1: %2</source>
+        <translation>Pelo de %1: %2</translation>
+    </message>
+    <message>
+        <source>Stretch of %1: %2</source>
+        <translation>Elasticidad de %1: %2</translation>
+    </message>
+    <message>
+        <source>%1 is sheer</source>
+        <translation>%1 es transparente</translation>
+    </message>
+    <message>
+        <source>%1 is not sheer</source>
+        <translation>%1 no es transparente</translation>
+    </message>
+    <message>
+        <source>%1 % %2</source>
+        <comment>share, fibre</comment>
+        <translation>%1 % %2</translation>
+    </message>
+    <message>
+        <source>Fibres of %1: %2</source>
+        <translation>Fibras de %1: %2</translation>
+    </message>
+    <message>
+        <source>colour</source>
+        <translation>color</translation>
+    </message>
+    <message>
+        <source>Add a colour to %1</source>
+        <translation>Añadir un color a %1</translation>
+    </message>
+    <message>
+        <source>Take %1 out of %2</source>
+        <comment>colour, garment</comment>
+        <translation>Quitar %1 de %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>, %n line(s) without a colour</source>
+        <translation>
+            <numerusform>, %n línea queda sin color</numerusform>
+            <numerusform>, %n líneas quedan sin color</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Put %1 further up</source>
+        <translation>Subir %1</translation>
+    </message>
+    <message>
+        <source>Put %1 further down</source>
+        <translation>Bajar %1</translation>
+    </message>
+    <message>
+        <source>Colour %1 of %2 becomes %3</source>
+        <translation>El color %1 de %2 pasa a ser %3</translation>
+    </message>
+    <message>
+        <source>%1 of %2 is %3</source>
+        <comment>colour, garment, #rrggbb</comment>
+        <translation>%1 de %2 es %3</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::GarmentForm</name>
+    <message>
+        <source>Garment</source>
+        <translation>Prenda</translation>
+    </message>
+    <message>
+        <source>Name of the garment</source>
+        <translation>Nombre de la prenda</translation>
+    </message>
+    <message>
+        <source>Id of the garment, by which orders refer to it</source>
+        <translation>Id de la prenda, con el que los pedidos se refieren a ella</translation>
+    </message>
+    <message>
+        <source>Kind of garment</source>
+        <translation>Tipo de prenda</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>Id</source>
+        <translation>Id</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>&amp;Tipo</translation>
+    </message>
+    <message>
+        <source>Fabric</source>
+        <translation>Tela</translation>
+    </message>
+    <message>
+        <source>Name of the fabric</source>
+        <translation>Nombre de la tela</translation>
+    </message>
+    <message>
+        <source>Weight of the fabric, as in 280 g/m² or 8.3 oz/yd²</source>
+        <translation>Gramaje de la tela, como 280 g/m² o 8.3 oz/yd²</translation>
+    </message>
+    <message>
+        <source>Fibres with their shares, as in 80 % cotton, 20 % polyester</source>
+        <translation>Fibras con sus proporciones, como 80 % algodón, 20 % poliéster</translation>
+    </message>
+    <message>
+        <source>Construction of the fabric</source>
+        <translation>Construcción de la tela</translation>
+    </message>
+    <message>
+        <source>Stretch of the fabric</source>
+        <translation>Elasticidad de la tela</translation>
+    </message>
+    <message>
+        <source>Pile of the fabric</source>
+        <translation>Pelo de la tela</translation>
+    </message>
+    <message>
+        <source>S&amp;heer</source>
+        <translation>Tran&amp;sparente</translation>
+    </message>
+    <message>
+        <source>A backing shows through it</source>
+        <translation>Se transparenta el estabilizador</translation>
+    </message>
+    <message>
+        <source>&amp;Called</source>
+        <translation>Denom&amp;inación</translation>
+    </message>
+    <message>
+        <source>&amp;Weight</source>
+        <translation>&amp;Gramaje</translation>
+    </message>
+    <message>
+        <source>Fibr&amp;es</source>
+        <translation>&amp;Fibras</translation>
+    </message>
+    <message>
+        <source>C&amp;onstruction</source>
+        <translation>&amp;Construcción</translation>
+    </message>
+    <message>
+        <source>S&amp;tretch</source>
+        <translation>&amp;Elasticidad</translation>
+    </message>
+    <message>
+        <source>Pi&amp;le</source>
+        <translation>Pel&amp;o</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Color</translation>
+    </message>
+    <message>
+        <source>Colours</source>
+        <translation>Colores</translation>
+    </message>
+    <message>
+        <source>colour</source>
+        <translation>color</translation>
+    </message>
+    <message>
+        <source>What the garment is sold in. Colours as #rrggbb, or picked.</source>
+        <translation>En qué colores se vende la prenda. Se escriben como #rrggbb o se eligen.</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::GarmentsWindow</name>
+    <message>
+        <source>&amp;Garments</source>
+        <translation>Pren&amp;das</translation>
+    </message>
+    <message>
+        <source>&amp;New garment</source>
+        <translation>Prenda &amp;nueva</translation>
+    </message>
+    <message>
+        <source>From a &amp;file…</source>
+        <translation>De un &amp;archivo…</translation>
+    </message>
+    <message>
+        <source>Duplicate the garment</source>
+        <translation>Duplicar la prenda</translation>
+    </message>
+    <message>
+        <source>Remove the garment from the order</source>
+        <translation>Quitar la prenda del pedido</translation>
+    </message>
+    <message>
+        <source>The order has no garments yet. Add a new one, or one from a file.</source>
+        <translation>El pedido aún no tiene prendas. Añada una nueva o una de un archivo.</translation>
+    </message>
+    <message>
+        <source>This kind does not go with the size chart</source>
+        <translation>Este tipo no es compatible con la tabla de tallas</translation>
+    </message>
+    <message>
+        <source>Add a garment</source>
+        <translation>Añadir una prenda</translation>
+    </message>
+    <message>
+        <source>Garments (*.blank.json);;JSON files (*.json)</source>
+        <translation>Prendas (*.blank.json);;Archivos JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>The garment cannot be added</source>
+        <translation>No se puede añadir la prenda</translation>
+    </message>
+    <message>
+        <source>The garment stays in the order</source>
+        <translation>La prenda sigue en el pedido</translation>
+    </message>
+    <message>
+        <source>Save the garment to a file of its own</source>
+        <translation>Guardar la prenda en un archivo propio</translation>
+    </message>
+    <message>
+        <source>%1 has a file of its own</source>
+        <translation>%1 tiene un archivo propio</translation>
+    </message>
+    <message>
+        <source>%1. Save the order as well, so that it refers to the file.</source>
+        <translation>%1. Guarde también el pedido, para que haga referencia al archivo.</translation>
+    </message>
+    <message>
+        <source>The garment was not saved</source>
+        <translation>La prenda no se ha guardado</translation>
+    </message>
+    <message>
+        <source>There is no table on the clipboard</source>
+        <translation>No hay ninguna tabla en el portapapeles</translation>
+    </message>
+    <message>
+        <source>Copy the size chart in a spreadsheet or on a page, with its titles, and paste again.</source>
+        <translation>Copie la tabla de tallas de una hoja de cálculo o de una página, con sus títulos, y vuelva a pegarla.</translation>
+    </message>
+    <message>
+        <source>the clipboard</source>
+        <translation>el portapapeles</translation>
+    </message>
+    <message>
+        <source>Import a size chart</source>
+        <translation>Importar una tabla de tallas</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.tsv *.txt);;All files (*)</source>
+        <translation>Tablas (*.csv *.tsv *.txt);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>The file cannot be read</source>
+        <translation>No se puede leer el archivo</translation>
+    </message>
+    <message>
+        <source>The table cannot be read</source>
+        <translation>No se puede leer la tabla</translation>
+    </message>
+    <message>
+        <source>it has more columns than any size chart</source>
+        <translation>tiene más columnas que cualquier tabla de tallas</translation>
+    </message>
+    <message>
+        <source>There is no size chart in %1</source>
+        <translation>No hay ninguna tabla de tallas en %1</translation>
+    </message>
+    <message>
+        <source>the garment is gone</source>
+        <translation>la prenda ya no está</translation>
+    </message>
+    <message>
+        <source>Lines of the order lose what this chart lacks: %1.</source>
+        <translation>Hay líneas del pedido que pierden lo que falta en esta tabla: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::HouseRuleForm</name>
+    <message>
+        <source>Infant</source>
+        <translation>Bebé</translation>
+    </message>
+    <message>
+        <source>Youth</source>
+        <translation>Juvenil</translation>
+    </message>
+    <message>
+        <source>Adult, up to XL</source>
+        <translation>Adulto, hasta XL</translation>
+    </message>
+    <message>
+        <source>Adult, above XL</source>
+        <translation>Adulto, más de XL</translation>
+    </message>
+    <message>
+        <source>On the centre crease</source>
+        <translation>En el pliegue central</translation>
+    </message>
+    <message>
+        <source>From the centre crease to the design&apos;s centre</source>
+        <translation>Del pliegue central al centro del diseño</translation>
+    </message>
+    <message>
+        <source>Midway between placket and armhole</source>
+        <translation>A medio camino entre la tapeta y la sisa</translation>
+    </message>
+    <message>
+        <source>Over the middle of the pocket</source>
+        <translation>En el centro del bolsillo</translation>
+    </message>
+    <message>
+        <source>In from the side, to the design&apos;s outer side</source>
+        <translation>Desde el costado hacia dentro, hasta el lado exterior del diseño</translation>
+    </message>
+    <message>
+        <source>&amp;Id</source>
+        <translation>&amp;Id</translation>
+    </message>
+    <message>
+        <source>Id of the rule, distinct in the shop</source>
+        <translation>Id de la norma, único en el taller</translation>
+    </message>
+    <message>
+        <source>Where this rule is from</source>
+        <translation>De dónde viene esta norma</translation>
+    </message>
+    <message>
+        <source>&amp;Basis</source>
+        <translation>&amp;Fundamento</translation>
+    </message>
+    <message>
+        <source>Who decided it, and why</source>
+        <translation>Quién lo decidió y por qué</translation>
+    </message>
+    <message>
+        <source>N&amp;ote</source>
+        <translation>N&amp;ota</translation>
+    </message>
+    <message>
+        <source>One sentence for the reasons</source>
+        <translation>Una frase para las razones</translation>
+    </message>
+    <message>
+        <source>&amp;Place</source>
+        <translation>&amp;Ubicación</translation>
+    </message>
+    <message>
+        <source>Place on the garment</source>
+        <translation>Ubicación en la prenda</translation>
+    </message>
+    <message>
+        <source>&amp;Garments</source>
+        <translation>&amp;Prendas</translation>
+    </message>
+    <message>
+        <source>Kinds of garment</source>
+        <translation>Tipos de prenda</translation>
+    </message>
+    <message>
+        <source>All kinds</source>
+        <translation>Todos los tipos</translation>
+    </message>
+    <message>
+        <source>Si&amp;ze bands</source>
+        <translation>Grupos de &amp;tallas</translation>
+    </message>
+    <message>
+        <source>Bands of sizes</source>
+        <translation>Grupos de tallas</translation>
+    </message>
+    <message>
+        <source>All sizes</source>
+        <translation>Todas las tallas</translation>
+    </message>
+    <message>
+        <source>Onl&amp;y sizes</source>
+        <translation>&amp;Solo tallas</translation>
+    </message>
+    <message>
+        <source>Names of sizes with commas between; empty: all</source>
+        <translation>Nombres de tallas separados por comas; vacío: todas</translation>
+    </message>
+    <message>
+        <source>How far from which mark</source>
+        <translation>A qué distancia de qué marca</translation>
+    </message>
+    <message>
+        <source>&amp;Measured</source>
+        <translation>&amp;Medido desde</translation>
+    </message>
+    <message>
+        <source>Mark on the garment from which one measures</source>
+        <translation>Marca de la prenda desde la que se mide</translation>
+    </message>
+    <message>
+        <source>To the design&apos;s</source>
+        <translation>Hasta esta parte del diseño</translation>
+    </message>
+    <message>
+        <source>Which part of the design lies at that distance</source>
+        <translation>Qué parte del diseño queda a esa distancia</translation>
+    </message>
+    <message>
+        <source>nearest side</source>
+        <translation>lado más cercano</translation>
+    </message>
+    <message>
+        <source>centre</source>
+        <translation>centro</translation>
+    </message>
+    <message>
+        <source>&amp;Distance</source>
+        <translation>&amp;Distancia</translation>
+    </message>
+    <message>
+        <source>Distance from the mark to the design</source>
+        <translation>Distancia de la marca al diseño</translation>
+    </message>
+    <message>
+        <source>&amp;At least</source>
+        <translation>&amp;Al menos</translation>
+    </message>
+    <message>
+        <source>Never nearer to the mark than this</source>
+        <translation>Nunca más cerca de la marca que esto</translation>
+    </message>
+    <message>
+        <source>At mo&amp;st</source>
+        <translation>&amp;Como máximo</translation>
+    </message>
+    <message>
+        <source>Never further from the mark than this</source>
+        <translation>Nunca más lejos de la marca que esto</translation>
+    </message>
+    <message>
+        <source>Side&amp;ways</source>
+        <translation>&amp;Lateralmente</translation>
+    </message>
+    <message>
+        <source>Where the design goes sideways</source>
+        <translation>Dónde va el diseño lateralmente</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Distancia lateral</translation>
+    </message>
+    <message>
+        <source>Distance sideways, where one is asked for</source>
+        <translation>Distancia lateral, donde se pida</translation>
+    </message>
+    <message>
+        <source>Tu&amp;rned</source>
+        <translation>&amp;Girado</translation>
+    </message>
+    <message>
+        <source>Turned clockwise against upright as worn, in degrees</source>
+        <translation>Girado en sentido horario respecto a la vertical con la prenda puesta, en grados</translation>
+    </message>
+    <message>
+        <source>the shop&apos;s own habit</source>
+        <translation>costumbre del propio taller</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::LibraryWindow</name>
+    <message>
+        <source>&amp;Add</source>
+        <translation>&amp;Añadir</translation>
+    </message>
+    <message>
+        <source>New, or from a file</source>
+        <translation>De cero o de un archivo</translation>
+    </message>
+    <message>
+        <source>&amp;Duplicate</source>
+        <translation>D&amp;uplicar</translation>
+    </message>
+    <message>
+        <source>&amp;Remove</source>
+        <translation>&amp;Quitar</translation>
+    </message>
+    <message>
+        <source>Save to a &amp;file of its own…</source>
+        <translation>Guardar en un archivo p&amp;ropio…</translation>
+    </message>
+    <message>
+        <source>So that other orders can use it as well</source>
+        <translation>Para que también puedan usarlo otros pedidos</translation>
+    </message>
+    <message>
+        <source>JSON files (*%1)</source>
+        <translation>Archivos JSON (*%1)</translation>
     </message>
 </context>
 <context>
@@ -857,6 +3018,92 @@
     </message>
 </context>
 <context>
+    <name>creaseline::desk::MachineForm</name>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>Name of the machine</source>
+        <translation>Nombre de la máquina</translation>
+    </message>
+    <message>
+        <source>&amp;Id</source>
+        <translation>&amp;Id</translation>
+    </message>
+    <message>
+        <source>Id of the machine, distinct in the shop</source>
+        <translation>Id de la máquina, único en el taller</translation>
+    </message>
+    <message>
+        <source>N&amp;eedles</source>
+        <translation>A&amp;gujas</translation>
+    </message>
+    <message>
+        <source>Number of needles</source>
+        <translation>Número de agujas</translation>
+    </message>
+    <message>
+        <source>Write a whole number, such as 10</source>
+        <translation>Escriba un número entero, por ejemplo 10</translation>
+    </message>
+    <message>
+        <source>S&amp;titches a minute</source>
+        <translation>&amp;Puntadas por minuto</translation>
+    </message>
+    <message>
+        <source>Stitches a minute as this shop runs it</source>
+        <translation>Puntadas por minuto a las que trabaja este taller</translation>
+    </message>
+    <message>
+        <source>Write a whole number, such as 650</source>
+        <translation>Escriba un número entero, por ejemplo 650</translation>
+    </message>
+    <message>
+        <source>Sewing field, for frames that name none</source>
+        <translation>Campo de bordado, para los bastidores que no indican ninguno</translation>
+    </message>
+    <message>
+        <source>sewing field</source>
+        <translation>campo de bordado</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::MeasuredHoopingForm</name>
+    <message>
+        <source>Side&amp;ways</source>
+        <translation>&amp;Lateral</translation>
+    </message>
+    <message>
+        <source>How far the mark was off sideways; right of where it should be is plus</source>
+        <translation>Cuánto se desvió la marca lateralmente; a la derecha de donde debería estar es positivo</translation>
+    </message>
+    <message>
+        <source>A&amp;long</source>
+        <translation>A lo l&amp;argo</translation>
+    </message>
+    <message>
+        <source>How far the mark was off along the garment; down is plus</source>
+        <translation>Cuánto se desvió la marca a lo largo de la prenda; hacia abajo es positivo</translation>
+    </message>
+    <message>
+        <source>&amp;Turn</source>
+        <translation>&amp;Giro</translation>
+    </message>
+    <message>
+        <source>How far the garment lay turned, in degrees clockwise</source>
+        <translation>Cuánto quedó girada la prenda, en grados en sentido horario</translation>
+    </message>
+    <message>
+        <source>N&amp;ote</source>
+        <translation>N&amp;ota</translation>
+    </message>
+    <message>
+        <source>When and on what, such as 2026-10-02, polo</source>
+        <translation>Cuándo y en qué, por ejemplo 2026-10-02, polo</translation>
+    </message>
+</context>
+<context>
     <name>creaseline::desk::MessageBar</name>
     <message>
         <source>Hide</source>
@@ -865,6 +3112,44 @@
     <message>
         <source>Hide the message</source>
         <translation>Ocultar el mensaje</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::NeedleChart</name>
+    <message>
+        <source>Threads on the needles</source>
+        <translation>Hilos en las agujas</translation>
+    </message>
+    <message>
+        <source>needle %1: %2</source>
+        <translation>aguja %1: %2</translation>
+    </message>
+    <message>
+        <source>, put on by hand</source>
+        <translation>, se pone a mano</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::NeedleForm</name>
+    <message>
+        <source>&amp;Size</source>
+        <translation>&amp;Grosor</translation>
+    </message>
+    <message>
+        <source>Size in hundredths of a millimetre of blade, such as 75</source>
+        <translation>Grosor en centésimas de milímetro del cuerpo de la aguja, por ejemplo 75</translation>
+    </message>
+    <message>
+        <source>Write a whole number, such as 75</source>
+        <translation>Escriba un número entero, por ejemplo 75</translation>
+    </message>
+    <message>
+        <source>&amp;Point</source>
+        <translation>&amp;Punta</translation>
+    </message>
+    <message>
+        <source>Point of the needle</source>
+        <translation>Punta de la aguja</translation>
     </message>
 </context>
 <context>
@@ -1028,6 +3313,31 @@
         <source>Put %1 further down</source>
         <translation>Bajar %1 en el pedido</translation>
     </message>
+    <message>
+        <source>%1 down</source>
+        <comment>length</comment>
+        <translation>%1 hacia abajo</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <comment>length</comment>
+        <translation>%1 hacia arriba</translation>
+    </message>
+    <message>
+        <source>%1 towards the %2</source>
+        <comment>length, side of the garment</comment>
+        <translation>%1 hacia %2</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between parts of a list</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>Move %1 %2 of the rule</source>
+        <comment>place, how far</comment>
+        <translation>Mover %2 respecto a la norma: %1</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::OrderForm</name>
@@ -1078,6 +3388,112 @@
     <message>
         <source>N&amp;ote</source>
         <translation>N&amp;ota</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::OrderGuide</name>
+    <message>
+        <source>The way to an order</source>
+        <translation>El camino hasta un pedido</translation>
+    </message>
+    <message>
+        <source>Close the guide</source>
+        <translation>Cerrar la guía</translation>
+    </message>
+    <message>
+        <source>Close the guide; Help brings it back</source>
+        <translation>Cerrar la guía; el menú Ayuda la vuelve a mostrar</translation>
+    </message>
+    <message>
+        <source>Your shop: frames and machine</source>
+        <translation>Su taller: bastidores y máquina</translation>
+    </message>
+    <message>
+        <source>Which frames are on hand decides what can be sewn where</source>
+        <translation>Los bastidores disponibles deciden qué se puede bordar y dónde</translation>
+    </message>
+    <message>
+        <source>The garment and its size chart</source>
+        <translation>La prenda y su tabla de tallas</translation>
+    </message>
+    <message>
+        <source>Two measures of each size are enough to begin; charts can be pasted</source>
+        <translation>Bastan dos medidas de cada talla para empezar; las tablas se pueden pegar</translation>
+    </message>
+    <message>
+        <source>The design: size and stitches</source>
+        <translation>El diseño: tamaño y puntadas</translation>
+    </message>
+    <message>
+        <source>Its outline can come from a picture, else it counts as a rectangle</source>
+        <translation>Su contorno puede venir de una imagen; si no, cuenta como rectángulo</translation>
+    </message>
+    <message>
+        <source>A line for the garment</source>
+        <translation>Una línea para la prenda</translation>
+    </message>
+    <message>
+        <source>One line for each garment and colour</source>
+        <translation>Una línea por cada prenda y color</translation>
+    </message>
+    <message>
+        <source>The place on it</source>
+        <translation>El lugar en ella</translation>
+    </message>
+    <message>
+        <source>Where the design is sewn; a line may have several</source>
+        <translation>Dónde se borda el diseño; una línea puede tener varios</translation>
+    </message>
+    <message>
+        <source>How many of each size</source>
+        <translation>Cuántas de cada talla</translation>
+    </message>
+    <message>
+        <source>Type them into the table</source>
+        <translation>Se escriben en la tabla</translation>
+    </message>
+    <message>
+        <source>The sheets for the hooping station</source>
+        <translation>Las hojas para la mesa de bastidores</translation>
+    </message>
+    <message>
+        <source>Placement sheets, templates, run cards and lists</source>
+        <translation>Hojas de colocación, plantillas, fichas de tanda y listas</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>hecho</translation>
+    </message>
+    <message>
+        <source>not done yet</source>
+        <translation>sin hacer</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::OrderListModel</name>
+    <message>
+        <source>Number</source>
+        <translation>Número</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Título</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Cliente</translation>
+    </message>
+    <message>
+        <source>Due</source>
+        <translation>Entrega</translation>
+    </message>
+    <message>
+        <source>Garments</source>
+        <translation>Prendas</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Cantidad</translation>
     </message>
 </context>
 <context>
@@ -1133,6 +3549,91 @@
     <message>
         <source>Order: lines, places and sizes</source>
         <translation>Pedido: líneas, ubicaciones y tallas</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::OrdersWindow</name>
+    <message>
+        <source>Find an order</source>
+        <translation>Buscar un pedido</translation>
+    </message>
+    <message>
+        <source>&amp;Folder…</source>
+        <translation>&amp;Carpeta…</translation>
+    </message>
+    <message>
+        <source>Choose the folder in which orders are looked for</source>
+        <translation>Elija la carpeta en la que se buscan los pedidos</translation>
+    </message>
+    <message>
+        <source>Look in</source>
+        <translation>Buscar en</translation>
+    </message>
+    <message>
+        <source>Words of the number, title, customer or garment</source>
+        <translation>Palabras del número, el título, el cliente o la prenda</translation>
+    </message>
+    <message>
+        <source>Orders found</source>
+        <translation>Pedidos encontrados</translation>
+    </message>
+    <message>
+        <source>Use as a &amp;pattern</source>
+        <translation>Usar como &amp;modelo</translation>
+    </message>
+    <message>
+        <source>Start an order with its garments and places, without quantities</source>
+        <translation>Empezar un pedido con sus prendas y ubicaciones, sin cantidades</translation>
+    </message>
+    <message>
+        <source>Start a &amp;copy</source>
+        <translation>&amp;Empezar una copia</translation>
+    </message>
+    <message>
+        <source>Start an order that is like it, under a new number</source>
+        <translation>Empezar un pedido igual, con un número nuevo</translation>
+    </message>
+    <message>
+        <source>Open in a &amp;new window</source>
+        <translation>Abrir en una &amp;ventana nueva</translation>
+    </message>
+    <message>
+        <source>&amp;Open</source>
+        <translation>&amp;Abrir</translation>
+    </message>
+    <message>
+        <source>Orders in %1</source>
+        <translation>Pedidos en %1</translation>
+    </message>
+    <message>
+        <source>Looking…</source>
+        <translation>Buscando…</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n order(s)</source>
+        <translation>
+            <numerusform>%n pedido</numerusform>
+            <numerusform>%n pedidos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>; %n file(s) cannot be read</source>
+        <translation>
+            <numerusform>; no se puede leer %n archivo</numerusform>
+            <numerusform>; no se pueden leer %n archivos</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::OutlineView</name>
+    <message>
+        <source>%1 × %2</source>
+        <comment>width, height</comment>
+        <translation>%1 × %2</translation>
+    </message>
+    <message>
+        <source>Outline, %1</source>
+        <translation>Contorno, %1</translation>
     </message>
 </context>
 <context>
@@ -1236,6 +3737,33 @@
         <source>%1 %</source>
         <comment>number</comment>
         <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Moved side&amp;ways</source>
+        <translation>Más a la de&amp;recha</translation>
+    </message>
+    <message>
+        <source>Moved sideways from the rule, to the viewer&apos;s right; a minus sign moves left</source>
+        <translation>Más a la derecha que la norma, según se mira; con signo menos, más a la izquierda</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::PlacementDrag</name>
+    <message>
+        <source>no frame on hand can hold it here</source>
+        <translation>ningún bastidor disponible puede abarcarlo aquí</translation>
+    </message>
+    <message>
+        <source>%1: room %2</source>
+        <comment>frame, length</comment>
+        <translation>%1: holgura %2</translation>
+    </message>
+    <message>
+        <source>%1, %2
+%3</source>
+        <comment>height, sideways, frame</comment>
+        <translation>%1, %2
+%3</translation>
     </message>
 </context>
 <context>
@@ -1396,6 +3924,10 @@
     <message>
         <source>Take care</source>
         <translation>Cuidado</translation>
+    </message>
+    <message>
+        <source>Part %1 of %2: %3</source>
+        <translation>Parte %1 de %2: %3</translation>
     </message>
 </context>
 <context>
@@ -1599,6 +4131,378 @@
     </message>
 </context>
 <context>
+    <name>creaseline::desk::ShopEdits</name>
+    <message>
+        <source>New machine</source>
+        <translation>Máquina nueva</translation>
+    </message>
+    <message>
+        <source>New frame</source>
+        <translation>Bastidor nuevo</translation>
+    </message>
+    <message>
+        <source>New backing</source>
+        <translation>Estabilizador nuevo</translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation>nueva</translation>
+    </message>
+    <message>
+        <source>the shop&apos;s own habit</source>
+        <translation>costumbre del propio taller</translation>
+    </message>
+    <message>
+        <source>Machine %1</source>
+        <translation>Máquina %1</translation>
+    </message>
+    <message>
+        <source>Frame %1</source>
+        <translation>Bastidor %1</translation>
+    </message>
+    <message>
+        <source>Backing %1</source>
+        <translation>Estabilizador %1</translation>
+    </message>
+    <message>
+        <source>Needle %1</source>
+        <translation>Aguja %1</translation>
+    </message>
+    <message>
+        <source>Measured hooping %1</source>
+        <comment>its number in the list</comment>
+        <translation>Puesta en bastidor medida %1</translation>
+    </message>
+    <message>
+        <source>House rule %1</source>
+        <translation>Norma propia %1</translation>
+    </message>
+    <message>
+        <source>Add: %1</source>
+        <comment>entry of the shop</comment>
+        <translation>Añadir: %1</translation>
+    </message>
+    <message>
+        <source>Duplicate: %1</source>
+        <comment>entry of the shop</comment>
+        <translation>Duplicar: %1</translation>
+    </message>
+    <message>
+        <source>%1, copy</source>
+        <comment>name</comment>
+        <translation>%1, copia</translation>
+    </message>
+    <message>
+        <source>Remove: %1</source>
+        <comment>entry of the shop</comment>
+        <translation>Quitar: %1</translation>
+    </message>
+    <message>
+        <source>My shop</source>
+        <translation>Mi taller</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::ShopForm</name>
+    <message>
+        <source>%1: %2 %3</source>
+        <comment>entry of the shop, field, value</comment>
+        <translation>%1: %2 %3</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::ShopHeadForm</name>
+    <message>
+        <source>Shop</source>
+        <translation>Taller</translation>
+    </message>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>Name of the shop</source>
+        <translation>Nombre del taller</translation>
+    </message>
+    <message>
+        <source>&amp;Topping film is in stock</source>
+        <translation>Hay película &amp;soluble en existencias</translation>
+    </message>
+    <message>
+        <source>Film that dissolves, to lie over pile and knit</source>
+        <translation>Película que se disuelve, para poner sobre pelo y punto</translation>
+    </message>
+    <message>
+        <source>What the steps before the machine may add; empty: the usual value</source>
+        <translation>Cuánto pueden añadir los pasos previos a la máquina; vacío: el valor habitual</translation>
+    </message>
+    <message>
+        <source>&amp;Crease</source>
+        <translation>&amp;Pliegue</translation>
+    </message>
+    <message>
+        <source>How far a pressed crease may lie off the garment&apos;s true middle</source>
+        <translation>Cuánto puede desviarse un pliegue planchado del centro real de la prenda</translation>
+    </message>
+    <message>
+        <source>&amp;Ruler</source>
+        <translation>M&amp;edida con regla</translation>
+    </message>
+    <message>
+        <source>How far off a length laid on cloth may be</source>
+        <translation>Cuánto puede desviarse una medida tomada sobre la tela</translation>
+    </message>
+    <message>
+        <source>Cloth gi&amp;ves</source>
+        <translation>La tela &amp;cede</translation>
+    </message>
+    <message>
+        <source>How far cloth moves between marking and clamping</source>
+        <translation>Cuánto se mueve la tela entre marcarla y sujetarla</translation>
+    </message>
+    <message>
+        <source>Units of this shop, until you choose others</source>
+        <translation>Unidades de este taller, mientras no se elijan otras</translation>
+    </message>
+    <message>
+        <source>&amp;Lengths</source>
+        <translation>&amp;Longitudes</translation>
+    </message>
+    <message>
+        <source>Unit of lengths</source>
+        <translation>Unidad de longitud</translation>
+    </message>
+    <message>
+        <source>Inches</source>
+        <translation>Pulgadas</translation>
+    </message>
+    <message>
+        <source>Centimetres</source>
+        <translation>Centímetros</translation>
+    </message>
+    <message>
+        <source>Millimetres</source>
+        <translation>Milímetros</translation>
+    </message>
+    <message>
+        <source>Ruler &amp;mark</source>
+        <translation>División de la &amp;regla</translation>
+    </message>
+    <message>
+        <source>Finest mark of the shop&apos;s ruler, in inches</source>
+        <translation>División más fina de la regla del taller, en pulgadas</translation>
+    </message>
+    <message>
+        <source>1/8</source>
+        <translation>1/8</translation>
+    </message>
+    <message>
+        <source>1/16</source>
+        <translation>1/16</translation>
+    </message>
+    <message>
+        <source>&amp;Weights</source>
+        <translation>&amp;Gramajes</translation>
+    </message>
+    <message>
+        <source>Unit of the weight of fabrics</source>
+        <translation>Unidad del gramaje de las telas</translation>
+    </message>
+    <message>
+        <source>g/m²</source>
+        <translation>g/m²</translation>
+    </message>
+    <message>
+        <source>oz/yd²</source>
+        <translation>oz/yd²</translation>
+    </message>
+    <message>
+        <source>How far off a hooped garment may be</source>
+        <translation>Cuánto puede desviarse una prenda puesta en el bastidor</translation>
+    </message>
+    <message>
+        <source>We &amp;judge it ourselves</source>
+        <translation>Lo &amp;juzga el propio taller</translation>
+    </message>
+    <message>
+        <source>Else it follows from measured hoopings if they are enough, and from the usual values if not</source>
+        <translation>Si no, se deduce de las puestas en bastidor medidas si son suficientes, y de los valores habituales si no lo son</translation>
+    </message>
+    <message>
+        <source>the shop&apos;s own judgement</source>
+        <translation>criterio del propio taller</translation>
+    </message>
+    <message>
+        <source>Side&amp;ways</source>
+        <translation>La&amp;teral</translation>
+    </message>
+    <message>
+        <source>How far off sideways a hooped garment may be</source>
+        <translation>Cuánto puede desviarse lateralmente una prenda puesta en el bastidor</translation>
+    </message>
+    <message>
+        <source>A&amp;long</source>
+        <translation>A lo l&amp;argo</translation>
+    </message>
+    <message>
+        <source>How far off along itself a hooped garment may be</source>
+        <translation>Cuánto puede desviarse a lo largo una prenda puesta en el bastidor</translation>
+    </message>
+    <message>
+        <source>T&amp;urn</source>
+        <translation>G&amp;iro</translation>
+    </message>
+    <message>
+        <source>How far turned a hooped garment may lie</source>
+        <translation>Cuánto puede quedar girada una prenda puesta en el bastidor</translation>
+    </message>
+    <message>
+        <source>&amp;Basis</source>
+        <translation>&amp;Fundamento</translation>
+    </message>
+    <message>
+        <source>How the shop came to judge so</source>
+        <translation>En qué se basa el criterio del taller</translation>
+    </message>
+    <message>
+        <source>usually %1</source>
+        <translation>normalmente %1</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::ShopWindow</name>
+    <message>
+        <source>Parts of the shop</source>
+        <translation>Partes del taller</translation>
+    </message>
+    <message>
+        <source>Shop</source>
+        <translation>Taller</translation>
+    </message>
+    <message>
+        <source>Frames</source>
+        <translation>Bastidores</translation>
+    </message>
+    <message>
+        <source>Frames of the shop</source>
+        <translation>Bastidores del taller</translation>
+    </message>
+    <message>
+        <source>Machines</source>
+        <translation>Máquinas</translation>
+    </message>
+    <message>
+        <source>Machines of the shop</source>
+        <translation>Máquinas del taller</translation>
+    </message>
+    <message>
+        <source>Backing</source>
+        <translation>Estabilizador</translation>
+    </message>
+    <message>
+        <source>Backing in stock</source>
+        <translation>Estabilizador en existencias</translation>
+    </message>
+    <message>
+        <source>No backing is listed, so orders say what to buy.</source>
+        <translation>No hay estabilizadores en la lista, así que los pedidos indican qué comprar.</translation>
+    </message>
+    <message>
+        <source>Needles</source>
+        <translation>Agujas</translation>
+    </message>
+    <message>
+        <source>Needles in stock</source>
+        <translation>Agujas en existencias</translation>
+    </message>
+    <message>
+        <source>No needle is listed, so nothing is said about needles in stock.</source>
+        <translation>No hay agujas en la lista, así que no se dice nada de las agujas en existencias.</translation>
+    </message>
+    <message>
+        <source>Measured hoopings</source>
+        <translation>Puestas en bastidor medidas</translation>
+    </message>
+    <message>
+        <source>Hoopings that were measured</source>
+        <translation>Puestas en bastidor que se midieron</translation>
+    </message>
+    <message>
+        <source>Measure at the machine how far off each garment was hooped before you bring it true, and write it down here. With enough of them the room that a frame must leave follows from your own hands.</source>
+        <translation>Mida en la máquina cuánto se desvía cada prenda puesta en el bastidor antes de corregirla y anótelo aquí. Con suficientes medidas, la holgura que debe dejar un bastidor se deduce del trabajo del propio taller.</translation>
+    </message>
+    <message>
+        <source>House rules</source>
+        <translation>Normas propias</translation>
+    </message>
+    <message>
+        <source>Placement rules of the shop</source>
+        <translation>Normas de ubicación del taller</translation>
+    </message>
+    <message>
+        <source>A house rule says where this shop puts a design, in place of the shipped rule.</source>
+        <translation>Una norma propia dice dónde pone este taller un diseño, en lugar de la norma incluida en el programa.</translation>
+    </message>
+    <message>
+        <source>Save the shop as…</source>
+        <translation>Guardar el taller como…</translation>
+    </message>
+    <message>
+        <source>Save the shop</source>
+        <translation>Guardar el taller</translation>
+    </message>
+    <message>
+        <source>%1[*] - Shop</source>
+        <translation>%1[*] - Taller</translation>
+    </message>
+    <message>
+        <source>Shop[*]</source>
+        <translation>Taller[*]</translation>
+    </message>
+    <message>
+        <source>Not in a file yet</source>
+        <translation>Aún sin archivo</translation>
+    </message>
+    <message>
+        <source>The order cannot be planned with this: %1</source>
+        <translation>El pedido no se puede planificar con esto: %1</translation>
+    </message>
+    <message>
+        <source>No order is open.</source>
+        <translation>No hay ningún pedido abierto.</translation>
+    </message>
+    <message>
+        <source>Planning the order…</source>
+        <translation>Planificando el pedido…</translation>
+    </message>
+    <message>
+        <source>The order with this shop: %1, %2</source>
+        <translation>El pedido con este taller: %1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stop(s)</source>
+        <translation>
+            <numerusform>%n impedimento</numerusform>
+            <numerusform>%n impedimentos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n watch(es)</source>
+        <translation>
+            <numerusform>%n advertencia</numerusform>
+            <numerusform>%n advertencias</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>creaseline::desk::SizeModel</name>
     <message numerus="yes">
         <source>Size %1, %n garment(s), %2</source>
@@ -1654,10 +4558,6 @@
         <translation>¿Qué taller lo borda?</translation>
     </message>
     <message>
-        <source>The order is read. To plan it, open the file that describes the shop: its frames, machines and stock. Or drop that file here.</source>
-        <translation>El pedido está leído. Para planificarlo, abra el archivo que describe el taller: sus bastidores, máquinas y existencias. O suelte ese archivo aquí.</translation>
-    </message>
-    <message>
         <source>Where does the design go?</source>
         <translation>¿Dónde va el diseño?</translation>
     </message>
@@ -1682,6 +4582,97 @@
         <source>Recent order %1</source>
         <translation>Pedido reciente %1</translation>
     </message>
+    <message>
+        <source>Ne&amp;w shop</source>
+        <translation>Nuevo &amp;taller</translation>
+    </message>
+    <message>
+        <source>Describe a shop: its frames, machines and stock</source>
+        <translation>Describir un taller: sus bastidores, máquinas y existencias</translation>
+    </message>
+    <message>
+        <source>The order is read. To plan it, open the file that describes the shop: its frames, machines and stock. Or drop that file here, or describe a new shop.</source>
+        <translation>El pedido está leído. Para planificarlo, abra el archivo que describe el taller: sus bastidores, máquinas y existencias. O suelte ese archivo aquí, o describa un taller nuevo.</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::StockForm</name>
+    <message>
+        <source>&amp;Name</source>
+        <translation>&amp;Nombre</translation>
+    </message>
+    <message>
+        <source>Name of the backing</source>
+        <translation>Nombre del estabilizador</translation>
+    </message>
+    <message>
+        <source>&amp;Id</source>
+        <translation>&amp;Id</translation>
+    </message>
+    <message>
+        <source>Id of the backing, distinct in the shop</source>
+        <translation>Id del estabilizador, único en el taller</translation>
+    </message>
+    <message>
+        <source>&amp;Kind</source>
+        <translation>&amp;Tipo</translation>
+    </message>
+    <message>
+        <source>Kind of backing</source>
+        <translation>Tipo de estabilizador</translation>
+    </message>
+    <message>
+        <source>&amp;Weight</source>
+        <translation>&amp;Gramaje</translation>
+    </message>
+    <message>
+        <source>Areal weight, as in 60 g/m2 or 1.8 oz/yd2</source>
+        <translation>Gramaje, como 60 g/m2 o 1.8 oz/yd2</translation>
+    </message>
+    <message>
+        <source>&amp;Form</source>
+        <translation>&amp;Presentación</translation>
+    </message>
+    <message>
+        <source>On a roll or in sheets</source>
+        <translation>En rollo o en hojas</translation>
+    </message>
+    <message>
+        <source>Roll</source>
+        <translation>Rollo</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Hojas</translation>
+    </message>
+    <message>
+        <source>Wi&amp;dth</source>
+        <translation>&amp;Ancho</translation>
+    </message>
+    <message>
+        <source>Width of the roll or of one sheet</source>
+        <translation>Ancho del rollo o de una hoja</translation>
+    </message>
+    <message>
+        <source>&amp;Length</source>
+        <translation>&amp;Largo</translation>
+    </message>
+    <message>
+        <source>Length left on the roll, as in 25 m or 20 yd, or of one sheet</source>
+        <translation>Largo que queda en el rollo, como 25 m o 20 yd, o de una hoja</translation>
+    </message>
+    <message>
+        <source>&amp;Sheets</source>
+        <translation>&amp;Hojas</translation>
+    </message>
+    <message>
+        <source>Number of sheets in stock</source>
+        <translation>Número de hojas en existencias</translation>
+    </message>
+    <message>
+        <source>Write a whole number, such as 40</source>
+        <translation>Escriba un número entero, por ejemplo 40</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::TableCanvas</name>
@@ -1696,6 +4687,38 @@
     <message>
         <source>Last good plan, not up to date</source>
         <translation>Último plan válido, no actualizado</translation>
+    </message>
+    <message>
+        <source>; size %1 drawn over it</source>
+        <translation>; talla %1 dibujada encima</translation>
+    </message>
+    <message>
+        <source>Size %1, over it size %2</source>
+        <translation>Talla %1, encima la talla %2</translation>
+    </message>
+    <message>
+        <source>Drag to lay the design elsewhere; Control leaves out the ruler marks</source>
+        <translation>Arrastrar para poner el diseño en otro lugar; con Control no se ajusta a las divisiones de la regla</translation>
+    </message>
+    <message>
+        <source>Drag to turn the design</source>
+        <translation>Arrastrar para girar el diseño</translation>
+    </message>
+    <message>
+        <source>Click to type the length</source>
+        <translation>Hacer clic para escribir la longitud</translation>
+    </message>
+    <message>
+        <source>Length from the mark to the design</source>
+        <translation>Longitud de la marca al diseño</translation>
+    </message>
+    <message>
+        <source>Length from the mark to the design&apos;s centre</source>
+        <translation>Longitud de la marca al centro del diseño</translation>
+    </message>
+    <message>
+        <source>Length sideways to the design&apos;s centre</source>
+        <translation>Longitud lateral hasta el centro del diseño</translation>
     </message>
 </context>
 <context>
@@ -1735,6 +4758,281 @@
     <message>
         <source>Place %1: %2</source>
         <translation>Ubicación %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::WindowedForm</name>
+    <message>
+        <source>Shape</source>
+        <translation>Forma</translation>
+    </message>
+    <message>
+        <source>Shape of the %1</source>
+        <comment>window, body, sewing field</comment>
+        <translation>Forma (%1)</translation>
+    </message>
+    <message>
+        <source>Rectangle</source>
+        <translation>Rectángulo</translation>
+    </message>
+    <message>
+        <source>Ellipse</source>
+        <translation>Elipse</translation>
+    </message>
+    <message>
+        <source>In between</source>
+        <translation>Intermedia</translation>
+    </message>
+    <message>
+        <source>Polygon, as in the file</source>
+        <translation>Polígono, como en el archivo</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Ancho</translation>
+    </message>
+    <message>
+        <source>Width of the %1</source>
+        <translation>Ancho (%1)</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Alto</translation>
+    </message>
+    <message>
+        <source>Height of the %1</source>
+        <translation>Alto (%1)</translation>
+    </message>
+    <message>
+        <source>Corners</source>
+        <translation>Esquinas</translation>
+    </message>
+    <message>
+        <source>Radius of the corners of the %1, or its fullness from 2 to 20 where it is in between</source>
+        <translation>Radio de las esquinas (%1), o su plenitud de 2 a 20 si la forma es intermedia</translation>
+    </message>
+    <message>
+        <source>this shape has no corners to choose</source>
+        <translation>esta forma no tiene esquinas que elegir</translation>
+    </message>
+    <message>
+        <source>write a number from 2 to 20</source>
+        <translation>escriba un número de 2 a 20</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::WordsWindow</name>
+    <message>
+        <source>Words of the trade</source>
+        <translation>Términos del oficio</translation>
+    </message>
+    <message>
+        <source>Search the words</source>
+        <translation>Buscar en los términos</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Términos</translation>
+    </message>
+    <message>
+        <source>No such word here.</source>
+        <translation>Ese término no está aquí.</translation>
+    </message>
+    <message>
+        <source>also: %1</source>
+        <translation>también: %1</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::WorkText</name>
+    <message numerus="yes">
+        <source>%n piece(s)</source>
+        <translation>
+            <numerusform>%n pieza</numerusform>
+            <numerusform>%n piezas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Loading: %1. Start: %2.</source>
+        <translation>Carga: %1. Inicio: %2.</translation>
+    </message>
+    <message>
+        <source>Before the first garment</source>
+        <translation>Antes de la primera prenda</translation>
+    </message>
+    <message>
+        <source>Each garment</source>
+        <translation>Cada prenda</translation>
+    </message>
+    <message>
+        <source>needle %1, %2</source>
+        <translation>aguja %1, %2</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation>una vez</translation>
+    </message>
+    <message>
+        <source>each</source>
+        <translation>cada una</translation>
+    </message>
+    <message>
+        <source>In all</source>
+        <translation>En total</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n garment(s)</source>
+        <translation>
+            <numerusform>%n prenda</numerusform>
+            <numerusform>%n prendas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Garments</source>
+        <translation>Prendas</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hooping(s)</source>
+        <translation>
+            <numerusform>%n puesta en bastidor</numerusform>
+            <numerusform>%n puestas en bastidor</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 on hand</source>
+        <translation>disponibles: %1</translation>
+    </message>
+    <message>
+        <source>Frames</source>
+        <translation>Bastidores</translation>
+    </message>
+    <message>
+        <source>Backing to cut</source>
+        <translation>Estabilizador para cortar</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>de %1</translation>
+    </message>
+    <message>
+        <source>enough</source>
+        <translation>suficiente</translation>
+    </message>
+    <message>
+        <source>not enough</source>
+        <translation>insuficiente</translation>
+    </message>
+    <message>
+        <source>Backing in all</source>
+        <translation>Estabilizador en total</translation>
+    </message>
+    <message>
+        <source>Topping to cut</source>
+        <translation>Película soluble para cortar</translation>
+    </message>
+    <message>
+        <source>Appliqué fabric to cut</source>
+        <translation>Tela de aplicación para cortar</translation>
+    </message>
+    <message>
+        <source>%1 stitches</source>
+        <translation>%1 puntadas</translation>
+    </message>
+    <message>
+        <source>Threads</source>
+        <translation>Hilos</translation>
+    </message>
+    <message>
+        <source>not in stock</source>
+        <translation>no está en existencias</translation>
+    </message>
+    <message>
+        <source>Needles</source>
+        <translation>Agujas</translation>
+    </message>
+    <message>
+        <source>Held: not to be sewn as ordered</source>
+        <translation>Retenido: no bordar como se pidió</translation>
+    </message>
+    <message>
+        <source>Nothing is needed.</source>
+        <translation>No hace falta nada.</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::WorkWindow</name>
+    <message>
+        <source>Runs and materials</source>
+        <translation>Tandas y materiales</translation>
+    </message>
+    <message>
+        <source>Runs, materials</source>
+        <translation>Tandas, materiales</translation>
+    </message>
+    <message>
+        <source>Runs</source>
+        <translation>Tandas</translation>
+    </message>
+    <message>
+        <source>Materials to lay ready</source>
+        <translation>Materiales que preparar</translation>
+    </message>
+    <message>
+        <source>Materials</source>
+        <translation>Materiales</translation>
+    </message>
+    <message>
+        <source>Runs in order</source>
+        <translation>Tandas en orden</translation>
+    </message>
+    <message>
+        <source>What the chosen run takes</source>
+        <translation>Qué requiere la tanda elegida</translation>
+    </message>
+    <message>
+        <source>Nothing is planned yet.</source>
+        <translation>Aún no hay nada planificado.</translation>
+    </message>
+    <message>
+        <source>%1 for %2 in %3</source>
+        <comment>time, hoopings, runs</comment>
+        <translation>%1 para %2 en %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hooping(s)</source>
+        <translation>
+            <numerusform>%n puesta en bastidor</numerusform>
+            <numerusform>%n puestas en bastidor</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n run(s)</source>
+        <translation>
+            <numerusform>%n tanda</numerusform>
+            <numerusform>%n tandas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hooping(s) held by stops</source>
+        <translation>
+            <numerusform>%n puesta en bastidor retenida por impedimentos</numerusform>
+            <numerusform>%n puestas en bastidor retenidas por impedimentos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1  %2, %3
+%4, %n garment(s), %5</source>
+        <comment>number, place, design, frame, time</comment>
+        <translation>
+            <numerusform>%1  %2, %3
+%4, %n prenda, %5</numerusform>
+            <numerusform>%1  %2, %3
+%4, %n prendas, %5</numerusform>
+        </translation>
     </message>
 </context>
 <context>

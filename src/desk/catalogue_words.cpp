@@ -11,90 +11,86 @@ struct CatalogueWords {
   Q_DECLARE_TR_FUNCTIONS(creaseline::desk::CatalogueWords)
 };
 
-QString tr(const char* text) {
-  return CatalogueWords::tr(text);
-}
-
 QString bodyMeasureWord(Measure measure) {
   switch (measure) {
     case Measure::BodyWidth:
-      return tr("Pit to pit");
+      return CatalogueWords::tr("Pit to pit");
     case Measure::BodyLength:
-      return tr("Body length");
+      return CatalogueWords::tr("Body length");
     case Measure::NeckWidth:
-      return tr("Neck width");
+      return CatalogueWords::tr("Neck width");
     case Measure::FrontNeckDrop:
-      return tr("Front neck drop");
+      return CatalogueWords::tr("Front neck drop");
     case Measure::BackNeckDrop:
-      return tr("Back neck drop");
+      return CatalogueWords::tr("Back neck drop");
     case Measure::ShoulderWidth:
-      return tr("Shoulder width");
+      return CatalogueWords::tr("Shoulder width");
     case Measure::ShoulderDrop:
-      return tr("Shoulder drop");
+      return CatalogueWords::tr("Shoulder drop");
     case Measure::ArmholeDepth:
-      return tr("Armhole depth");
+      return CatalogueWords::tr("Armhole depth");
     case Measure::SleeveLength:
-      return tr("Sleeve length");
+      return CatalogueWords::tr("Sleeve length");
     case Measure::SleeveWidth:
-      return tr("Sleeve width");
+      return CatalogueWords::tr("Sleeve width");
     case Measure::CuffWidth:
-      return tr("Cuff width");
+      return CatalogueWords::tr("Cuff width");
     case Measure::RibHeight:
-      return tr("Hem rib height");
+      return CatalogueWords::tr("Hem rib height");
     case Measure::CuffHeight:
-      return tr("Cuff height");
+      return CatalogueWords::tr("Cuff height");
     case Measure::HoodHeight:
-      return tr("Hood height");
+      return CatalogueWords::tr("Hood height");
     case Measure::HoodDepth:
-      return tr("Hood depth");
+      return CatalogueWords::tr("Hood depth");
     case Measure::PocketWidth:
-      return tr("Pocket width");
+      return CatalogueWords::tr("Pocket width");
     case Measure::PocketTopWidth:
-      return tr("Pocket top width");
+      return CatalogueWords::tr("Pocket top width");
     case Measure::PocketHeight:
-      return tr("Pocket height");
+      return CatalogueWords::tr("Pocket height");
     case Measure::PocketAboveHem:
-      return tr("Pocket above hem");
+      return CatalogueWords::tr("Pocket above hem");
     case Measure::PlacketLength:
-      return tr("Placket length");
+      return CatalogueWords::tr("Placket length");
     case Measure::PlacketWidth:
-      return tr("Placket width");
+      return CatalogueWords::tr("Placket width");
     case Measure::CollarHeight:
-      return tr("Collar height");
+      return CatalogueWords::tr("Collar height");
     case Measure::ZipWidth:
-      return tr("Zip width");
+      return CatalogueWords::tr("Zip width");
     case Measure::ZipLength:
-      return tr("Zip length");
+      return CatalogueWords::tr("Zip length");
     case Measure::YokeDepth:
-      return tr("Yoke depth");
+      return CatalogueWords::tr("Yoke depth");
     case Measure::PocketFromCentre:
-      return tr("Pocket from centre");
+      return CatalogueWords::tr("Pocket from centre");
     case Measure::PocketBelowHps:
-      return tr("Pocket below shoulder");
+      return CatalogueWords::tr("Pocket below shoulder");
     case Measure::LegRise:
-      return tr("Leg rise");
+      return CatalogueWords::tr("Leg rise");
     case Measure::CrotchWidth:
-      return tr("Crotch width");
+      return CatalogueWords::tr("Crotch width");
     case Measure::TopWidth:
-      return tr("Top width");
+      return CatalogueWords::tr("Top width");
     case Measure::ShapedDepth:
-      return tr("Shaped depth");
+      return CatalogueWords::tr("Shaped depth");
     case Measure::BorderHeight:
-      return tr("Border height");
+      return CatalogueWords::tr("Border height");
     case Measure::BorderAboveHem:
-      return tr("Border above hem");
+      return CatalogueWords::tr("Border above hem");
     case Measure::StrapFromCentre:
-      return tr("Strap from centre");
+      return CatalogueWords::tr("Strap from centre");
     case Measure::WaistWidth:
-      return tr("Waist width");
+      return CatalogueWords::tr("Waist width");
     case Measure::FrontRise:
-      return tr("Front rise");
+      return CatalogueWords::tr("Front rise");
     case Measure::ThighWidth:
-      return tr("Thigh width");
+      return CatalogueWords::tr("Thigh width");
     case Measure::LegHemWidth:
-      return tr("Leg hem width");
+      return CatalogueWords::tr("Leg hem width");
     case Measure::WaistbandHeight:
-      return tr("Waistband height");
+      return CatalogueWords::tr("Waistband height");
   }
   return {};
 }
@@ -107,10 +103,11 @@ QString uncapitalised(const QString& word) {
 
 QString measureWord(Measure measure, KindForm form) {
   if (form != KindForm::Body && measure == Measure::BodyWidth) {
-    return form == KindForm::Flat ? tr("Full width") : tr("Hip width");
+    return form == KindForm::Flat ? CatalogueWords::tr("Full width")
+                                  : CatalogueWords::tr("Hip width");
   }
   if (form != KindForm::Body && measure == Measure::BodyLength) {
-    return tr("Length");
+    return CatalogueWords::tr("Length");
   }
   return bodyMeasureWord(measure);
 }
@@ -118,13 +115,13 @@ QString measureWord(Measure measure, KindForm form) {
 QString bandWord(SizeBand band) {
   switch (band) {
     case SizeBand::Infant:
-      return tr("Infant");
+      return CatalogueWords::tr("Infant");
     case SizeBand::Youth:
-      return tr("Youth");
+      return CatalogueWords::tr("Youth");
     case SizeBand::Adult:
-      return tr("Adult up to XL");
+      return CatalogueWords::tr("Adult up to XL");
     case SizeBand::AdultAboveXl:
-      return tr("Adult above XL");
+      return CatalogueWords::tr("Adult above XL");
   }
   return {};
 }
@@ -132,11 +129,11 @@ QString bandWord(SizeBand band) {
 QString constructionWord(Construction construction) {
   switch (construction) {
     case Construction::Woven:
-      return tr("Woven");
+      return CatalogueWords::tr("Woven");
     case Construction::Knit:
-      return tr("Knit");
+      return CatalogueWords::tr("Knit");
     case Construction::Nonwoven:
-      return tr("Nonwoven");
+      return CatalogueWords::tr("Nonwoven");
   }
   return {};
 }
@@ -144,15 +141,15 @@ QString constructionWord(Construction construction) {
 QString pileWord(Pile pile) {
   switch (pile) {
     case Pile::None:
-      return tr("Smooth");
+      return CatalogueWords::tr("Smooth");
     case Pile::BrushedInside:
-      return tr("Brushed inside");
+      return CatalogueWords::tr("Brushed inside");
     case Pile::Textured:
-      return tr("Textured");
+      return CatalogueWords::tr("Textured");
     case Pile::Loop:
-      return tr("Loops");
+      return CatalogueWords::tr("Loops");
     case Pile::High:
-      return tr("High pile");
+      return CatalogueWords::tr("High pile");
   }
   return {};
 }
@@ -160,11 +157,11 @@ QString pileWord(Pile pile) {
 QString stretchWord(Stretch stretch) {
   switch (stretch) {
     case Stretch::None:
-      return tr("None");
+      return CatalogueWords::tr("None");
     case Stretch::Some:
-      return tr("Some");
+      return CatalogueWords::tr("Some");
     case Stretch::High:
-      return tr("High");
+      return CatalogueWords::tr("High");
   }
   return {};
 }
@@ -172,13 +169,13 @@ QString stretchWord(Stretch stretch) {
 QString blockKindWord(BlockKind kind) {
   switch (kind) {
     case BlockKind::PlacementLine:
-      return tr("Placement line");
+      return CatalogueWords::tr("Placement line");
     case BlockKind::TackDown:
-      return tr("Tack-down");
+      return CatalogueWords::tr("Tack-down");
     case BlockKind::Cover:
-      return tr("Cover");
+      return CatalogueWords::tr("Cover");
     case BlockKind::Sew:
-      return tr("Sewing");
+      return CatalogueWords::tr("Sewing");
   }
   return {};
 }
@@ -186,9 +183,9 @@ QString blockKindWord(BlockKind kind) {
 QString monogramStyleWord(MonogramStyle style) {
   switch (style) {
     case MonogramStyle::LargerCentre:
-      return tr("Larger centre letter");
+      return CatalogueWords::tr("Larger centre letter");
     case MonogramStyle::EqualLetters:
-      return tr("Equal letters");
+      return CatalogueWords::tr("Equal letters");
   }
   return {};
 }
@@ -196,13 +193,13 @@ QString monogramStyleWord(MonogramStyle style) {
 QString outlineSourceWord(OutlineSource source) {
   switch (source) {
     case OutlineSource::BoundingBox:
-      return tr("Rectangle of its size");
+      return CatalogueWords::tr("Rectangle of its size");
     case OutlineSource::Polygon:
-      return tr("Shapes kept with the design");
+      return CatalogueWords::tr("Shapes kept with the design");
     case OutlineSource::Svg:
-      return tr("Drawing");
+      return CatalogueWords::tr("Drawing");
     case OutlineSource::Png:
-      return tr("Picture");
+      return CatalogueWords::tr("Picture");
   }
   return {};
 }
