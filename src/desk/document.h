@@ -11,6 +11,7 @@
 #include <QStringList>
 #include <QUndoStack>
 #include <filesystem>
+#include <functional>
 #include <map>
 #include <memory>
 #include <optional>
@@ -170,6 +171,8 @@ class Document : public QObject {
   void takeRecovered();
   void takeOutsideChange(const PlanOutcome& outcome);
   void keepReferences(Original<Order> fresh);
+  SaveResult tryToSave(const std::filesystem::path& file,
+                       const std::function<void(const SaveStyle&)>& save);
   SaveResult write(const std::filesystem::path& file, const FileStamp& replaced);
   void showEdited();
   void tellModified();

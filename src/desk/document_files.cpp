@@ -49,20 +49,15 @@ SaveResult Document::saveAs(const std::filesystem::path& file, const FileStamp& 
   return write(file, replaced);
 }
 
-SaveResult Document::write(const std::filesystem::path& file, const FileStamp& replaced) {
+// `save` writes the file and takes over what stands in it then.
+SaveResult Document::tryToSave(const std::filesystem::path& file,
+                               const std::function<void(const SaveStyle&)>& save) {
   saveProblem_.clear();
   SaveStyle style;
   style.lengths = units_.length;
   style.folder = file.parent_path();
   try {
-    Saved<Order> saved = saveOrder(file, *order_, original_, style, replaced);
-    original_ = std::move(saved.original);
-    const bool moved = !(saved.value == *order_);
-    orderAsRead_ = order_ = std::make_shared<const Order>(std::move(saved.value));
-    wantedOrder_ = orderFile_ = QFileInfo(pathText(file)).absoluteFilePath();
-    if (moved) {
-      planned_ = std::make_shared<PlannedOrder>(planned_->withOrder(order_));
-    }
+    save(style);
   } catch (const ChangedOutside& error) {
     saveProblem_ = toQString(error.what());
     reload();
@@ -71,12 +66,25 @@ SaveResult Document::write(const std::filesystem::path& file, const FileStamp& r
     saveProblem_ = toQString(error.what());
     return SaveResult::NotWritten;
   }
-  unsaved_ = false;
-  settings_.addRecentOrder(orderFile_);
   watchFiles();
   tellModified();
   Q_EMIT filesChanged();
   return SaveResult::Saved;
+}
+
+SaveResult Document::write(const std::filesystem::path& file, const FileStamp& replaced) {
+  return tryToSave(file, [&](const SaveStyle& style) {
+    Saved<Order> saved = saveOrder(file, *order_, original_, style, replaced);
+    original_ = std::move(saved.original);
+    const bool moved = !(saved.value == *order_);
+    orderAsRead_ = order_ = std::make_shared<const Order>(std::move(saved.value));
+    wantedOrder_ = orderFile_ = QFileInfo(pathText(file)).absoluteFilePath();
+    if (moved) {
+      planned_ = std::make_shared<PlannedOrder>(planned_->withOrder(order_));
+    }
+    unsaved_ = false;
+    settings_.addRecentOrder(orderFile_);
+  });
 }
 
 void Document::referTo(const Original<Blank>& blank) {

@@ -89,30 +89,15 @@ SaveResult Document::saveShopAs(const std::filesystem::path& file, const FileSta
 }
 
 SaveResult Document::writeShop(const std::filesystem::path& file, const FileStamp& replaced) {
-  saveProblem_.clear();
-  SaveStyle style;
-  style.lengths = units_.length;
-  style.folder = file.parent_path();
-  try {
+  return tryToSave(file, [&](const SaveStyle& style) {
     Saved<Shop> saved = creaseline::saveShop(file, *shop_, shopOriginal_, style, replaced);
     shopOriginal_ = std::move(saved.original);
     shopAsRead_ = shop_;
     wantedShop_ = shopFile_ = QFileInfo(pathText(file)).absoluteFilePath();
     shopFiles_ = {file};
-  } catch (const ChangedOutside& error) {
-    saveProblem_ = toQString(error.what());
-    reload();
-    return SaveResult::ChangedOutside;
-  } catch (const std::exception& error) {
-    saveProblem_ = toQString(error.what());
-    return SaveResult::NotWritten;
-  }
-  shopUnsaved_ = false;
-  settings_.setLastShop(shopFile_);
-  watchFiles();
-  tellModified();
-  Q_EMIT filesChanged();
-  return SaveResult::Saved;
+    shopUnsaved_ = false;
+    settings_.setLastShop(shopFile_);
+  });
 }
 
 }  // namespace creaseline::desk

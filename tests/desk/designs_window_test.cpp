@@ -112,7 +112,7 @@ TEST_CASE("An outline comes from a drawing or a picture, and goes back to the re
           "[desk][designs]") {
   DeskOnDemo desk;
   openFresh(desk);
-  answerFile(desk, desk.demo.folder() / "designs" / "kite.svg");
+  answerFileDialog(desk, desk.demo.folder() / "designs" / "kite.svg");
   press(desk, "designOutlineDrawing");
   CHECK(desk.label("designOutlineSource").contains(QStringLiteral("designs/kite.svg")));
   CHECK_FALSE(desk.find<QLineEdit>("designWidth").isEnabled());
@@ -124,7 +124,7 @@ TEST_CASE("An outline comes from a drawing or a picture, and goes back to the re
   const std::filesystem::path picture = desk.demo.folder() / "mark.png";
   REQUIRE(image.save(pathText(picture)));
   typeField(desk, "designDots", QStringLiteral("300"));
-  answerFile(desk, picture);
+  answerFileDialog(desk, picture);
   press(desk, "designOutlinePicture");
   CHECK(text(desk, "designWidth") == QStringLiteral("25.4 mm"));
   typeField(desk, "designDots", QStringLiteral("150"));
@@ -135,7 +135,7 @@ TEST_CASE("An outline comes from a drawing or a picture, and goes back to the re
         150.0);
   // A file without a shape changes nothing.
   DemoCopy::replace(desk.demo.folder() / "empty.svg", "<svg/>");
-  answerFile(desk, desk.demo.folder() / "empty.svg");
+  answerFileDialog(desk, desk.demo.folder() / "empty.svg");
   press(desk, "designOutlineDrawing");
   CHECK(desk.find<MessageBar>("designsMessage").isVisible());
   CHECK_FALSE(desk.window->isWindowModified());
@@ -170,13 +170,13 @@ TEST_CASE("A design goes into a file of its own, to which the saved order refers
   openFresh(desk);
   typeField(desk, "designId", QStringLiteral("own"));
   const std::filesystem::path file = desk.demo.folder() / "designs" / "own.design.json";
-  answerFile(desk, file);
+  answerFileDialog(desk, file);
   press(desk, "designsOwnFile");
   CHECK(loadDesign(file).value.id == DesignId("own"));
   desk.action("saveOrder").trigger();
   CHECK(DemoCopy::read(desk.demo.order()).contains("designs/own.design.json"));
   // From now on the outline's path leads from that file.
-  answerFile(desk, desk.demo.folder() / "designs" / "kite.svg");
+  answerFileDialog(desk, desk.demo.folder() / "designs" / "kite.svg");
   press(desk, "designOutlineDrawing");
   desk.action("saveOrder").trigger();
   CHECK(DemoCopy::read(file).contains("\"kite.svg\""));
@@ -225,7 +225,7 @@ TEST_CASE("An order is built without any file: garment, design, line, place",
   places.actions().first()->trigger();
   REQUIRE(desk.waitForPlan());
   const std::filesystem::path file = desk.demo.folder() / "first.order.json";
-  answerFile(desk, file);
+  answerFileDialog(desk, file);
   desk.action("saveOrder").trigger();
   const Order saved = loadOrder(file, shippedRules()).value;
   CHECK(saved.garments() == 6);

@@ -7,13 +7,16 @@
 #include <QApplication>
 #include <QDir>
 #include <QFile>
+#include <QFileDialog>
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <QLabel>
+#include <QLineEdit>
 #include <QListView>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimer>
 #include <QTreeView>
 #include <catch2/catch.hpp>
 #include <filesystem>
@@ -169,6 +172,23 @@ class DeskOnDemo {
   DemoCopy demo;
   std::unique_ptr<DeskWindow> window;
 };
+
+// Answers the next file dialog with a path, typed.
+inline void answerFileDialog(DeskOnDemo& desk, const std::filesystem::path& file) {
+  auto* timer = new QTimer(desk.window.get());
+  timer->setInterval(50);
+  QObject::connect(timer, &QTimer::timeout, desk.window.get(), [timer, file] {
+    auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
+    if (dialog == nullptr) {
+      return;
+    }
+    timer->stop();
+    auto* name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
+    name->setText(pathText(file));
+    QTest::keyClick(name, Qt::Key_Return);
+  });
+  timer->start();
+}
 
 // Clicks the middle of an item, as a person would.
 inline void clickItem(QAbstractItemView& view, const QModelIndex& index) {

@@ -34,23 +34,6 @@ void typeInto(QLineEdit& edit, const QString& text) {
   QTest::keyClicks(&edit, text);
 }
 
-// Answers the next file dialog with a path, typed.
-void answerFileDialog(DeskOnDemo& desk, const std::filesystem::path& file) {
-  auto* timer = new QTimer(desk.window.get());
-  timer->setInterval(50);
-  QObject::connect(timer, &QTimer::timeout, desk.window.get(), [timer, file] {
-    auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
-    if (dialog == nullptr) {
-      return;
-    }
-    timer->stop();
-    auto* name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
-    name->setText(pathText(file));
-    QTest::keyClick(name, Qt::Key_Return);
-  });
-  timer->start();
-}
-
 }  // namespace
 
 TEST_CASE("A quantity is typed over in the table, Tab goes on, and undo takes it back",

@@ -266,7 +266,7 @@ TEST_CASE("A chart is imported from a CSV file; sizes that lines lose are said b
   desk.find<QListWidget>("garmentsList").setCurrentRow(0);
   const std::filesystem::path file = desk.demo.folder() / "chart.csv";
   DemoCopy::replace(file, "size (in),body-width,body-length\nOne,20,28\n");
-  answerFile(desk, file);
+  answerFileDialog(desk, file);
   press(desk, "chartImport");
   REQUIRE(QTest::qWaitForWindowActive(&desk.find<QDialog>("chartPreview")));
   CHECK(desk.label("importSummary").contains(QStringLiteral("Lines of the order lose")));
@@ -297,7 +297,7 @@ TEST_CASE("A new garment goes into a file of its own, to which the saved order r
   REQUIRE_FALSE(desk.window->isWindowModified());
   CHECK(DemoCopy::read(desk.demo.order()).contains("\"own-shirt\""));
   const std::filesystem::path file = desk.demo.folder() / "own-shirt.blank.json";
-  answerFile(desk, file);
+  answerFileDialog(desk, file);
   press(desk, "garmentsOwnFile");
   CHECK(loadBlank(file, shippedRules()).value.id == BlankId("own-shirt"));
   // The order does not say so yet.

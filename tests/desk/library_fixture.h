@@ -75,23 +75,6 @@ inline void typeCell(QTableView& table, int row, int column, const QString& text
   QCoreApplication::processEvents();
 }
 
-// Answers the next file dialog with a path, typed.
-inline void answerFile(DeskOnDemo& desk, const std::filesystem::path& file) {
-  auto* timer = new QTimer(desk.window.get());
-  timer->setInterval(50);
-  QObject::connect(timer, &QTimer::timeout, desk.window.get(), [timer, file] {
-    auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
-    if (dialog == nullptr) {
-      return;
-    }
-    timer->stop();
-    auto* name = dialog->findChild<QLineEdit*>(QStringLiteral("fileNameEdit"));
-    name->setText(pathText(file));
-    QTest::keyClick(name, Qt::Key_Return);
-  });
-  timer->start();
-}
-
 inline QString undoText(DeskOnDemo& desk) {
   return desk.action("undo").text();
 }

@@ -5,9 +5,7 @@
 #include <QAbstractItemModelTester>
 #include <QApplication>
 #include <QClipboard>
-#include <QFileDialog>
 #include <QLineEdit>
-#include <QTimer>
 
 #include "creaseline/planning/report.h"
 #include "desk/desk_fixture.h"
@@ -47,22 +45,6 @@ class OrdersOnDemo : public DeskOnDemo {
   }
   QString number(int row) { return table().model()->index(row, 0).data().toString(); }
 };
-
-void answerSave(DeskOnDemo& desk, const QString& file) {
-  auto* timer = new QTimer(desk.window.get());
-  timer->setInterval(50);
-  QObject::connect(timer, &QTimer::timeout, desk.window.get(), [timer, file] {
-    auto* dialog = qobject_cast<QFileDialog*>(QApplication::activeModalWidget());
-    if (dialog == nullptr) {
-      return;
-    }
-    timer->stop();
-    auto* name = dialog->findChild<QLineEdit*>();
-    name->setText(file);
-    QTest::keyClick(name, Qt::Key_Return);
-  });
-  timer->start();
-}
 
 }  // namespace
 
@@ -112,10 +94,10 @@ TEST_CASE("Two orders are open in two windows, and each is planned", "[desk][ord
 TEST_CASE("A pattern is saved and used for a new order", "[desk][orders]") {
   DeskOnDemo desk;
   desk.openDemo();
-  const QString file = pathText(desk.demo.folder() / "team.order.json");
-  answerSave(desk, file);
+  const std::filesystem::path file = desk.demo.folder() / "team.order.json";
+  answerFileDialog(desk, file);
   desk.action("savePattern").trigger();
-  const Order pattern = loadOrderDraft(toPath(file), shippedRules()).value;
+  const Order pattern = loadOrderDraft(file, shippedRules()).value;
   CHECK(pattern.customer.empty());
   CHECK(pattern.garments() == 0);
   CHECK_FALSE(pattern.lines.empty());
@@ -143,10 +125,10 @@ TEST_CASE("The plan goes to the clipboard as text and to a file as JSON", "[desk
   CHECK(toUtf8(text) == textReport(*planned->plan(),
                                    {*planned->order(), *planned->shop(), shippedRules()},
                                    planned->units()));
-  const QString file = pathText(desk.demo.folder() / "regatta.plan.json");
-  answerSave(desk, file);
+  const std::filesystem::path file = desk.demo.folder() / "regatta.plan.json";
+  answerFileDialog(desk, file);
   desk.action("exportPlan").trigger();
-  CHECK(DemoCopy::read(toPath(file)).toStdString() ==
+  CHECK(DemoCopy::read(file).toStdString() ==
         jsonReport(*planned->plan(), {*planned->order(), *planned->shop(), shippedRules()}));
 }
 
