@@ -52,7 +52,7 @@ void measureDrag(const Outline& outline, std::ostream& out) {
   OrderPlacement dragged = order.lines[0].placements[0];
   const auto plan = [&] {
     dragged.moveDown += Length::fromNanometres(100'000);
-    const PlacementPlan answer = planner.plan(0, 0, order.lines[0].sizes[0].size, dragged);
+    const PlacementPlan answer = planner.plan({0, 0, order.lines[0].sizes[0].size}, dragged);
     return answer.frame ? answer.frame->slack.turn.degrees() : -1.0;
   };
   const auto angles = [&] {
