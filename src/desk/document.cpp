@@ -4,6 +4,7 @@
 
 #include <QDir>
 #include <QFileInfo>
+#include <QThreadPool>
 #include <algorithm>
 #include <utility>
 
@@ -172,9 +173,8 @@ void Document::take(const PlanOutcome& outcome) {
   }
   const UnitChoice before = units_;
   units_ = settings_.units().value_or(shop_ ? shop_->units : UnitChoice{});
-  planned_ = std::make_shared<PlannedOrder>(order_, shop_, outcome.plan, rules_, units_);
   setStale(false);
-  Q_EMIT plannedChanged();
+  showPlanned(std::make_shared<PlannedOrder>(order_, shop_, outcome.plan, rules_, units_));
   if (!(units_ == before)) {
     Q_EMIT unitsChanged();
   }
@@ -373,9 +373,15 @@ void Document::setState(const OrderState& state) {
   request(false, false);
 }
 
-void Document::showEdited() {
-  planned_ = std::make_shared<PlannedOrder>(planned_->withOrder(order_));
+// A large plan takes a while to be let go of; that is done elsewhere, once no view looks at it.
+void Document::showPlanned(std::shared_ptr<const PlannedOrder> planned) {
+  auto before = std::exchange(planned_, std::move(planned));
   Q_EMIT plannedChanged();
+  QThreadPool::globalInstance()->start([before = std::move(before)]() mutable { before.reset(); });
+}
+
+void Document::showEdited() {
+  showPlanned(std::make_shared<PlannedOrder>(planned_->withOrder(order_)));
   Q_EMIT edited();
 }
 

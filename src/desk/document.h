@@ -175,6 +175,7 @@ class Document : public QObject {
                        const std::function<void(const SaveStyle&)>& save);
   SaveResult write(const std::filesystem::path& file, const FileStamp& replaced);
   void showEdited();
+  void showPlanned(std::shared_ptr<const PlannedOrder> planned);
   void tellModified();
   void tellUnsaved(bool unsaved);
   [[nodiscard]] std::filesystem::path folder() const;

@@ -261,6 +261,10 @@ void measureWindow() {
 
 int main(int count, char** words) {
   const QApplication application(count, words);
+  if (count > 1 && QString::fromLocal8Bit(words[1]) == QStringLiteral("window")) {
+    measureWindow();
+    return 0;
+  }
   if (count > 1) {
     return startAs(QString::fromLocal8Bit(words[1]));
   }
