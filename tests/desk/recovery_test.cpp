@@ -79,19 +79,29 @@ TEST_CASE("Undoing everything leaves nothing to keep", "[desk][recovery]") {
 namespace {
 
 // A copy of the kept folder without its lock is what a killed process leaves.
+void copyKept(const DemoCopy& demo) {
+  const QDir folder(pathText(demo.folder() / "recovery"));
+  const QString kept = folder.entryList(QDir::Dirs | QDir::NoDotAndDotDot).first();
+  REQUIRE(QDir().mkpath(folder.filePath(QStringLiteral("left"))));
+  for (const QString& name : QDir(folder.filePath(kept)).entryList({QStringLiteral("*.json")})) {
+    const QString file = QLatin1Char('/') + name;
+    REQUIRE(
+        QFile::copy(folder.filePath(kept) + file, folder.filePath(QStringLiteral("left")) + file));
+  }
+}
+
 void leaveWork(const DemoCopy& demo, int quantity) {
   Session session(demo);
   session.open(demo);
   session.edit(quantity);
   session.recovery.keep();
-  const QDir folder(pathText(demo.folder() / "recovery"));
-  const QString kept = folder.entryList(QDir::Dirs | QDir::NoDotAndDotDot).first();
-  REQUIRE(QDir().mkpath(folder.filePath(QStringLiteral("left"))));
-  for (const char* name : {"draft.order.json", "about.json"}) {
-    const QString file = QStringLiteral("/") + QString::fromLatin1(name);
-    REQUIRE(
-        QFile::copy(folder.filePath(kept) + file, folder.filePath(QStringLiteral("left")) + file));
-  }
+  copyKept(demo);
+}
+
+void nameShop(Session& session, const char* name) {
+  Shop shop = *session.document.shopInHand();
+  shop.name = name;
+  REQUIRE(applyEdit(session.document, ShopEdit{QStringLiteral("name"), {}, std::move(shop)}));
 }
 
 int quantityInHand(const Document& document) {
@@ -184,4 +194,54 @@ TEST_CASE("A folder that cannot be made is said once", "[desk][recovery]") {
   session.recovery.keep();
   session.recovery.keep();
   CHECK(said == 1);
+}
+
+TEST_CASE("A shop that was not saved is taken up again over its file", "[desk][recovery][shop]") {
+  const DemoCopy demo;
+  {
+    Session session(demo);
+    session.open(demo);
+    REQUIRE(waitFor([&] { return session.document.shopInHand() != nullptr; }));
+    nameShop(session, "Weir Stitchroom");
+    REQUIRE(session.document.shopModified());
+    REQUIRE_FALSE(session.document.modified());
+    session.recovery.keep();
+    copyKept(demo);
+  }
+  Session next(demo);
+  const auto left = next.recovery.leftWork();
+  REQUIRE(left.size() == 1);
+  CHECK(left[0].draft.empty());
+  REQUIRE_FALSE(left[0].shopDraft.empty());
+  next.recovery.takeUp(left[0]);
+  REQUIRE(waitFor([&] {
+    const auto shop = next.document.shopInHand();
+    return shop && shop->name == "Weir Stitchroom" && !next.document.busy();
+  }));
+  CHECK(next.document.shopModified());
+  CHECK(next.document.shopFile() == pathText(demo.shop()));
+  next.document.undoStack().undo();
+  CHECK(next.document.shopInHand()->name == "Millrace Stitchroom");
+  CHECK_FALSE(next.document.shopModified());
+}
+
+TEST_CASE("Saving the order alone leaves the shop's draft", "[desk][recovery][shop]") {
+  const DemoCopy demo;
+  Session session(demo);
+  session.open(demo);
+  REQUIRE(waitFor([&] { return session.document.shopInHand() != nullptr; }));
+  session.edit(31);
+  nameShop(session, "Weir Stitchroom");
+  session.recovery.keep();
+  REQUIRE(session.document.save() == SaveResult::Saved);
+  session.recovery.keep();
+  copyKept(demo);
+  const Session other(demo);
+  const auto left = other.recovery.leftWork();
+  REQUIRE(left.size() == 1);
+  CHECK(left[0].draft.empty());
+  CHECK_FALSE(left[0].shopDraft.empty());
+  REQUIRE(session.document.saveShop() == SaveResult::Saved);
+  CHECK(loadShop(demo.shop(), shippedRules()).value.name == "Weir Stitchroom");
+  CHECK(foldersIn(demo) == 1);  // the copy
 }
