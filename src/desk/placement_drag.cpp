@@ -58,10 +58,8 @@ Point PlacementDrag::centreOf(const PlacementPlan& plan) {
 }
 
 void PlacementDrag::lay(Point centre) {
-  LivePlanner::Laid laid = live_.planAt(spot_, asked_, centre);
-  asked_ = std::move(laid.asked);
-  byRule_ = laid.byRule;
-  plan_ = std::move(laid.plan);
+  asked_ = live_.layAt(spot_, asked_, centre).asked;
+  plan_ = live_.plan(spot_, asked_);
 }
 
 // The centre moved so that what one measures on cloth can be read off the ruler.
@@ -76,26 +74,28 @@ Point PlacementDrag::onMarks(Point centre) const {
 
 void PlacementDrag::layAt(Point centre, std::optional<double> reach) {
   caught_ = {};
-  lay(centre);
   if (!reach) {
+    lay(centre);
     return;
   }
-  Point target = onMarks(centre);
   const auto near = [&](double a, double b) { return std::abs(a - b) <= *reach; };
-  caught_.ruleHeight = near(centre.y, byRule_.y);
+  Point target = onMarks(centre);
+  Point byRule = live_.layAt(spot_, asked_, centre).byRule;
+  caught_.ruleHeight = near(centre.y, byRule.y);
   if (caught_.ruleHeight) {
-    target.y = byRule_.y;
-    lay({centre.x, target.y});  // the rule's sideways distance is the one at this height
+    target.y = byRule.y;
+    // The rule's sideways distance is the one at this height.
+    byRule = live_.layAt(spot_, asked_, {centre.x, target.y}).byRule;
   }
-  caught_.ruleSideways = near(centre.x, byRule_.x);
+  caught_.ruleSideways = near(centre.x, byRule.x);
   caught_.centreLine = near(centre.x, 0.0);
   if (caught_.ruleSideways && caught_.centreLine) {
-    const bool nearer = std::abs(centre.x - byRule_.x) <= std::abs(centre.x);
+    const bool nearer = std::abs(centre.x - byRule.x) <= std::abs(centre.x);
     caught_.ruleSideways = nearer;
-    caught_.centreLine = !nearer || byRule_.x == 0.0;
+    caught_.centreLine = !nearer || byRule.x == 0.0;
   }
   if (caught_.ruleSideways) {
-    target.x = byRule_.x;
+    target.x = byRule.x;
   } else if (caught_.centreLine) {
     target.x = 0.0;
   }

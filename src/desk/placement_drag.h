@@ -63,7 +63,6 @@ class PlacementDrag {
   LivePlanner::Spot spot_;
   OrderPlacement start_, asked_;
   PlacementPlan plan_;
-  Point byRule_;
   Caught caught_;
 };
 

@@ -395,7 +395,7 @@ PlacementPlan LivePlanner::plan(const Spot& spot, const OrderPlacement& asked) {
   return prepared_->answered(prepared_->request(spot, asked));
 }
 
-LivePlanner::Laid LivePlanner::planAt(const Spot& spot, const OrderPlacement& asked, Point centre) {
+LivePlanner::Laid LivePlanner::layAt(const Spot& spot, const OrderPlacement& asked, Point centre) {
   PlacementRequest request = prepared_->request(spot, asked);
   const Workshop& workshop = prepared_->workshop;
   Point byRule = centre;
@@ -409,7 +409,7 @@ LivePlanner::Laid LivePlanner::planAt(const Spot& spot, const OrderPlacement& as
     byRule.x = ruled().x;
     request.placement.moveRight = Length::fromMm(centre.x - byRule.x);
   }
-  return {request.placement, byRule, prepared_->answered(request)};
+  return {request.placement, byRule};
 }
 
 PlacementPlan planPlacement(const Order& order, std::size_t line, std::size_t placement,

@@ -142,13 +142,13 @@ TEST_CASE("a design laid somewhere lies there when the order asks for it", "[pla
     for (const Point by :
          {Point{0.0, 0.0}, Point{7.25, 0.0}, Point{0.0, -3.5}, Point{-4.0, 11.0}}) {
       const Point wanted = ruled.placed.centre + by;
-      const LivePlanner::Laid laid = live.planAt(spot, asked, wanted);
-      CHECK(laid.plan.placed.centre.x == Approx(wanted.x).margin(1e-5));
-      CHECK(laid.plan.placed.centre.y == Approx(wanted.y).margin(1e-5));
+      const LivePlanner::Laid laid = live.layAt(spot, asked, wanted);
+      const PlacementPlan there = live.plan(spot, laid.asked);
+      CHECK(there.placed.centre.x == Approx(wanted.x).margin(1e-5));
+      CHECK(there.placed.centre.y == Approx(wanted.y).margin(1e-5));
       Order changed = order;
       changed.lines[0].placements[0] = laid.asked;
-      CHECK(planOrder(changed, shop, sample::shippedRules()).placements[0].placed ==
-            laid.plan.placed);
+      CHECK(planOrder(changed, shop, sample::shippedRules()).placements[0].placed == there.placed);
     }
   }
 }

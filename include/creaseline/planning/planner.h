@@ -49,14 +49,13 @@ class LivePlanner {
   [[nodiscard]] PlacementPlan plan(const Spot& spot, const OrderPlacement& asked);
 
   // What the order must ask for so that the centre of the design lies at `centre` (panel
-  // coordinates, millimetres) on a garment of this size, and the answer to that. Without a rule for
-  // the placement nothing can be moved: `asked` and its answer.
+  // coordinates, millimetres) on a garment of this size. Nothing but the place is decided, so that
+  // this costs little. Without a rule for the placement nothing can be moved: `asked` as it is.
   struct Laid {
     OrderPlacement asked;
     Point byRule;  // where the rule alone has it: its height, and sideways as at the height laid
-    PlacementPlan plan;
   };
-  [[nodiscard]] Laid planAt(const Spot& spot, const OrderPlacement& asked, Point centre);
+  [[nodiscard]] Laid layAt(const Spot& spot, const OrderPlacement& asked, Point centre);
 
  private:
   struct Prepared;
