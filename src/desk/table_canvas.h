@@ -7,6 +7,8 @@
 #include <QWidget>
 #include <memory>
 #include <optional>
+#include <utility>
+#include <vector>
 
 #include "creaseline/sheets/garment_drawing.h"
 #include "desk/placement_drag.h"
@@ -92,6 +94,7 @@ class TableCanvas : public QWidget {
 
   // The hand, in table_hand.cpp.
   [[nodiscard]] Grip gripAt(QPointF widgetPoint) const;
+  [[nodiscard]] std::vector<std::pair<Dimension, QRectF>> dimensions() const;  // their plates
   [[nodiscard]] std::optional<Dimension> dimensionUnder(QPointF widgetPoint) const;
   void showGrip(QPointF widgetPoint);
   bool take(Grip grip, QPointF widgetPoint);

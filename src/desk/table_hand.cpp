@@ -58,21 +58,31 @@ std::optional<QPointF> TableCanvas::turnGripAt() const {
   return *centre + reach * ((length + kGripAway) / std::max(length, 1.0));
 }
 
-std::optional<QRectF> TableCanvas::dimensionAt(Dimension dimension) const {
-  if (!drawing_) {
-    return std::nullopt;
+// Laying the labels out is the work: all plates are asked for at once.
+std::vector<std::pair<Dimension, QRectF>> TableCanvas::dimensions() const {
+  std::vector<std::pair<Dimension, QRectF>> plates;
+  for (const DrawnLabel& label :
+       drawing_ ? drawing_->labels(style(), area()) : std::vector<DrawnLabel>()) {
+    if (label.dimension) {
+      plates.emplace_back(*label.dimension, QRectF(toWidget(label.plate.topLeft()),
+                                                   toWidget(label.plate.bottomRight())));
+    }
   }
-  for (const DrawnLabel& label : drawing_->labels(style(), area())) {
-    if (label.dimension == dimension) {
-      return QRectF(toWidget(label.plate.topLeft()), toWidget(label.plate.bottomRight()));
+  return plates;
+}
+
+std::optional<QRectF> TableCanvas::dimensionAt(Dimension dimension) const {
+  for (const auto& [each, plate] : dimensions()) {
+    if (each == dimension) {
+      return plate;
     }
   }
   return std::nullopt;
 }
 
 std::optional<Dimension> TableCanvas::dimensionUnder(QPointF widgetPoint) const {
-  for (const Dimension each : {Dimension::Drop, Dimension::Centre, Dimension::Sideways}) {
-    if (const auto plate = dimensionAt(each); plate && plate->contains(widgetPoint)) {
+  for (const auto& [each, plate] : dimensions()) {
+    if (plate.contains(widgetPoint)) {
       return each;
     }
   }
