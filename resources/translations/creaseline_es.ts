@@ -2755,22 +2755,6 @@
 <context>
     <name>creaseline::desk::HouseRuleForm</name>
     <message>
-        <source>Infant</source>
-        <translation>Bebé</translation>
-    </message>
-    <message>
-        <source>Youth</source>
-        <translation>Juvenil</translation>
-    </message>
-    <message>
-        <source>Adult, up to XL</source>
-        <translation>Adulto, hasta XL</translation>
-    </message>
-    <message>
-        <source>Adult, above XL</source>
-        <translation>Adulto, más de XL</translation>
-    </message>
-    <message>
         <source>On the centre crease</source>
         <translation>En el pliegue central</translation>
     </message>

@@ -7,7 +7,6 @@
 
 #include "creaseline/catalogue/field_check.h"
 #include "creaseline/catalogue/shop_check.h"
-#include "desk/form_parts.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
@@ -48,7 +47,7 @@ std::optional<QString> ShopForm::problemWith(const Put& put, const QString& text
   }
   // What was wrong before is not this field's fault.
   const auto problem = shopProblem(changed, rules());
-  return problem && !shopProblem(shop(), rules()) ? std::optional(asProblem(*problem))
+  return problem && !shopProblem(shop(), rules()) ? std::optional(capitalised(toQString(*problem)))
                                                   : std::nullopt;
 }
 
@@ -152,10 +151,6 @@ void ShopForm::addHeading(const QString& words) {
 
 QString ShopForm::lengthText(Length length) const {
   return toQString(exactText(length, units().length));
-}
-
-QString ShopForm::asProblem(const std::string& message) {
-  return capitalised(toQString(message));
 }
 
 Result<Length> ShopForm::readLength(const QString& text, Length least) const {

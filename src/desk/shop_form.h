@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "desk/field_edit.h"
+#include "desk/form_parts.h"
 #include "desk/shop_edits.h"
 #include "desk/tick_menu.h"
 
@@ -79,14 +80,10 @@ class ShopForm : public QWidget {
   [[nodiscard]] Put lengthPut(Length least, Take take) const {
     return [this, least, take](Shop& shop, const QString& text) -> std::optional<QString> {
       const Result<Length> length = readLength(text, least);
-      if (!length) {
-        return asProblem(length.message());
-      }
-      return take(shop, *length);
+      return length ? take(shop, *length) : problemOf(length);
     };
   }
   [[nodiscard]] QString lengthText(Length length) const;
-  [[nodiscard]] static QString asProblem(const std::string& message);
   [[nodiscard]] Result<Length> readLength(const QString& text, Length least) const;
 
  private:

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "creaseline/planning/wording.h"
+#include "desk/catalogue_words.h"
 #include "desk/shop_field_puts.h"
 #include "desk/shop_forms.h"
 #include "desk/text.h"
@@ -29,20 +30,6 @@ std::vector<Id> ids(const QStringList& list) {
     }
   }
   return ids;
-}
-
-QString bandWords(SizeBand band) {
-  switch (band) {
-    case SizeBand::Infant:
-      return HouseRuleForm::tr("Infant");
-    case SizeBand::Youth:
-      return HouseRuleForm::tr("Youth");
-    case SizeBand::Adult:
-      return HouseRuleForm::tr("Adult, up to XL");
-    case SizeBand::AdultAboveXl:
-      return HouseRuleForm::tr("Adult, above XL");
-  }
-  return {};
 }
 
 QString sidewaysWords(Sideways sideways) {
@@ -130,7 +117,7 @@ void HouseRuleForm::addScope() {
       [at](Shop& shop, const QStringList& keys) { at(shop).kinds = ids<KindId>(keys); });
   addTicks(
       "ruleBands", tr("Si&ze bands"), tr("Bands of sizes"), tr("All sizes"),
-      [] { return choicesOf<SizeBand>(bandWords); },
+      [] { return choicesOf<SizeBand>(bandWord); },
       [at](const Shop& shop) {
         QStringList keys;
         for (const SizeBand band : at(shop).bands) {

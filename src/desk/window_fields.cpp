@@ -68,7 +68,7 @@ void WindowedForm::addSide(const QString& name, const QString& label, const QStr
         const Result<Window> made =
             withSides(*window, width ? side : window->width(), width ? window->height() : side);
         if (!made) {
-          return asProblem(made.message());
+          return problemOf(made);
         }
         access.set(shop, *made);
         return std::nullopt;
@@ -104,7 +104,7 @@ void WindowedForm::addWindow(const char* name, const QString& heading, const QSt
               }
               const Result<Window> made = withShape(*window, key);
               if (!made) {
-                return asProblem(made.message());
+                return problemOf(made);
               }
               access.set(shop, *made);
               return std::nullopt;
@@ -147,7 +147,7 @@ void WindowedForm::addWindow(const char* name, const QString& heading, const QSt
                           : Result<Window>(Refusal{toUtf8(tr("write a number from 2 to 20"))});
         }
         if (!made) {
-          return asProblem(made.message());
+          return problemOf(made);
         }
         access.set(shop, *made);
         return std::nullopt;
