@@ -58,7 +58,8 @@ void DeskWindow::Parts::startOrder() {
 }
 
 void DeskWindow::Parts::finishTyping() {
-  if (QWidget* focused = QApplication::focusWidget(); focused && window_.isAncestorOf(focused)) {
+  // Also in a window beside this one, such as the shop's.
+  if (QWidget* focused = QApplication::focusWidget()) {
     focused->clearFocus();
     focused->setFocus();
   }

@@ -141,6 +141,15 @@ TEST_CASE("The shop is saved to its file, and only what changed is written", "[d
   QString expected = before;
   expected.replace(QStringLiteral("Millrace Stitchroom"), QStringLiteral("Weir Stitchroom"));
   CHECK(textOfFile(desk.demo) == expected);
+  // What is still being typed counts as well.
+  auto& name = desk.onPage<QLineEdit>("shopName");
+  name.selectAll();
+  QTest::keyClicks(&name, QStringLiteral("Sluice Stitchroom"));
+  Q_EMIT desk.shop().saveRequested();
+  CHECK(textOfFile(desk.demo).contains(QStringLiteral("Sluice Stitchroom")));
+  desk.action("undo").trigger();
+  QTest::mouseClick(&button, Qt::LeftButton);
+  CHECK(textOfFile(desk.demo) == expected);
   // Undo after saving is a change again.
   desk.action("undo").trigger();
   CHECK(desk.shop().isWindowModified());
