@@ -40,7 +40,7 @@ int main(int count, char** words) {
   QApplication::setApplicationDisplayName(QStringLiteral("Creaseline"));
   QApplication::setApplicationVersion(QStringLiteral(CREASELINE_VERSION));
 
-  const creaseline::DeskLanguage language(settingsFile());
+  creaseline::DeskLanguage language(settingsFile());
 
   QCommandLineParser parser;
   parser.setApplicationDescription(
@@ -56,6 +56,7 @@ int main(int count, char** words) {
   try {
     const std::filesystem::path resources =
         creaseline::findResources(pathOf(QApplication::applicationFilePath()));
+    language.readPhrases(resources);
     creaseline::DeskWindow window(creaseline::loadRules(resources), resources, settingsFile());
     for (const QString& file : parser.positionalArguments()) {
       window.openFile(pathOf(file));

@@ -14,6 +14,7 @@
 
 #include "base/number_text.h"
 #include "base/quoted_text.h"
+#include "base/worded.h"
 
 namespace creaseline {
 namespace {
@@ -81,8 +82,13 @@ std::int64_t markStep(const UnitChoice& units) {
                                           : kNanometresPerMm;
 }
 
-// value / 10^digits in its shortest decimal form.
-std::string decimalText(std::int64_t value, int digits) {
+char decimalSeparator() {
+  const Phrasebook* book = spokenBook();
+  return book == nullptr ? '.' : book->decimalSeparator();
+}
+
+// value / 10^digits in its shortest decimal form, with a point for files.
+std::string decimalText(std::int64_t value, int digits, char separator = '.') {
   std::int64_t scale = 1;
   for (int i = 0; i < digits; ++i) {
     scale *= 10;
@@ -90,7 +96,7 @@ std::string decimalText(std::int64_t value, int digits) {
   const std::int64_t magnitude = std::abs(value);
   std::string text = fmt::format("{}{}", value < 0 ? "-" : "", magnitude / scale);
   if (magnitude % scale != 0) {
-    text += fmt::format(".{:0{}}", magnitude % scale, digits);
+    text += fmt::format("{}{:0{}}", separator, magnitude % scale, digits);
     text.erase(text.find_last_not_of('0') + 1);
   }
   return text;
@@ -166,8 +172,8 @@ std::string formatLength(Length length, const UnitChoice& units) {
     case LengthUnit::Millimetre:
       return fmt::format("{} mm", marks);
     case LengthUnit::Centimetre:
-      return fmt::format("{}{}.{} cm", marks < 0 ? "-" : "", std::abs(marks) / 10,
-                         std::abs(marks) % 10);
+      return fmt::format("{}{}{}{} cm", marks < 0 ? "-" : "", std::abs(marks) / 10,
+                         decimalSeparator(), std::abs(marks) % 10);
     case LengthUnit::Inch:
       break;
   }
@@ -186,7 +192,7 @@ std::string formatArealWeight(ArealWeight weight, const UnitChoice& units) {
 }
 
 std::string formatAngle(Angle angle) {
-  return decimalText(nearestMultiple(angle.millidegrees(), 100), 3) + "°";
+  return decimalText(nearestMultiple(angle.millidegrees(), 100), 3, decimalSeparator()) + "°";
 }
 
 std::string exactText(Length length) {

@@ -20,7 +20,8 @@ enum class FileKind {
   MonogramRules,
   Defaults,
   MeasureWords,
-  TradeWords
+  TradeWords,
+  Phrases
 };
 
 // Checks "format" and "version" of a file of its own. A newer version and a file of another kind
@@ -51,7 +52,8 @@ struct EnumNames<FileKind> {
       {FileKind::MonogramRules, "creaseline-monogram-rules"},
       {FileKind::Defaults, "creaseline-defaults"},
       {FileKind::MeasureWords, "creaseline-measure-words"},
-      {FileKind::TradeWords, "creaseline-trade-words"}};
+      {FileKind::TradeWords, "creaseline-trade-words"},
+      {FileKind::Phrases, "creaseline-phrases"}};
 };
 
 }  // namespace creaseline

@@ -9,6 +9,7 @@
 
 #include "creaseline/base/digest.h"
 #include "creaseline/base/file.h"
+#include "creaseline/base/phrasebook.h"
 #include "creaseline/base/units.h"
 
 namespace creaseline {
@@ -105,6 +106,10 @@ std::string JsonCursor::label() const {
          fmt::format("at most {} characters", kLongestLabel));
   }
   return *text;
+}
+
+std::string JsonCursor::ownLabel() const {
+  return reading().strict ? inLanguage(label()) : label();
 }
 
 std::string JsonCursor::prose() const {

@@ -101,6 +101,8 @@ class JsonCursor {
   [[nodiscard]] std::string shown() const;
 
   [[nodiscard]] std::string label() const;  // one line, not empty, at most kLongestLabel
+  // label(), in the language spoken if the file is one of the program's own.
+  [[nodiscard]] std::string ownLabel() const;
   [[nodiscard]] std::string prose() const;  // may be empty, may hold line breaks
   // Any text of any length, for files that the program itself writes.
   [[nodiscard]] std::string anyText() const;

@@ -30,7 +30,7 @@ ProportionRule readProportion(const JsonCursor& at) {
   if (const auto bands = object.find("bands")) {
     rule.bands = bands->enumerators<SizeBand>();
   }
-  rule.basis = object.at("basis").label();
+  rule.basis = object.at("basis").ownLabel();
   object.finish();
   return rule;
 }
@@ -121,13 +121,13 @@ std::vector<LayerBehind> readLayers(const JsonCursor& at, const GarmentKind& kin
   for (const JsonCursor& item : at.items(0, 50, "layers")) {
     JsonObject object = item.object();
     LayerBehind layer;
-    layer.name = object.at("behind").label();
+    layer.name = object.at("behind").ownLabel();
     layer.panels = readPanels(object.at("panels"), 1, kind);
-    layer.step = object.at("step").label();
+    layer.step = object.at("step").ownLabel();
     if (const auto watch = object.find("watch")) {
       layer.watch = watch->boolean();
     }
-    layer.basis = object.at("basis").label();
+    layer.basis = object.at("basis").ownLabel();
     object.finish();
     layers.push_back(std::move(layer));
   }
@@ -140,7 +140,7 @@ std::vector<Opening> readOpenings(const JsonCursor& at, const GarmentKind& kind)
   for (const JsonCursor& item : at.items(0, 50, "openings")) {
     JsonObject object = item.object();
     Opening opening;
-    opening.name = object.at("name").label();
+    opening.name = object.at("name").ownLabel();
     opening.panels = readPanels(object.at("panels"), 1, kind);
     const auto width = object.find("width");
     const auto flat = object.find("lies-flat");
@@ -153,7 +153,7 @@ std::vector<Opening> readOpenings(const JsonCursor& at, const GarmentKind& kind)
         width->failShown("a measure that the kind has");
       }
     }
-    opening.basis = object.at("basis").label();
+    opening.basis = object.at("basis").ownLabel();
     object.finish();
     openings.push_back(std::move(opening));
   }
@@ -165,7 +165,7 @@ std::vector<Opening> readOpenings(const JsonCursor& at, const GarmentKind& kind)
 GarmentKind readKind(JsonObject& top) {
   GarmentKind kind;
   kind.id = top.at("id").identifier<KindId>();
-  kind.name = top.at("name").label();
+  kind.name = top.at("name").ownLabel();
   readForm(top, kind);
   const JsonCursor neck = top.at("neck");
   kind.neck = neck.enumerator<NeckForm>();

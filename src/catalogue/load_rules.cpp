@@ -49,7 +49,7 @@ std::vector<Entry> readEntries(const JsonCursor& at, std::string_view ofWhat, Re
 Location readLocation(JsonObject& object) {
   Location location;
   location.id = object.at("id").identifier<LocationId>();
-  location.name = object.at("name").label();
+  location.name = object.at("name").ownLabel();
   location.panel = object.at("panel").enumerator<PanelName>();
   location.wearerSide = object.at("wearer-side").enumerator<Side>();
   location.viewerSide = object.at("viewer-side").enumerator<Side>();
@@ -61,8 +61,8 @@ FrameEdgeRule readFrameEdgeRule(JsonObject& object) {
   rule.id = object.at("id").identifier<RuleId>();
   rule.edge = object.at("edge").enumerator<EdgeName>();
   rule.crossing = object.at("crossing").enumerator<EdgeCrossing>();
-  rule.because = object.at("because").label();
-  rule.basis = object.at("basis").label();
+  rule.because = object.at("because").ownLabel();
+  rule.basis = object.at("basis").ownLabel();
   return rule;
 }
 
@@ -83,8 +83,8 @@ Caution readCaution(JsonObject& object) {
   Caution caution;
   caution.id = object.at("id").identifier<RuleId>();
   caution.when = object.at("when").enumerator<CautionOccasion>();
-  caution.text = object.at("text").label();
-  caution.basis = object.at("basis").label();
+  caution.text = object.at("text").ownLabel();
+  caution.basis = object.at("basis").ownLabel();
   return caution;
 }
 
@@ -98,7 +98,7 @@ std::vector<MonogramRule> readMonogramRules(const JsonCursor& at) {
     if (rule.letters.size() != std::size(EnumNames<NamePart>::names)) {
       letters.failShown("every part of a name once");
     }
-    rule.basis = object.at("basis").label();
+    rule.basis = object.at("basis").ownLabel();
     return rule;
   });
   for (const auto& [style, name] : EnumNames<MonogramStyle>::names) {
@@ -198,7 +198,7 @@ Defaults readDefaults(const JsonCursor& at) {
     }
     const JsonCursor value = object.at("value");
     slot->check(value);
-    defaults.*(slot->value) = {id.label(), value.label(), object.at("basis").label()};
+    defaults.*(slot->value) = {id.label(), value.label(), object.at("basis").ownLabel()};
     return true;
   });
   for (const DefaultSlot& slot : kDefaultSlots) {

@@ -78,7 +78,9 @@ void readTurnAndLimits(JsonObject& object, PlacementRule& rule) {
   if (const auto turn = object.find("turn")) {
     rule.turn = turn->angle();
   }
-  rule.turnReason = object.proseOrEmpty("turn-reason");
+  if (const auto reason = object.find("turn-reason")) {
+    rule.turnReason = reason->reading().strict ? reason->ownLabel() : reason->prose();
+  }
   if (rule.turn != Angle() && rule.turnReason.empty()) {
     object.cursor().fail("a turn without \"turn-reason\"", "why the design is turned");
   }
@@ -104,8 +106,8 @@ PlacementRule readPlacementRule(const JsonCursor& at, const Rules& rules, bool h
   readScope(object, rules, rule);
   readDistances(object, rules, rule);
   readTurnAndLimits(object, rule);
-  rule.basis = object.at("basis").label();
-  rule.note = house ? object.proseOrEmpty("note") : object.at("note").label();
+  rule.basis = object.at("basis").ownLabel();
+  rule.note = house ? object.proseOrEmpty("note") : object.at("note").ownLabel();
   object.finish();
   return rule;
 }
@@ -175,8 +177,8 @@ BackingRule readBackingRule(const JsonCursor& at) {
   readIfGiven(object, "most-density", rule.mostDensity, [](const JsonCursor& value) {
     return value.number(0.001, kMostStitchesPerSquareMm);
   });
-  rule.because = object.at("because").label();
-  rule.basis = object.at("basis").label();
+  rule.because = object.at("because").ownLabel();
+  rule.basis = object.at("basis").ownLabel();
   object.finish();
   return rule;
 }

@@ -15,9 +15,9 @@ TradeWord readWord(const JsonCursor& at, std::vector<std::string>& known) {
   JsonObject object = at.object();
   TradeWord word;
   const auto readName = [&known](const JsonCursor& name) {
-    requireDistinct(known, name.label(), name, "word");
-    known.push_back(name.label());
-    return name.label();
+    requireDistinct(known, name.ownLabel(), name, "word");
+    known.push_back(name.ownLabel());
+    return name.ownLabel();
   };
   word.word = readName(object.at("word"));
   if (const auto also = object.find("also")) {
@@ -25,8 +25,8 @@ TradeWord readWord(const JsonCursor& at, std::vector<std::string>& known) {
       word.also.push_back(readName(name));
     }
   }
-  word.meaning = object.at("meaning").label();
-  word.basis = object.at("basis").label();
+  word.meaning = object.at("meaning").ownLabel();
+  word.basis = object.at("basis").ownLabel();
   object.finish();
   return word;
 }

@@ -30,6 +30,7 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
       actions_(window, document_.undoStack()),
       recovery_(QFileInfo(settingsFile).absolutePath() + QStringLiteral("/recovery"), document_),
       library_(window, settings_, document_, resources) {
+  language_.readPhrases(resources_);
   build();
   busyDelay_.setSingleShot(true);
   busyDelay_.setInterval(kBusyDelayMs);

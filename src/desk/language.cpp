@@ -5,8 +5,10 @@
 #include <QCoreApplication>
 #include <QLibraryInfo>
 #include <QLocale>
+#include <map>
 #include <utility>
 
+#include "creaseline/catalogue/load_phrasebook.h"
 #include "creaseline/desk/desk_language.h"
 #include "desk/english_plurals.h"
 #include "desk/settings.h"
@@ -42,16 +44,17 @@ QString ownName(Language language) {
 
 }  // namespace desk
 
-DeskLanguage::DeskLanguage(const QString& settingsFile) {
+DeskLanguage::DeskLanguage(const QString& settingsFile) : before_(spokenBook()) {
   using desk::Language;
   const Language language =
       desk::spoken(desk::Settings(settingsFile).language(), QLocale::system().uiLanguages());
   // Asked last: what a translation lacks is at least said in right English.
   install(std::make_unique<desk::EnglishPlurals>());
+  code_ = nameOf(language);
   if (language == Language::English) {
     return;
   }
-  const QString code = desk::toQString(nameOf(language));
+  const QString code = desk::toQString(code_);
   // What Qt itself says, as in its dialogs; not every system has it installed.
   auto dialogs = std::make_unique<QTranslator>();
   if (dialogs->load(QStringLiteral("qtbase_") + code,
@@ -64,8 +67,24 @@ DeskLanguage::DeskLanguage(const QString& settingsFile) {
   }
 }
 
-// Each takes itself out of the application.
-DeskLanguage::~DeskLanguage() = default;
+// Each translator takes itself out of the application.
+DeskLanguage::~DeskLanguage() {
+  speakBy(before_);
+}
+
+void DeskLanguage::readPhrases(const std::filesystem::path& resources) {
+  if (code_ == nameOf(desk::Language::English)) {
+    speakBy(nullptr);
+    return;
+  }
+  // Kept for good: a plan in the making may still speak by it when the window is gone.
+  static std::map<std::string, Phrasebook> books;
+  auto known = books.find(code_);
+  if (known == books.end()) {
+    known = books.emplace(code_, loadPhrasebook(resources, code_)).first;
+  }
+  speakBy(&known->second);
+}
 
 void DeskLanguage::install(std::unique_ptr<QTranslator> translator) {
   QCoreApplication::installTranslator(translator.get());

@@ -1,0 +1,89 @@
+// SPDX-License-Identifier: MIT
+#include "creaseline/base/phrasebook.h"
+
+#include <atomic>
+#include <cctype>
+#include <cstddef>
+#include <utility>
+
+#include "base/worded.h"
+
+namespace creaseline {
+namespace {
+
+// The language of a process, like its time zone, is one for all that it says.
+std::atomic<const Phrasebook*> spoken{nullptr};
+
+class Decimals : public std::numpunct<char> {
+ public:
+  explicit Decimals(char separator) : separator_(separator) {}
+
+ protected:
+  [[nodiscard]] char do_decimal_point() const override { return separator_; }
+
+ private:
+  char separator_;
+};
+
+bool isLetter(char each) {
+  const auto byte = static_cast<unsigned char>(each);
+  return byte >= 0x80 || std::isalnum(byte) != 0;
+}
+
+bool isWholeWord(std::string_view text, std::size_t at, std::size_t length) {
+  return (at == 0 || !isLetter(text[at - 1])) &&
+         (at + length == text.size() || !isLetter(text[at + length]));
+}
+
+}  // namespace
+
+Phrasebook::Phrasebook(Content content)
+    : content_(std::move(content)),
+      // The locale owns the facet.
+      locale_(std::locale::classic(), new Decimals(content_.decimalSeparator)) {
+}
+
+std::string_view Phrasebook::phrase(std::string_view english) const {
+  const auto known = content_.phrases.find(english);
+  return known == content_.phrases.end() ? english : std::string_view(known->second);
+}
+
+std::string Phrasebook::joined(std::string text) const {
+  for (const Joint& joint : content_.joints) {
+    for (std::size_t at = text.find(joint.apart); at != std::string::npos;
+         at = text.find(joint.apart, at)) {
+      if (isWholeWord(text, at, joint.apart.size())) {
+        text.replace(at, joint.apart.size(), joint.joined);
+        at += joint.joined.size();
+      } else {
+        ++at;
+      }
+    }
+  }
+  return text;
+}
+
+void speakBy(const Phrasebook* book) {
+  spoken.store(book, std::memory_order_release);
+}
+
+const Phrasebook* spokenBook() {
+  return spoken.load(std::memory_order_acquire);
+}
+
+std::string inLanguage(std::string_view english) {
+  const Phrasebook* book = spokenBook();
+  return std::string(book == nullptr ? english : book->phrase(english));
+}
+
+std::string wordedFrom(fmt::string_view english, fmt::format_args arguments) {
+  const Phrasebook* book = spokenBook();
+  if (book == nullptr) {
+    return fmt::vformat(english, arguments);
+  }
+  const std::string_view pattern = book->phrase({english.data(), english.size()});
+  return book->joined(
+      fmt::vformat(book->locale(), fmt::string_view(pattern.data(), pattern.size()), arguments));
+}
+
+}  // namespace creaseline
