@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "planning/backing.h"
 
+#include "base/worded.h"
+
 #include <algorithm>
 
 namespace creaseline {
@@ -56,7 +58,7 @@ void apply(BackingChoice& choice, const BackingRule& rule) {
                           rule.basis,
                           false,
                           {},
-                          "another cloth, or a design with other stitches on its area"});
+                          worded("another cloth, or a design with other stitches on its area")});
 }
 
 // A piece may be cut either way of the roll or sheet.

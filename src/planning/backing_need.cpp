@@ -10,6 +10,7 @@
 #include <map>
 #include <utility>
 
+#include "base/worded.h"
 #include "creaseline/planning/counting.h"
 
 namespace creaseline {
@@ -46,7 +47,8 @@ std::string rollText(double mm, const UnitChoice& units, Round round) {
   constexpr double kMmPerYard = 914.4;  // international yard and pound agreement, 1959
   const bool yards = units.length == LengthUnit::Inch;
   const double tenths = mm / (yards ? kMmPerYard : 1000.0) * 10.0;
-  return fmt::format("{:.1f} {}", round(tenths) / 10.0, yards ? "yd" : "m");
+  const double value = round(tenths) / 10.0;
+  return yards ? worded("{:.1f} yd", value) : worded("{:.1f} m", value);
 }
 
 // Pieces of one size from several runs are cut together.
@@ -71,8 +73,8 @@ void addSheets(BackingTotal& total, const BackingStock& stock,
     sheets += rowsFor(need.pieces, std::max<std::int64_t>(1, each));
   }
   total.enough = total.enough && sheets <= stock.sheets;
-  total.need = counted(static_cast<int>(sheets), "sheet", "sheets");
-  total.onHand = counted(stock.sheets, "sheet", "sheets");
+  total.need = counted(static_cast<int>(sheets), toBeWorded("sheet"), toBeWorded("sheets"));
+  total.onHand = counted(stock.sheets, toBeWorded("sheet"), toBeWorded("sheets"));
 }
 
 void addRoll(BackingTotal& total, const BackingStock& stock,
@@ -83,9 +85,10 @@ void addRoll(BackingTotal& total, const BackingStock& stock,
   }
   constexpr double kRounding = 1e-6;
   total.enough = mm <= stock.length.mm() + kRounding;
-  total.need = std::isinf(mm)
-                   ? "a wider roll"
-                   : rollText(mm, units, [](double v) { return std::ceil(v - 1e-9); }) + " of roll";
+  total.need =
+      std::isinf(mm)
+          ? worded("a wider roll")
+          : worded("{} of roll", rollText(mm, units, [](double v) { return std::ceil(v - 1e-9); }));
   total.onHand = rollText(stock.length.mm(), units, [](double v) { return std::floor(v + 1e-9); });
 }
 

@@ -5,6 +5,7 @@
 #include <initializer_list>
 #include <map>
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 #include "creaseline/shape/separation.h"
 #include "planning/placement.h"
@@ -133,9 +134,10 @@ std::string sideLabel(const PanelShape& panel, const PanelSide& side) {
   if (panel.name == PanelName::Flat) {
     const bool lateral = side.name == EdgeName::SideSeam || side.name == EdgeName::SideEdge ||
                          side.name == EdgeName::Fold;
-    return edgePhrase(side.name) + (!lateral           ? ""
-                                    : side.viewerRight ? " (viewer's right)"
-                                                       : " (viewer's left)");
+    const std::string edge = edgePhrase(side.name);
+    return !lateral           ? edge
+           : side.viewerRight ? worded("{} (viewer's right)", edge)
+                              : worded("{} (viewer's left)", edge);
   }
   if (isLeg(panel.name)) {
     return edgePhrase(side.name);  // each is there once
@@ -147,7 +149,8 @@ std::string sideLabel(const PanelShape& panel, const PanelSide& side) {
     return edgePhrase(side.name);
   }
   const bool wearerLeft = (panel.name == PanelName::Back) != side.viewerRight;
-  return edgePhrase(side.name) + (wearerLeft ? " (wearer's left)" : " (wearer's right)");
+  return wearerLeft ? worded("{} (wearer's left)", edgePhrase(side.name))
+                    : worded("{} (wearer's right)", edgePhrase(side.name));
 }
 
 std::vector<ClothCheck> checkCloth(const GarmentShape& garment, const PanelShape& panel,
@@ -163,8 +166,11 @@ std::vector<ClothCheck> checkCloth(const GarmentShape& garment, const PanelShape
   std::stable_sort(checks.begin(), checks.end(),
                    [](const ClothCheck& a, const ClothCheck& b) { return a.room < b.room; });
   if (outside > 0.0) {
-    checks.insert(checks.begin(),
-                  {"inside the " + panelPhrase(panel.name), Length::fromMm(-outside), {}, false});
+    checks.insert(checks.begin(), {worded("inside the {}", panelPhrase(panel.name)),
+                                   Length::fromMm(-outside),
+                                   {},
+                                   false,
+                                   true});
   }
   return checks;
 }

@@ -5,6 +5,9 @@
 #include <cmath>
 #include <vector>
 
+#include "base/worded.h"
+#include "creaseline/planning/wording.h"
+
 namespace creaseline {
 
 namespace {
@@ -19,9 +22,9 @@ Point asDrawn(Point direction, PanelName panel) {
 
 std::string sideWord(Point direction) {
   if (std::abs(direction.x) > std::abs(direction.y)) {
-    return direction.x < 0.0 ? "left" : "right";
+    return direction.x < 0.0 ? worded("left") : worded("right");
   }
-  return direction.y < 0.0 ? "top" : "bottom";
+  return direction.y < 0.0 ? worded("top") : worded("bottom");
 }
 
 std::vector<Point> bracketSides(BracketSide side) {
@@ -40,8 +43,8 @@ std::vector<Point> bracketSides(BracketSide side) {
   return {};
 }
 
-void addWith(std::string& text, const std::string& link, const std::string& part) {
-  text += (text.empty() ? "" : link) + part;
+void addTo(std::string& text, const std::string& part) {
+  text = text.empty() ? part : bothPhrase(text, part);
 }
 
 }  // namespace
@@ -66,7 +69,7 @@ Slack leastSlackAsDrawn(const Plan& plan, const SizeGroup& group) {
 std::string bracketAsDrawn(const Frame& frame, const PlacementPlan& plan) {
   std::string text;
   for (const Point side : bracketSides(frame.bracket)) {
-    addWith(text, " and ", sideWord(asDrawn(turned(side, plan.frame->turn), plan.panel)));
+    addTo(text, sideWord(asDrawn(turned(side, plan.frame->turn), plan.panel)));
   }
   return text;
 }
@@ -74,27 +77,27 @@ std::string bracketAsDrawn(const Frame& frame, const PlacementPlan& plan) {
 std::string frameOffsetAsDrawn(const PlacementPlan& plan, const UnitChoice& units) {
   const Point offset = asDrawn(plan.frame->centre - plan.placed.centre, plan.panel);
   std::string text;
-  const auto add = [&](double value, const char* less, const char* more) {
-    const Length length = Length::fromMm(value);
-    if (roundToMark(length, units) != Length()) {
-      addWith(text, " and ", formatLength(abs(length), units) + (value < 0.0 ? less : more));
-    }
-  };
-  add(offset.y, " above", " below");
-  add(offset.x, " left of", " right of");
-  return text.empty() ? text : text + " the design's centre";
+  const Length down = Length::fromMm(offset.y);
+  const Length right = Length::fromMm(offset.x);
+  if (roundToMark(down, units) != Length()) {
+    const std::string distance = formatLength(abs(down), units);
+    text = down < Length() ? worded("{} above", distance) : worded("{} below", distance);
+  }
+  if (roundToMark(right, units) != Length()) {
+    const std::string distance = formatLength(abs(right), units);
+    addTo(text,
+          right < Length() ? worded("{} left of", distance) : worded("{} right of", distance));
+  }
+  return text.empty() ? text : worded("{} the design's centre", text);
 }
 
 std::string designInFramePhrase(const PlacementPlan& plan) {
   const Angle turn = plan.placed.panelTurn - plan.frame->turn;
   if (turn == Angle()) {
-    return "not turned against the frame";
+    return worded("not turned against the frame");
   }
-  std::string text = "turned by " + formatAngle(turn < Angle() ? -turn : turn);
-  if (turn == Angle::fromDegrees(180.0)) {
-    return text;
-  }
-  return text + (turn < Angle() ? " anticlockwise" : " clockwise");
+  return worded("turned by {}",
+                turn == Angle::fromDegrees(180.0) ? formatAngle(turn) : wayPhrase(turn));
 }
 
 }  // namespace creaseline

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "planning/fewest_frames.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 #include <map>
 #include <set>
 #include <tuple>
 
+#include "base/worded.h"
 #include "creaseline/planning/counting.h"
 #include "planning/set_cover.h"
 
@@ -92,12 +92,12 @@ std::string listed(const std::vector<FrameId>& frames, const Shop& shop) {
 }
 
 std::string usesText(const Uses& uses, const Shop& shop) {
-  std::string text;
+  std::vector<std::string> texts;
   for (const auto& [frame, garments] : uses) {
-    text += fmt::format("{}{} for {}", text.empty() ? "" : ", ", nameOf(frame, shop),
-                        counted(garments, "hooping", "hoopings"));
+    texts.push_back(worded("{} for {}", nameOf(frame, shop),
+                           counted(garments, toBeWorded("hooping"), toBeWorded("hoopings"))));
   }
-  return text;
+  return fmt::format("{}", fmt::join(texts, ", "));
 }
 
 }  // namespace
@@ -131,7 +131,7 @@ std::optional<Finding> fewestFrames(const Order& order, const Shop& shop, const 
   finding.code = FindingCode::FewerFramesWouldDo;
   finding.line = lines.front();
   finding.wholeOrder = true;
-  finding.place = "the whole order";
+  finding.place = worded("the whole order");
   Order changed = order;
   changed.frames = change.frames;
   changed.lines.clear();
@@ -145,13 +145,18 @@ std::optional<Finding> fewestFrames(const Order& order, const Shop& shop, const 
   Uses then;
   addUses(then, planned, lines);
   addUses(then, again);
+  const std::string inFrames =
+      counted(static_cast<int>(uses.size()), toBeWorded("frame"), toBeWorded("frames"));
   finding.text =
-      fmt::format("planned in {}; {} would serve every placement as well, {}",
-                  counted(static_cast<int>(uses.size()), "frame", "frames"), cover->chosen.size(),
-                  cover->proved() ? "and no fewer would"
-                                  : fmt::format("and no fewer than {} can", cover->atLeast));
+      cover->proved()
+          ? worded("planned in {}; {} would serve every placement as well, and no fewer would",
+                   inFrames, cover->chosen.size())
+          : worded(
+                "planned in {}; {} would serve every placement as well, and no fewer than {} "
+                "can",
+                inFrames, cover->chosen.size(), cover->atLeast);
   finding.remedies.push_back({change,
-                              fmt::format("sew the whole order in {}", listed(change.frames, shop)),
+                              worded("sew the whole order in {}", listed(change.frames, shop)),
                               usesText(then, shop), Length()});
   return finding;
 }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "planning/fewest_sizes.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 #include <cmath>
 
+#include "base/worded.h"
 #include "creaseline/planning/counting.h"
 #include "creaseline/planning/wording.h"
 #include "planning/placement.h"
@@ -94,7 +94,7 @@ class SizeRange {
     for (const Served& garment : failing_) {
       finding.sizes.push_back(garment.request.size);
     }
-    finding.text = "one size of the design will not serve all: " + servesText(groups);
+    finding.text = worded("one size of the design will not serve all: {}", servesText(groups));
     offerKeeping(finding, groups);
     offerFewest(finding, groups.size() + (asAsked_.empty() ? 0 : 1));
     if (finding.remedies.empty()) {
@@ -116,36 +116,38 @@ class SizeRange {
   }
 
   [[nodiscard]] std::string width(double factor) const {
-    return formatLength(first().design->width * (first().placement.scale * factor),
-                        workshop_.shop->units) +
-           " wide";
+    return worded("{} wide",
+                  formatLength(first().design->width * (first().placement.scale * factor),
+                               workshop_.shop->units));
   }
 
   [[nodiscard]] std::string servesText(const std::vector<SizeScale>& groups) const {
-    std::string text;
+    std::vector<std::string> texts;
     if (!asAsked_.empty()) {
-      text = fmt::format("as asked it serves {}; ", named(asAsked_));
+      texts.push_back(worded("as asked it serves {}", named(asAsked_)));
     }
     for (const SizeScale& group : groups) {
-      text += fmt::format("{}{} ({:.0f} %) serves {}", &group == groups.data() ? "" : "; ",
-                          width(group.factor), group.factor * 100.0, named(group.sizes));
+      texts.push_back(worded("{} ({:.0f} %) serves {}", width(group.factor), group.factor * 100.0,
+                             named(group.sizes)));
     }
     if (!hopeless_.empty()) {
-      text += fmt::format("; none serves {}", named(hopeless_));
+      texts.push_back(worded("none serves {}", named(hopeless_)));
     }
-    return text;
+    return fmt::format("{}", fmt::join(texts, "; "));
   }
 
   [[nodiscard]] std::string madeText(const std::vector<SizeScale>& groups, bool alsoAsIs) const {
     const std::size_t count = groups.size() + (alsoAsIs ? 1 : 0);
-    std::string text =
-        fmt::format("have {} of the design made: {}",
-                    counted(static_cast<int>(count), "size", "sizes"), alsoAsIs ? "as it is" : "");
-    for (const SizeScale& group : groups) {
-      text += fmt::format("{}{} for {}", &group == groups.data() && !alsoAsIs ? "" : ", ",
-                          width(group.factor), named(group.sizes));
+    std::vector<std::string> texts;
+    if (alsoAsIs) {
+      texts.push_back(worded("as it is"));
     }
-    return text;
+    for (const SizeScale& group : groups) {
+      texts.push_back(worded("{} for {}", width(group.factor), named(group.sizes)));
+    }
+    return worded("have {} of the design made: {}",
+                  counted(static_cast<int>(count), toBeWorded("size"), toBeWorded("sizes")),
+                  fmt::format("{}", fmt::join(texts, ", ")));
   }
 
   // What serves as asked stays as asked.
@@ -173,7 +175,7 @@ class SizeRange {
     auto remedy = RemedyTrial(problem, workshop_)
                       .remedy(DesignSizesChange{std::move(groups)}, std::move(text));
     if (remedy) {
-      remedy->result = fmt::format("{} then plan without a stop", named(finding.sizes));
+      remedy->result = worded("{} then plan without a stop", named(finding.sizes));
       finding.remedies.push_back(std::move(*remedy));
     }
   }

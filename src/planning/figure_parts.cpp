@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "planning/figure_parts.h"
 
+#include "base/worded.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -201,7 +203,7 @@ std::string linePhrase(const FigureContext& context, std::size_t line) {
   const OrderLine& ordered = context.order.lines[line];
   const Blank* blank = context.order.blank(ordered.blank);
   std::string text =
-      fmt::format("line {}, {}", ordered.id, blank != nullptr ? blank->name : ordered.blank.text());
+      worded("line {}, {}", ordered.id, blank != nullptr ? blank->name : ordered.blank.text());
   if (!ordered.colour.empty()) {
     text += ", " + ordered.colour;
   }

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "planning/findings.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 #include <tuple>
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 #include "planning/fewest_sizes.h"
 #include "planning/remedies.h"
@@ -71,8 +71,8 @@ Finding makeFinding(const Gathered& gathered, const std::vector<Observed>& sizes
     }
   }
   if (gathered.differs) {
-    finding.text +=
-        fmt::format(" (size {}, the worst)", sizes[gathered.worstSize].request.size.text());
+    finding.text = worded("{} (size {}, the worst)", finding.text,
+                          sizes[gathered.worstSize].request.size.text());
   }
   finding.place = placeOf(first, finding, workshop);
   if (checkRemedies) {
@@ -86,9 +86,10 @@ Finding makeFinding(const Gathered& gathered, const std::vector<Observed>& sizes
 std::string findingPlace(const OrderLine& line, const Blank& blank, const LocationId& at,
                          const std::vector<SizeName>& sizes, const Rules& rules) {
   const Location* location = rules.location(at);
-  return fmt::format("line {}, {}, {}, {} {}", line.id, blank.name,
-                     location == nullptr ? at.text() : location->name,
-                     sizes.size() == 1 ? "size" : "sizes", sizesPhrase(sizes, blank.chart));
+  const std::string& where = location == nullptr ? at.text() : location->name;
+  const std::string which = sizesPhrase(sizes, blank.chart);
+  return sizes.size() == 1 ? worded("line {}, {}, {}, size {}", line.id, blank.name, where, which)
+                           : worded("line {}, {}, {}, sizes {}", line.id, blank.name, where, which);
 }
 
 std::vector<Finding> gatherFindings(const std::vector<Observed>& sizes, const Workshop& workshop,

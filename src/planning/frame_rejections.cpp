@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "planning/frame_rejections.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 
 namespace creaseline {
@@ -25,14 +25,15 @@ FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const Unit
   if (wide > 0.0 || high > 0.0) {
     const bool byWidth = wide >= high;
     rejection.missing = Length::fromMm(std::max(wide, high));
-    rejection.what = fmt::format("{} too {} for the design with the foot's clearance",
-                                 shortfall(rejection.missing, units), byWidth ? "narrow" : "low");
+    const std::string by = shortfall(rejection.missing, units);
+    rejection.what = byWidth ? worded("{} too narrow for the design with the foot's clearance", by)
+                             : worded("{} too low for the design with the foot's clearance", by);
   } else {
     // With the design in the middle, which for a frame is where it would be tried.
     const double depth = frame.opening.depth(hull, -box.centre());
     rejection.missing = Length::fromMm(std::max(0.0, -depth));
     rejection.what =
-        fmt::format("its corners cut the design by {}", shortfall(rejection.missing, units));
+        worded("its corners cut the design by {}", shortfall(rejection.missing, units));
   }
   return rejection;
 }
@@ -45,9 +46,11 @@ FrameRejection meetsGarment(const PreparedFrame& frame, const Meeting& worst, bo
                            Length::fromMm(worst.depth),
                            {},
                            0.0};
+  const std::string by = shortfall(rejection.missing, units);
   rejection.what =
-      fmt::format("its body meets the {} by {}{}", worst.what, shortfall(rejection.missing, units),
-                  hasPlay ? ", even shifted as far as the design allows" : "");
+      hasPlay ? worded("its body meets the {} by {}, even shifted as far as the design allows",
+                       worst.what, by)
+              : worded("its body meets the {} by {}", worst.what, by);
   return rejection;
 }
 
@@ -68,19 +71,16 @@ std::optional<TooWide> tooWideForOpenings(const PreparedFrame& frame, const Pane
 
 FrameRejection cannotEnter(const PreparedFrame& frame, const TooWide& tooWide,
                            const UnitChoice& units) {
-  return {
-      frame.frame->id,
-      frame.turn,
-      FrameTest::PassesOpening,
-      tooWide.by,
-      fmt::format("its ring is {} wider than {}", shortfall(tooWide.by, units), tooWide.opening),
-      0.0};
+  return {frame.frame->id,
+          frame.turn,
+          FrameTest::PassesOpening,
+          tooWide.by,
+          worded("its ring is {} wider than {}", shortfall(tooWide.by, units), tooWide.opening),
+          0.0};
 }
 
 std::string turnPhrase(Angle turn) {
-  return fmt::format("; turned on the garment by {} {} it would hold the design",
-                     formatAngle(turn < Angle() ? -turn : turn),
-                     turn < Angle() ? "counter-clockwise" : "clockwise");
+  return worded("turned on the garment by {} it would hold the design", wayPhrase(turn));
 }
 
 }  // namespace creaseline

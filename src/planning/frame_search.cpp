@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "planning/frame_search.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 #include <cmath>
 #include <tuple>
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 #include "planning/frame_rejections.h"
 #include "planning/seat.h"
@@ -128,21 +128,40 @@ bool quarterTurned(const Candidate& candidate) {
   return candidate.choice.turn.millidegrees() % 180'000 != 0;
 }
 
-constexpr const char* kChangesFrames = "other frames in the shop or named in the order";
+std::string changesFrames() {
+  return worded("other frames in the shop or named in the order");
+}
 
 // The best candidate is turned although another way of lying holds the design: say why.
 void explainTurn(std::vector<Candidate>& candidates) {
   if (!candidates.empty() && quarterTurned(candidates.front()) &&
       !std::all_of(candidates.begin(), candidates.end(), quarterTurned)) {
     candidates.front().choice.reasons.push_back(
-        {"turned on the garment for the sake of room: not turned, no frame leaves enough for the "
-         "shop's hooping error",
+        {worded("turned on the garment for the sake of room: not turned, no frame leaves enough "
+                "for the shop's hooping error"),
          {},
-         "ranking of frames",
+         worded("ranking of frames"),
          false,
          {},
-         kChangesFrames});
+         changesFrames()});
   }
+}
+
+std::string roomText(const FrameChoice& choice, const HoopingError& own, Point centre,
+                     const UnitChoice& units) {
+  const std::string room =
+      worded("room {} to the nearest side, {} sideways and along at once, {} any way, {} turned",
+             roomPhrase(choice.slack.least(), units),
+             roomPhrase(Length::fromMm(choice.room.squareAround(centre)), units),
+             roomPhrase(Length::fromMm(choice.room.discAround(centre)), units),
+             formatAngle(choice.slack.turn));
+  const std::string error = worded("{} sideways, {} along, {}", formatLength(own.sideways, units),
+                                   formatLength(own.along, units), formatAngle(own.turn));
+  return choice.bearsError
+             ? worded("{}; the shop's hooping error is {}, and all together can be made good", room,
+                      error)
+             : worded("{}; the shop's hooping error is {}, and all together cannot be made good",
+                      room, error);
 }
 
 void giveReasons(std::vector<Candidate>& accepted, const Workshop& workshop, Point centre) {
@@ -150,41 +169,31 @@ void giveReasons(std::vector<Candidate>& accepted, const Workshop& workshop, Poi
   for (Candidate& candidate : accepted) {
     FrameChoice& choice = candidate.choice;
     choice.reasons.push_back(
-        {fmt::format("room {} to the nearest side, {} sideways and along at once, {} any way, {} "
-                     "turned; the shop's hooping error is {} sideways, {} along, {}, and all "
-                     "together {} be made good",
-                     roomPhrase(choice.slack.least(), units),
-                     roomPhrase(Length::fromMm(choice.room.squareAround(centre)), units),
-                     roomPhrase(Length::fromMm(choice.room.discAround(centre)), units),
-                     formatAngle(choice.slack.turn),
-                     formatLength(workshop.figures.hoopingError.sideways, units),
-                     formatLength(workshop.figures.hoopingError.along, units),
-                     formatAngle(workshop.figures.hoopingError.turn),
-                     choice.bearsError ? "can" : "cannot"),
+        {roomText(choice, workshop.figures.hoopingError, centre, units),
          {},
          workshop.figures.hoopingError.basis,
          false,
          {},
-         "hoopings that the shop measures or its own judgement of its error"});
+         worded("hoopings that the shop measures or its own judgement of its error")});
     const Reasons errors = stackUpReasons(workshop, choice.slack);
     choice.reasons.insert(choice.reasons.end(), errors.begin(), errors.end());
     if (!choice.bodyNearest.empty()) {
-      choice.reasons.push_back({fmt::format("room between its body and the {}: {}",
-                                            choice.bodyNearest, roomPhrase(choice.bodyRoom, units)),
+      choice.reasons.push_back({worded("room between its body and the {}: {}", choice.bodyNearest,
+                                       roomPhrase(choice.bodyRoom, units)),
                                 {},
-                                "measured on the drawn panel",
+                                worded("measured on the drawn panel"),
                                 false,
                                 {},
-                                "another frame or another place"});
+                                worded("another frame or another place")});
     }
     if (choice.bearsError && &candidate == &accepted.front() && accepted.size() > 1) {
       choice.reasons.push_back(
-          {"of the frames that hold it with enough room it needs the least backing",
+          {worded("of the frames that hold it with enough room it needs the least backing"),
            {},
-           "ranking of frames",
+           worded("ranking of frames"),
            false,
            {},
-           kChangesFrames});
+           changesFrames()});
     }
   }
 }
@@ -219,7 +228,7 @@ void nameTurns(FrameSearch& search, const Workshop& workshop, const Ring& hull) 
       continue;
     }
     if (const auto turn = turnThatHolds(*frame, hull)) {
-      rejection.what += turnPhrase(*turn);
+      rejection.what += "; " + turnPhrase(*turn);
     }
   }
 }
@@ -291,17 +300,19 @@ void tryFrame(FrameSearch& search, std::vector<Candidate>& candidates, const Pre
               const Ring& hull, const Box& box, Point centre, const PanelShape& panel,
               const Workshop& workshop, bool explain) {
   const UnitChoice& units = workshop.shop->units;
-  const auto ruleOut = [&](FrameTest test, const char* what) {
+  const auto ruleOut = [&](FrameTest test, std::string_view what) {
     if (explain) {
-      keepNearestMiss(search.rejections, {frame.frame->id, frame.turn, test, {}, what, 0.0});
+      keepNearestMiss(search.rejections,
+                      {frame.frame->id, frame.turn, test, {}, inLanguage(what), 0.0});
     }
   };
   if (frame.leftOut) {
-    ruleOut(FrameTest::NamedByOrder, "the order names other frames");
+    ruleOut(FrameTest::NamedByOrder, toBeWorded("the order names other frames"));
     return;
   }
   if (!meantFor(*frame.frame, panel.name)) {
-    ruleOut(FrameTest::MeantForPanel, "the shop does not use it on this part of a garment");
+    ruleOut(FrameTest::MeantForPanel,
+            toBeWorded("the shop does not use it on this part of a garment"));
     return;
   }
   constexpr double kTouching = 1e-6;  // the box only spares work; the opening decides

@@ -20,6 +20,7 @@
 #include <cmath>
 #include <stdexcept>
 
+#include "base/worded.h"
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 #include "planning/figure_parts.h"
@@ -139,11 +140,11 @@ class GaugeLayout {
   }
 
   [[nodiscard]] std::string curveLabel(const SharedCurve& curve) const {
-    return "cut here for " + figure::sizesOf(context_, curve.placements);
+    return worded("cut here for {}", figure::sizesOf(context_, curve.placements));
   }
 
   [[nodiscard]] std::string edgeWord() const {
-    return strip_.edge == EdgeName::Armhole ? "armhole seam" : edgePhrase(strip_.edge);
+    return strip_.edge == EdgeName::Armhole ? worded("armhole seam") : edgePhrase(strip_.edge);
   }
 
   [[nodiscard]] std::string crossLabel(const SharedCross& cross) const {
@@ -230,22 +231,21 @@ class GaugeLayout {
     TextBlock block;
     figure::addParagraph(block, gaugeTitle(context_, strip_), width, true);
     figure::addParagraph(
-        block,
-        fmt::format("order {}, {}", context_.order.id, figure::linePhrase(context_, strip_.line)),
+        block, worded("order {}, {}", context_.order.id, figure::linePhrase(context_, strip_.line)),
         width);
     figure::addParagraph(block,
-                         fmt::format("Lay the edge to the {}, the dash-dotted line on {}; mark "
-                                     "the centre through the cross.",
-                                     edgeWord(), centreLinePhrase(first_)),
+                         worded("Lay the edge to the {}, the dash-dotted line on {}; mark "
+                                "the centre through the cross.",
+                                edgeWord(), centreLinePhrase(first_)),
                          width);
     if (content_.curves.size() > 1) {
       figure::addParagraph(
           block,
-          fmt::format("Cut first for {}; when those are done, cut on along the next line.",
-                      figure::sizesOf(context_, content_.curves.front().placements)),
+          worded("Cut first for {}; when those are done, cut on along the next line.",
+                 figure::sizesOf(context_, content_.curves.front().placements)),
           width);
     }
-    figure::addParagraph(block, "Print on card.", width);
+    figure::addParagraph(block, worded("Print on card."), width);
     for (const std::string& text : gaugeAssumptions(context_, strip_)) {
       figure::addParagraph(block, text, width, true);
     }

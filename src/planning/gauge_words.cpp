@@ -1,9 +1,8 @@
 // SPDX-License-Identifier: MIT
 // What a gauge says: its name, and what it rests on that nobody measured.
-#include <fmt/format.h>
-
 #include <algorithm>
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 #include "planning/figure_parts.h"
 #include "planning/gauge_parts.h"
@@ -86,24 +85,25 @@ std::string gaugeTitle(const FigureContext& context, const GaugeStrip& strip) {
   std::string name;
   switch (strip.edge) {
     case EdgeName::FaceEdge:
-      name = "Hood gauge";
+      name = worded("Hood gauge");
       break;
     case EdgeName::CuffEdge:
     case EdgeName::Armhole:
-      name = fmt::format("Sleeve gauge, {}, from the {}", panelPhrase(strip.panel),
-                         strip.edge == EdgeName::CuffEdge ? "cuff" : "shoulder");
+      name = strip.edge == EdgeName::CuffEdge
+                 ? worded("Sleeve gauge, {}, from the cuff", panelPhrase(strip.panel))
+                 : worded("Sleeve gauge, {}, from the shoulder", panelPhrase(strip.panel));
       break;
     case EdgeName::Hem:
-      name = "Hem gauge, " + panelPhrase(strip.panel);
+      name = worded("Hem gauge, {}", panelPhrase(strip.panel));
       break;
     case EdgeName::TopEdge:
-      name = "Edge gauge, " + panelPhrase(strip.panel) + ", from the top";
+      name = worded("Edge gauge, {}, from the top", panelPhrase(strip.panel));
       break;
     case EdgeName::WaistSeam:
-      name = "Waist gauge, " + panelPhrase(strip.panel);
+      name = worded("Waist gauge, {}", panelPhrase(strip.panel));
       break;
     default:
-      name = "Collar gauge, " + panelPhrase(strip.panel);
+      name = worded("Collar gauge, {}", panelPhrase(strip.panel));
       break;
   }
   return name + ": " + figure::sizesOf(context, strip.placements);
@@ -139,9 +139,9 @@ std::vector<std::string> gaugeAssumptions(const FigureContext& context, const Ga
   }
   std::vector<std::string> texts;
   for (const Assumption& entry : assumptions) {
-    texts.push_back(fmt::format("{} assumed ({}): check against the garment",
-                                measurePhrase(entry.measure),
-                                figure::sizesOf(context, entry.placements)));
+    texts.push_back(worded("{} assumed ({}): check against the garment",
+                           measurePhrase(entry.measure),
+                           figure::sizesOf(context, entry.placements)));
   }
   return texts;
 }

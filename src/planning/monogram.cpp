@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "planning/monogram.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 #include <array>
+
+#include "base/worded.h"
 
 namespace creaseline {
 namespace {
@@ -36,19 +37,33 @@ std::string firstLetter(const std::string& name) {
 }
 
 std::string partPhrase(NamePart part) {
-  return part == NamePart::Surname ? "surname" : std::string(nameOf(part)) + " name";
+  switch (part) {
+    case NamePart::First:
+      return worded("first name");
+    case NamePart::Middle:
+      return worded("middle name");
+    case NamePart::Surname:
+      break;
+  }
+  return worded("surname");
 }
 
 }  // namespace
 
 std::string stylePhrase(MonogramStyle style) {
-  return style == MonogramStyle::LargerCentre ? "a larger centre letter" : "equal letters";
+  return style == MonogramStyle::LargerCentre ? worded("a larger centre letter")
+                                              : worded("equal letters");
 }
 
 MonogramLetters monogramLetters(const Monogram& monogram, const Rules& rules) {
   if (!monogram.wish.empty()) {
     return {monogram.wish,
-            {"letters as the customer wishes them", {}, "order", false, {}, "the design's names"}};
+            {worded("letters as the customer wishes them"),
+             {},
+             worded("order"),
+             false,
+             {},
+             worded("the design's names")}};
   }
   const MonogramRule& rule =
       *std::find_if(rules.monograms.begin(), rules.monograms.end(),
@@ -62,12 +77,12 @@ MonogramLetters monogramLetters(const Monogram& monogram, const Rules& rules) {
       order += (order.empty() ? "" : ", ") + partPhrase(part);
     }
   }
-  made.reason = {fmt::format("with {}, from the left as read: {}", stylePhrase(rule.style), order),
+  made.reason = {worded("with {}, from the left as read: {}", stylePhrase(rule.style), order),
                  rule.id,
                  rule.basis,
                  false,
                  {},
-                 "the customer's wish, said in the design"};
+                 worded("the customer's wish, said in the design")};
   return made;
 }
 

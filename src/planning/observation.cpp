@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "planning/observation.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 
+#include "base/worded.h"
 #include "creaseline/planning/counting.h"
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
@@ -57,7 +57,7 @@ class Observer {
   }
 
   std::vector<Observation> inParts(const std::vector<PlacementPlan>& parts) {
-    std::string joins;
+    std::vector<std::string> joins;
     Length crossed;
     for (const PlacementPlan& plan : parts) {
       for (const PartJoin& join : plan.part->joins) {
@@ -66,17 +66,14 @@ class Observer {
         }
       }
       if (plan.part->number > 1) {
-        joins += fmt::format("{} part {} on {}", joins.empty() ? "" : ",", plan.part->number,
-                             alignedMarksPhrase(*plan.part));
+        joins.push_back(worded("part {} on {}", plan.part->number, alignedMarksPhrase(*plan.part)));
       }
     }
     say(Severity::Watch, FindingCode::SewnInParts, {},
-        fmt::format("no frame holds the whole design: it is sewn in {} that {}; align{}",
-                    counted(static_cast<int>(parts.size()), "hooping", "hoopings"),
-                    crossed == Length() ? "meet where there is no sewing"
-                                        : "meet across " + text(crossed) + " of sewing",
-                    joins),
-        "sewing crossed", crossed);
+        inPartsText(
+            counted(static_cast<int>(parts.size()), toBeWorded("hooping"), toBeWorded("hoopings")),
+            crossed, fmt::format("{}", fmt::join(joins, ", "))),
+        toBeWorded("sewing crossed"), crossed);
     return std::move(found_);
   }
 
@@ -84,13 +81,26 @@ class Observer {
   [[nodiscard]] std::string text(Length length) const { return formatLength(length, units_); }
 
   void say(Severity severity, FindingCode code, std::string subject, std::string sentence,
-           const std::string& number = {}, Length amount = {}) {
+           std::string_view number = {}, Length amount = {}) {
     std::vector<Number> numbers;
     if (!number.empty()) {
-      numbers.push_back({number, amount});
+      numbers.push_back({std::string(number), amount});
     }
     found_.push_back(
         {severity, code, std::move(subject), std::move(sentence), amount, std::move(numbers)});
+  }
+
+  [[nodiscard]] std::string inPartsText(const std::string& hoopings, Length crossed,
+                                        const std::string& joins) const {
+    return crossed == Length()
+               ? worded(
+                     "no frame holds the whole design: it is sewn in {} that meet where there "
+                     "is no sewing; align {}",
+                     hoopings, joins)
+               : worded(
+                     "no frame holds the whole design: it is sewn in {} that meet across {} of "
+                     "sewing; align {}",
+                     hoopings, text(crossed), joins);
   }
 
   void missingRule() {
@@ -98,9 +108,9 @@ class Observer {
     const bool lacksPanel =
         location != nullptr && request_.garment->panel(location->panel) == nullptr;
     say(Severity::Stop, FindingCode::NoRule, {},
-        lacksPanel ? fmt::format("this garment has no {}", panelPhrase(location->panel))
-                   : fmt::format("no rule places a design at {} on this garment in this size",
-                                 request_.placement.location.text()));
+        lacksPanel ? worded("this garment has no {}", panelPhrase(location->panel))
+                   : worded("no rule places a design at {} on this garment in this size",
+                            request_.placement.location.text()));
   }
 
   void drop() {
@@ -108,18 +118,18 @@ class Observer {
     if (rule_->from == Landmark::PieceMiddle || rule_->from == Landmark::BorderMiddle) {
       distance = abs(distance);  // a middle is left upwards as well as downwards
     }
-    const std::string what = rule_->anchor == Anchor::NearEdge ? "design" : "design's centre";
+    const std::string what =
+        rule_->anchor == Anchor::NearEdge ? worded("the design") : worded("the design's centre");
     if (distance < rule_->least) {
       say(Severity::Stop, FindingCode::BelowLeastDrop, {},
-          fmt::format("the {} is {} {}, {} less than the least {}", what, text(distance),
-                      landmarkPhrase(rule_->from), text(rule_->least - distance),
-                      text(rule_->least)),
-          "too near by", rule_->least - distance);
+          worded("{} is {} {}, {} less than the least {}", what, text(distance),
+                 landmarkPhrase(rule_->from), text(rule_->least - distance), text(rule_->least)),
+          toBeWorded("too near by"), rule_->least - distance);
     } else if (distance > rule_->most) {
       say(Severity::Watch, FindingCode::BeyondMostDrop, {},
-          fmt::format("the {} is {} {}, {} more than the usual most of {}", what, text(distance),
-                      landmarkPhrase(rule_->from), text(distance - rule_->most), text(rule_->most)),
-          "too far by", distance - rule_->most);
+          worded("{} is {} {}, {} more than the usual most of {}", what, text(distance),
+                 landmarkPhrase(rule_->from), text(distance - rule_->most), text(rule_->most)),
+          toBeWorded("too far by"), distance - rule_->most);
     }
   }
 
@@ -128,13 +138,12 @@ class Observer {
     const Length wider = widerThanPanel(panel, plan_.placed.bounds);
     if (wider > Length()) {
       say(Severity::Stop, FindingCode::WiderThanPanel, {},
-          fmt::format("the design is {} wider than the {}", text(wider), panelPhrase(panel.name)),
-          "wider by", wider);
+          worded("the design is {} wider than the {}", text(wider), panelPhrase(panel.name)),
+          toBeWorded("wider by"), wider);
     }
-    const bool inside =
-        std::none_of(plan_.cloth.begin(), plan_.cloth.end(), [](const ClothCheck& check) {
-          return check.against.starts_with("inside ") && check.room < Length();
-        });
+    const bool inside = std::none_of(
+        plan_.cloth.begin(), plan_.cloth.end(),
+        [](const ClothCheck& check) { return check.outside && check.room < Length(); });
     for (const ClothCheck& check : plan_.cloth) {
       oneCheck(check, inside, wider > Length());
     }
@@ -142,44 +151,48 @@ class Observer {
 
   void oneCheck(const ClothCheck& check, bool inside, bool wider) {
     const bool edge = check.least > Length();
-    if (check.against.starts_with("inside ")) {
+    if (check.outside) {
       if (!wider) {
         say(Severity::Stop, FindingCode::OutsidePanel, {},
-            fmt::format("the design is not {}: it reaches {} beyond the edge", check.against,
-                        text(-check.room)),
-            "beyond by", -check.room);
+            worded("the design is not {}: it reaches {} beyond the edge", check.against,
+                   text(-check.room)),
+            toBeWorded("beyond by"), -check.room);
       }
     } else if (!edge && check.room < Length()) {
       say(Severity::Stop, FindingCode::MeetsKeepOut, check.against,
-          fmt::format("the design lies on the {} by {}", check.against, text(-check.room)),
-          "over by", -check.room);
+          worded("the design lies on the {} by {}", check.against, text(-check.room)),
+          toBeWorded("over by"), -check.room);
     } else if (edge && inside && check.room < check.least) {
       say(Severity::Watch, FindingCode::NearSeam, check.against,
-          fmt::format("the design is only {} from the {}; {} is wanted",
-                      text(std::max(check.room, Length())), check.against, text(check.least)),
-          "short by", check.least - check.room);
+          worded("the design is only {} from the {}; {} is wanted",
+                 text(std::max(check.room, Length())), check.against, text(check.least)),
+          toBeWorded("short by"), check.least - check.room);
     }
   }
 
   void usualSize() {
     const Length width = Length::fromMm(plan_.placed.bounds.width());
     const Length height = Length::fromMm(plan_.placed.bounds.height());
-    const auto over = [this](Length value, const std::optional<Length>& limit,
-                             const std::string& adjective) {
-      if (limit && value > *limit) {
-        say(Severity::Watch, FindingCode::BeyondUsualSize, adjective,
-            fmt::format("the design is {} {}, {} more than usual here", text(value), adjective,
-                        text(value - *limit)),
-            "over the usual by", value - *limit);
-      }
+    const auto over = [this](Length value, Length limit, std::string subject,
+                             std::string sentence) {
+      say(Severity::Watch, FindingCode::BeyondUsualSize, std::move(subject), std::move(sentence),
+          toBeWorded("over the usual by"), value - limit);
     };
-    over(width, rule_->mostWidth, "wide");
-    over(height, rule_->mostHeight, "high");
+    if (rule_->mostWidth && width > *rule_->mostWidth) {
+      over(width, *rule_->mostWidth, "wide",
+           worded("the design is {} wide, {} more than usual here", text(width),
+                  text(width - *rule_->mostWidth)));
+    }
+    if (rule_->mostHeight && height > *rule_->mostHeight) {
+      over(height, *rule_->mostHeight, "high",
+           worded("the design is {} high, {} more than usual here", text(height),
+                  text(height - *rule_->mostHeight)));
+    }
     if (rule_->leastWidth && width < *rule_->leastWidth) {
       say(Severity::Note, FindingCode::BeyondUsualSize, "narrow",
-          fmt::format("the design is {} wide, {} less than usual here", text(width),
-                      text(*rule_->leastWidth - width)),
-          "under the usual by", *rule_->leastWidth - width);
+          worded("the design is {} wide, {} less than usual here", text(width),
+                 text(*rule_->leastWidth - width)),
+          toBeWorded("under the usual by"), *rule_->leastWidth - width);
     }
   }
 
@@ -188,8 +201,8 @@ class Observer {
     for (const LayerBehind* layer : kind->layersBehind(plan_.panel)) {
       if (layer->watch) {
         say(Severity::Watch, FindingCode::LayerBehindPanel, layer->name,
-            fmt::format("behind the {} lies {}, and must not be sewn in: {}",
-                        panelPhrase(plan_.panel), layer->name, layer->step));
+            worded("behind the {} lies {}, and must not be sewn in: {}", panelPhrase(plan_.panel),
+                   layer->name, layer->step));
       }
     }
   }
@@ -205,10 +218,10 @@ class Observer {
       Monogram other = *said;
       other.style = *drawn;
       say(Severity::Watch, FindingCode::MonogramDrawnOtherwise, {},
-          fmt::format("said to be of {}, but drawn with {}: the letters would be {} then, not {}",
-                      stylePhrase(said->style), stylePhrase(*drawn),
-                      monogramLetters(other, *workshop_.rules).letters,
-                      monogramLetters(*said, *workshop_.rules).letters));
+          worded("said to be of {}, but drawn with {}: the letters would be {} then, not {}",
+                 stylePhrase(said->style), stylePhrase(*drawn),
+                 monogramLetters(other, *workshop_.rules).letters,
+                 monogramLetters(*said, *workshop_.rules).letters));
     }
   }
 
@@ -238,37 +251,55 @@ class Observer {
   void noFrame(const std::string& notSplit) {
     if (const FrameRejection* meets = nearestMiss(byGarment)) {
       say(Severity::Stop, FindingCode::FrameMeetsGarment, {},
-          fmt::format("no frame that holds the design can sit here; nearest is {}: {}",
-                      nameOfFrame(meets->frame), meets->what),
-          "meets by", meets->missing);
+          worded("no frame that holds the design can sit here; nearest is {}: {}",
+                 nameOfFrame(meets->frame), meets->what),
+          toBeWorded("meets by"), meets->missing);
       return;
     }
     const FrameRejection* small =
         nearestMiss([](const FrameRejection& r) { return r.test == FrameTest::HoldsDesign; });
     if (small == nullptr) {
       say(Severity::Stop, FindingCode::NoFrameSuits, {},
-          fmt::format("the shop uses none of its frames on a {}", panelPhrase(plan_.panel)));
+          worded("the shop uses none of its frames on a {}", panelPhrase(plan_.panel)));
       return;
     }
+    const std::string text = worded(
+        "too large for every frame; nearest is {}: {}; the largest that a frame holds is "
+        "{} % of this size",
+        nameOfFrame(small->frame), small->what, static_cast<int>(plan_.largestScale * 100.0));
     say(Severity::Stop, FindingCode::TooLargeForEveryFrame, {},
-        fmt::format("too large for every frame; nearest is {}: {}; the largest that a frame holds "
-                    "is {} % of this size{}",
-                    nameOfFrame(small->frame), small->what,
-                    static_cast<int>(plan_.largestScale * 100.0),
-                    notSplit.empty() ? "" : "; not in several hoopings either: " + notSplit),
-        "too large by", small->missing);
+        notSplit.empty() ? text : worded("{}; not in several hoopings either: {}", text, notSplit),
+        toBeWorded("too large by"), small->missing);
   }
 
   void chosenFrame() {
     const FrameChoice& choice = *plan_.frame;
     if (plan_.onlyTurned) {
       say(Severity::Watch, FindingCode::FitsOnlyTurned, {},
-          fmt::format("fits only with the frame turned by {} on the garment: turn the design in "
-                      "the machine as well",
-                      formatAngle(choice.turn)));
+          worded("fits only with the frame turned by {} on the garment: turn the design in "
+                 "the machine as well",
+                 formatAngle(choice.turn)));
     }
     roomForError(choice);
     unusableSmallerFrame(choice);
+  }
+
+  [[nodiscard]] std::string littleRoomText(const FrameChoice& choice,
+                                           const HoopingError& error) const {
+    const std::string frame = nameOfFrame(choice.frame);
+    const std::string room = roomPhrase(choice.slack.least(), units_);
+    const std::string turn = formatAngle(choice.slack.turn);
+    const std::string own = worded("{} sideways, {} along, {}", text(error.sideways),
+                                   text(error.along), formatAngle(error.turn));
+    return slackCovers(choice.slack, error)
+               ? worded(
+                     "{} leaves little room: to the nearest side {}, turned {}, but not both at "
+                     "once; the shop's hooping error is {}",
+                     frame, room, turn, own)
+               : worded(
+                     "{} leaves little room: to the nearest side {}, turned {}; the shop's "
+                     "hooping error is {}",
+                     frame, room, turn, own);
   }
 
   void roomForError(const FrameChoice& choice) {
@@ -276,22 +307,16 @@ class Observer {
     if (choice.bearsError) {
       return;
     }
-    const std::string text = fmt::format(
-        "{} leaves little room: to the nearest side {}, turned {}{}; the shop's hooping error is "
-        "{} sideways, {} along, {}",
-        nameOfFrame(choice.frame), roomPhrase(choice.slack.least(), units_),
-        formatAngle(choice.slack.turn),
-        slackCovers(choice.slack, error) ? ", but not both at once" : "",
-        this->text(error.sideways), this->text(error.along), formatAngle(error.turn));
+    const std::string text = littleRoomText(choice, error);
     const Length missing =
         std::max({error.sideways - std::min(choice.slack.left, choice.slack.right),
                   error.along - std::min(choice.slack.up, choice.slack.down), Length()});
     const bool hopeless = !slackCovers(choice.slack, workshop_.figures.stopError);
     say(hopeless ? Severity::Stop : Severity::Watch, FindingCode::LittleRoom, {},
-        hopeless ? text + fmt::format(": too little even for {:.0f} % of it",
-                                      workshop_.figures.stopShare * 100.0)
+        hopeless ? worded("{}: too little even for {:.0f} % of it", text,
+                          workshop_.figures.stopShare * 100.0)
                  : text,
-        "short by", missing);
+        toBeWorded("short by"), missing);
   }
 
   // A smaller frame would hold the design but cannot sit here: worth knowing before somebody
@@ -305,9 +330,9 @@ class Observer {
     });
     if (meets != nullptr) {
       say(Severity::Note, FindingCode::FrameMeetsGarment, meets->frame.text(),
-          fmt::format("{} would hold the design, but {}; {} is used", nameOfFrame(meets->frame),
-                      meets->what, chosen->name),
-          "meets by", meets->missing);
+          worded("{} would hold the design, but {}; {} is used", nameOfFrame(meets->frame),
+                 meets->what, chosen->name),
+          toBeWorded("meets by"), meets->missing);
     }
   }
 
@@ -316,11 +341,10 @@ class Observer {
     if (backing.stock.empty()) {
       say(Severity::Watch, FindingCode::BackingNotInStock,
           std::string(nameOf(backing.kind)) + exactText(backing.leastWeight),
-          fmt::format(
-              "not in stock: {}{}", backingPhrase(backing, units_),
-              backing.cutWidth > Length()
-                  ? ", in pieces of " + sizePhrase(backing.cutWidth, backing.cutHeight, units_)
-                  : ""));
+          backing.cutWidth > Length()
+              ? worded("not in stock: {}, in pieces of {}", backingPhrase(backing, units_),
+                       sizePhrase(backing.cutWidth, backing.cutHeight, units_))
+              : worded("not in stock: {}", backingPhrase(backing, units_)));
     }
     const bool listed = !workshop_.needles.empty();
     const bool needle = std::any_of(
@@ -329,10 +353,11 @@ class Observer {
         });
     if (listed && !needle) {
       say(Severity::Watch, FindingCode::NeedleNotInStock, needlePhrase(backing),
-          fmt::format("not in stock: needle {}", needlePhrase(backing)));
+          worded("not in stock: needle {}", needlePhrase(backing)));
     }
     if (backing.topping && !workshop_.toppingFilm) {
-      say(Severity::Watch, FindingCode::ToppingNotInStock, {}, "not in stock: topping film");
+      say(Severity::Watch, FindingCode::ToppingNotInStock, {},
+          worded("not in stock: topping film"));
     }
   }
 
@@ -340,8 +365,8 @@ class Observer {
     const double density = plan_.design.stitchesPerSquareMm();
     if (plan_.backing.mostDensity && density > *plan_.backing.mostDensity) {
       say(Severity::Watch, FindingCode::TooDense, {},
-          fmt::format("{:.2f} stitches per mm², this cloth bears {:.2f}: it may pucker or be cut",
-                      density, *plan_.backing.mostDensity));
+          worded("{:.2f} stitches per mm², this cloth bears {:.2f}: it may pucker or be cut",
+                 density, *plan_.backing.mostDensity));
     }
   }
 
@@ -361,8 +386,7 @@ class Observer {
       list += (list.empty() ? "" : ", ") + measurePhrase(measure);
     }
     say(assumptionMatters() ? Severity::Watch : Severity::Note, FindingCode::MeasureAssumed, list,
-        fmt::format("the size chart lacks {}; assumed by proportion: measure before hooping",
-                    list));
+        worded("the size chart lacks {}; assumed by proportion: measure before hooping", list));
   }
 
   const PlacementRequest& request_;

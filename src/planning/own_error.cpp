@@ -1,11 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "planning/own_error.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/normal.hpp>
 #include <cmath>
+
+#include "base/worded.h"
 
 namespace creaseline {
 namespace {
@@ -54,7 +55,7 @@ std::optional<HoopingError> measuredHoopingError(const std::vector<MeasuredHoopi
   error.along = Length::fromMm(boundOf([](const auto& each) { return each.along.mm(); }));
   error.turn = Angle::fromDegrees(
       std::min(180.0, boundOf([](const auto& each) { return each.turn.degrees(); })));
-  error.basis = fmt::format(
+  error.basis = worded(
       "{} of the shop's own hoopings: {:.0f} % of all stay within, with {:.0f} "
       "% confidence (tolerance interval of a normal distribution)",
       measured.size(), coverage * 100.0, confidence * 100.0);

@@ -7,6 +7,7 @@
 #include <numbers>
 #include <string_view>
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 
 namespace creaseline {
@@ -44,22 +45,23 @@ std::vector<SharedMarks> sewn(const DesignPart& part) {
 
 // "A and B"
 std::string listed(const std::vector<std::string>& names) {
-  std::string text;
-  for (std::size_t i = 0; i < names.size(); ++i) {
-    text += i == 0 ? "" : i + 1 == names.size() ? " and " : ", ";
-    text += names[i];
+  if (names.empty()) {
+    return {};
   }
-  return text;
+  const std::string most = fmt::format("{}", fmt::join(names.begin(), names.end() - 1, ", "));
+  return most.empty() ? names.back() : bothPhrase(most, names.back());
 }
 
-// "register marks A and B for part 2, C and D for part 3"; empty where there are none.
-std::string marksPhrase(const std::vector<SharedMarks>& shared, std::string_view link) {
-  std::string text;
+// "register marks A and B for part 2, C and D for part 3"; empty where there are none. `sayOne`
+// makes "A and B for part 2".
+template <class SayOne>
+std::string marksPhrase(const std::vector<SharedMarks>& shared, SayOne sayOne) {
+  std::vector<std::string> each;
   for (const SharedMarks& marks : shared) {
-    text += fmt::format("{} {} {} part {}", text.empty() ? "register marks" : ",",
-                        listed(marks.names), link, marks.with);
+    each.push_back(sayOne(listed(marks.names), marks.with));
   }
-  return text;
+  return each.empty() ? std::string()
+                      : worded("register marks {}", fmt::format("{}", fmt::join(each, ", ")));
 }
 
 // From the point to the line through both ends, at a right angle to it.
@@ -72,13 +74,13 @@ Point towardsLine(Point from, const PartJoin& join) {
 }  // namespace
 
 std::string partPhrase(int number, int of) {
-  return fmt::format("part {} of {}", number, of);
+  return worded("part {} of {}", number, of);
 }
 
 std::string cellPhrase(const GridCell& cell) {
   return cell.firstCuts == CutDirection::Upright
-             ? fmt::format("column {}, row {}", cell.strip, cell.place)
-             : fmt::format("row {}, column {}", cell.strip, cell.place);
+             ? worded("column {}, row {}", cell.strip, cell.place)
+             : worded("row {}, column {}", cell.strip, cell.place);
 }
 
 std::string partSuffix(const PlacementPlan& plan) {
@@ -90,39 +92,45 @@ std::string partSuffix(const PlacementPlan& plan) {
 }
 
 std::string alignedMarksPhrase(const DesignPart& part) {
-  return marksPhrase(aligned(part), "of");
+  return marksPhrase(aligned(part), [](const std::string& names, int with) {
+    return worded("{} of part {}", names, with);
+  });
 }
 
 std::string sewnMarksPhrase(const DesignPart& part) {
-  return marksPhrase(sewn(part), "for");
+  return marksPhrase(sewn(part), [](const std::string& names, int with) {
+    return worded("{} for part {}", names, with);
+  });
 }
 
 std::string joinPhrase(const PlacementPlan& plan, const PartJoin& join, const UnitChoice& units) {
   const Point way = towardsLine(plan.placed.centre, join);
   // 0 is towards the datum, that is up (-y); clockwise to the viewer.
   const double degrees = std::atan2(way.x, -way.y) * 180.0 / std::numbers::pi;
-  std::string text = fmt::format("the join with part {} lies {} from this part's centre, {}",
-                                 join.neighbour, formatLength(Length::fromMm(norm(way)), units),
-                                 facingPhrase(plan.panel, Angle::fromDegrees(degrees)));
+  std::string text = worded("the join with part {} lies {} from this part's centre, {}",
+                            join.neighbour, formatLength(Length::fromMm(norm(way)), units),
+                            facingPhrase(plan.panel, Angle::fromDegrees(degrees)));
   if (join.overlap > Length()) {
-    text += fmt::format("; the parts overlap there by {}", exactText(join.overlap));
+    return worded("{}; the parts overlap there by {}", text, exactText(join.overlap));
   }
   return text;
 }
 
 std::string markPhrase(const PlacementPlan& plan, const RegisterMark& mark) {
   const Point at = turned(mark.at - plan.placed.centre, -plan.placed.panelTurn);
-  return fmt::format(
-      "{:.1f} mm {} of and {:.1f} mm {} this part's centre, as the design reads; sewn "
-      "by part {}",
-      std::abs(at.x), at.x < 0.0 ? "left" : "right", std::abs(at.y), at.y < 0.0 ? "above" : "below",
+  const double across = std::abs(at.x);
+  const double along = std::abs(at.y);
+  return worded(
+      "{} and {} this part's centre, as the design reads; sewn by part {}",
+      at.x < 0.0 ? worded("{:.1f} mm left of", across) : worded("{:.1f} mm right of", across),
+      at.y < 0.0 ? worded("{:.1f} mm above", along) : worded("{:.1f} mm below", along),
       mark.sewnBy);
 }
 
 std::string alignStep(const DesignPart& part) {
   const std::string marks = alignedMarksPhrase(part);
   return marks.empty() ? marks
-                       : fmt::format(
+                       : worded(
                              "Needle up, go to {}: move and turn the design until the "
                              "needle stands over both",
                              marks);
@@ -130,7 +138,7 @@ std::string alignStep(const DesignPart& part) {
 
 std::string sewMarksStep(const DesignPart& part) {
   const std::string marks = sewnMarksPhrase(part);
-  return marks.empty() ? marks : "Sew " + marks;
+  return marks.empty() ? marks : worded("Sew {}", marks);
 }
 
 std::string pickOutStep(const DesignPart& part) {
@@ -138,9 +146,8 @@ std::string pickOutStep(const DesignPart& part) {
   for (const SharedMarks& marks : aligned(part)) {
     names.insert(names.end(), marks.names.begin(), marks.names.end());
   }
-  return names.empty()
-             ? std::string()
-             : fmt::format("Check the join, then pick out register marks {}", listed(names));
+  return names.empty() ? std::string()
+                       : worded("Check the join, then pick out register marks {}", listed(names));
 }
 
 }  // namespace creaseline

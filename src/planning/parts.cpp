@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "planning/parts.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cmath>
 
+#include "base/worded.h"
 #include "creaseline/planning/counting.h"
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
@@ -55,7 +54,7 @@ class PartPlanner {
   Answer plan() {
     Answer answer{whole_, {}, {}};
     if (!whole_.design.pieces.empty()) {
-      answer.notSplit = "it has appliqué pieces, and where in it they lie is not known";
+      answer.notSplit = worded("it has appliqué pieces, and where in it they lie is not known");
       return answer;
     }
     const SplitSearch search =
@@ -68,12 +67,13 @@ class PartPlanner {
                     return fits(sewing, marks);
                   });
     if (!search.split) {
-      answer.notSplit = search.gaveUp
-                            ? "of the many ways to cut it none that works was found in good time"
-                            : fmt::format(
-                                  "cuts one way, and cuts both ways, into up to {} parts leave no "
-                                  "room for every part with two register marks to align it on",
-                                  figures_.mostParts);
+      answer.notSplit =
+          search.gaveUp
+              ? worded("of the many ways to cut it none that works was found in good time")
+              : worded(
+                    "cuts one way, and cuts both ways, into up to {} parts leave no "
+                    "room for every part with two register marks to align it on",
+                    figures_.mostParts);
       return answer;
     }
     for (std::size_t i = 0; i < search.split->parts.size(); ++i) {
@@ -137,24 +137,29 @@ class PartPlanner {
     placed.drop = placed.centreOffset - Length::fromMm(direction > 0.0 ? -box.min.y : box.max.y);
     const std::string which = partPhrase(number, of);
     if (down != Length()) {
+      const std::string by = formatLength(abs(down), units);
       placed.dropReasons.push_back(
-          {fmt::format("{}: its centre lies {} {} the whole design's", which,
-                       formatLength(abs(down), units), down > Length() ? "below" : "above"),
+          {down > Length() ? worded("{}: its centre lies {} below the whole design's", which, by)
+                           : worded("{}: its centre lies {} above the whole design's", which, by),
            {},
-           "where the design is cut",
+           worded("where the design is cut"),
            false,
            {},
-           "another size of the design, or other frames"});
+           worded("another size of the design, or other frames")});
     }
     if (right != Length()) {
+      const std::string by = formatLength(abs(right), units);
       placed.lateralReasons.push_back(
-          {fmt::format("{}: its centre lies {} to the viewer's {} of the whole design's", which,
-                       formatLength(abs(right), units), right > Length() ? "right" : "left"),
+          {right > Length()
+               ? worded("{}: its centre lies {} to the viewer's right of the whole design's", which,
+                        by)
+               : worded("{}: its centre lies {} to the viewer's left of the whole design's", which,
+                        by),
            {},
-           "where the design is cut",
+           worded("where the design is cut"),
            false,
            {},
-           "another size of the design, or other frames"});
+           worded("another size of the design, or other frames")});
     }
     return placed;
   }
@@ -204,39 +209,43 @@ class PartPlanner {
                               std::move(basis),
                               false,
                               {},
-                              "another size of the design, or other frames"});
+                              worded("another size of the design, or other frames")});
     };
-    say(fmt::format("no frame holds the whole design{}; {} are the fewest by {} cuts that leave "
-                    "every part room for the shop's hooping error",
-                    split.bothWays ? ", and no parallel cuts divide it" : "",
-                    counted(part.of, "hooping", "hoopings"),
-                    split.bothWays ? "upright and level" : "parallel"),
-        "all cuts where the design's outline is crossed least, and cuts into equal parts");
+    const std::string hoopings = counted(part.of, toBeWorded("hooping"), toBeWorded("hoopings"));
+    say(split.bothWays
+            ? worded("no frame holds the whole design, and no parallel cuts divide it; {} are the "
+                     "fewest by upright and level cuts that leave every part room for the shop's "
+                     "hooping error",
+                     hoopings)
+            : worded("no frame holds the whole design; {} are the fewest by parallel cuts that "
+                     "leave every part room for the shop's hooping error",
+                     hoopings),
+        worded("all cuts where the design's outline is crossed least, and cuts into equal parts"));
     if (part.cell) {
-      say(fmt::format("this part is {} of the design as it reads", cellPhrase(*part.cell)),
+      say(worded("this part is {} of the design as it reads", cellPhrase(*part.cell)),
           split.direction == CutDirection::Upright
-              ? "cut into columns first, then columns into rows: least sewing crossed"
-              : "cut into rows first, then rows into columns: least sewing crossed");
+              ? worded("cut into columns first, then columns into rows: least sewing crossed")
+              : worded("cut into rows first, then rows into columns: least sewing crossed"));
     }
     for (const PartJoin& join : part.joins) {
       if (join.crossed == Length()) {
-        say(fmt::format("the cut to part {} crosses no sewing", join.neighbour),
-            "measured on the design's outline");
+        say(worded("the cut to part {} crosses no sewing", join.neighbour),
+            worded("measured on the design's outline"));
       } else {
-        say(fmt::format("the cut to part {} crosses {} of sewing; all cuts together cross {}, the "
-                        "least of those tried",
-                        join.neighbour, formatLength(join.crossed, units),
-                        formatLength(Length::fromMm(split.crossed()), units)),
-            "measured on the design's outline");
-        say(fmt::format("the parts overlap there by {}", formatLength(join.overlap, units)),
+        say(worded("the cut to part {} crosses {} of sewing; all cuts together cross {}, the "
+                   "least of those tried",
+                   join.neighbour, formatLength(join.crossed, units),
+                   formatLength(Length::fromMm(split.crossed()), units)),
+            worded("measured on the design's outline"));
+        say(worded("the parts overlap there by {}", formatLength(join.overlap, units)),
             defaults.partOverlap.basis);
       }
     }
-    say(fmt::format("register marks lie clear of all sewing, at least {} apart",
-                    formatLength(figures_.marksApart, units)),
+    say(worded("register marks lie clear of all sewing, at least {} apart",
+               formatLength(figures_.marksApart, units)),
         defaults.registerMarksApart.basis);
-    say("stitches are this part's share of the design by area",
-        "estimate: where in the design each stitch lies is not known");
+    say(worded("stitches are this part's share of the design by area"),
+        worded("estimate: where in the design each stitch lies is not known"));
   }
 
   // 0: chosen; n: the n-th alternative, with room enough; nothing: it does not serve.
@@ -284,12 +293,12 @@ class PartPlanner {
       const std::size_t rank = *rankOf(best->id, part);
       if (rank > 0) {
         std::swap(*part.frame, part.alternatives[rank - 1]);
-        part.frame->reasons.push_back({"the same frame for all parts of the design",
+        part.frame->reasons.push_back({worded("the same frame for all parts of the design"),
                                        {},
-                                       "ranking of frames",
+                                       worded("ranking of frames"),
                                        false,
                                        {},
-                                       "naming frames in the order"});
+                                       worded("naming frames in the order")});
       }
     }
   }

@@ -8,9 +8,11 @@
 #include <set>
 #include <tuple>
 
+#include "base/worded.h"
 #include "creaseline/planning/counting.h"
 #include "creaseline/planning/wording.h"
 #include "planning/backing_need.h"
+#include "planning/enum_words.h"
 #include "planning/list_names.h"
 
 namespace creaseline {
@@ -98,8 +100,8 @@ class Picking {
       return;
     }
     FramePick fresh;
-    fresh.frame = fmt::format("{} ({} window)", frame->name,
-                              sizePhrase(frame->window.width(), frame->window.height(), units_));
+    fresh.frame = worded("{} ({} window)", frame->name,
+                         sizePhrase(frame->window.width(), frame->window.height(), units_));
     fresh.onHand = frame->quantity;
     entryOf(list_.frames, fresh, [&](const FramePick& known) {
       return known.frame == fresh.frame;
@@ -116,8 +118,8 @@ class Picking {
     const BackingChoice& choice = plan.backing;
     BackingPick fresh;
     fresh.stock = choice.stockName;
-    fresh.kind = fmt::format("{}, at least {}", nameOf(choice.kind),
-                             formatArealWeight(choice.leastWeight, units_));
+    fresh.kind = worded("{}, at least {}", wordOf(choice.kind),
+                        formatArealWeight(choice.leastWeight, units_));
     fresh.width = choice.cutWidth;
     fresh.height = choice.cutHeight;
     const int pieces = card.garments * choice.layers;
@@ -188,24 +190,24 @@ class Picking {
   void shortages() {
     for (const BackingPick& pick : list_.backing) {
       if (pick.stock.empty()) {
-        list_.shortages.push_back(fmt::format("No backing in stock serves: {}, {} of {}", pick.kind,
-                                              counted(pick.pieces, "piece", "pieces"),
-                                              sizePhrase(pick.width, pick.height, units_)));
+        list_.shortages.push_back(
+            worded("No backing in stock serves: {}, {} of {}", pick.kind,
+                   counted(pick.pieces, toBeWorded("piece"), toBeWorded("pieces")),
+                   sizePhrase(pick.width, pick.height, units_)));
       }
     }
     for (const BackingTotal& total : list_.backingTotals) {
       if (!total.enough) {
-        list_.shortages.push_back(fmt::format("{} may run short: up to {} needed, {} on hand",
-                                              total.stock, total.need, total.onHand));
+        list_.shortages.push_back(worded("{} may run short: up to {} needed, {} on hand",
+                                         total.stock, total.need, total.onHand));
       }
     }
     if (!list_.topping.empty() && !context_.shop.toppingFilm) {
-      list_.shortages.emplace_back("Topping film is needed and the shop has none");
+      list_.shortages.push_back(worded("Topping film is needed and the shop has none"));
     }
     for (const NeedlePick& pick : list_.needles) {
       if (!pick.listed) {
-        list_.shortages.push_back(
-            fmt::format("Needle {} is not among the shop's needles", pick.needle));
+        list_.shortages.push_back(worded("Needle {} is not among the shop's needles", pick.needle));
       }
     }
   }

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <limits>
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 
 namespace creaseline {
@@ -91,7 +92,7 @@ bool hasMark(const PlacementRule& rule, const GarmentShape& garment, const Works
 
 // What would win over the rule.
 std::string ruleChanger(const PlacementRule& rule) {
-  return rule.house ? "another house rule" : "a house rule of the shop";
+  return rule.house ? worded("another house rule") : worded("a house rule of the shop");
 }
 
 // Whether the rule is meant for this garment, whatever marks it has.
@@ -107,10 +108,10 @@ bool applies(const PlacementRule& rule, const PlacementRequest& request, const W
 
 // "centre of the design 8 in below the high point of the shoulder"
 std::string placePhrase(const PlacementRule& rule, const UnitChoice& units) {
-  return fmt::format(
-      "{} {} {}",
-      rule.anchor == Anchor::NearEdge ? "nearest side of the design" : "centre of the design",
-      formatLength(rule.distance, units), landmarkPhrase(rule.from));
+  return fmt::format("{} {} {}",
+                     rule.anchor == Anchor::NearEdge ? worded("nearest side of the design")
+                                                     : worded("centre of the design"),
+                     formatLength(rule.distance, units), landmarkPhrase(rule.from));
 }
 
 // A measure of this garment in millimetres; says in the reasons where it is from. Precondition:
@@ -118,11 +119,13 @@ std::string placePhrase(const PlacementRule& rule, const UnitChoice& units) {
 double measured(const GarmentShape& garment, Measure measure, const UnitChoice& units,
                 Reasons& reasons) {
   const MeasureValue& value = garment.measures.at(measure);
-  reasons.push_back(
-      {fmt::format("{} {} {}", measurePhrase(measure), formatLength(value.value, units),
-                   value.assumed ? "assumed: the size chart lacks it" : "from the size chart"),
-       value.rule, value.basis, value.assumed, measure,
-       value.assumed ? "measuring it on the garment" : "another measure in the size chart"});
+  const std::string name = measurePhrase(measure);
+  const std::string size = formatLength(value.value, units);
+  reasons.push_back({value.assumed ? worded("{} {} assumed: the size chart lacks it", name, size)
+                                   : worded("{} {} from the size chart", name, size),
+                     value.rule, value.basis, value.assumed, measure,
+                     value.assumed ? worded("measuring it on the garment")
+                                   : worded("another measure in the size chart")});
   return value.value.mm();
 }
 
@@ -185,22 +188,22 @@ class Lateral {
   double mm(Reasons& reasons) const {
     switch (rule_.sideways) {
       case Sideways::CentreLine:
-        say("on the centre crease", reasons);
+        say(worded("on the centre crease"), reasons);
         return 0.0;
       case Sideways::FromCentreLine:
-        say(fmt::format("{} from the centre crease to the design's centre",
-                        formatLength(rule_.sidewaysDistance, units_)),
+        say(worded("{} from the centre crease to the design's centre",
+                   formatLength(rule_.sidewaysDistance, units_)),
             reasons);
         return sign_ * rule_.sidewaysDistance.mm();
       case Sideways::PlacketToArmhole:
-        say("midway between placket edge and armhole seam at the design's height", reasons);
+        say(worded("midway between placket edge and armhole seam at the design's height"), reasons);
         return sign_ * placketToArmhole(reasons);
       case Sideways::PocketMiddle:
-        say("over the middle of the pocket", reasons);
+        say(worded("over the middle of the pocket"), reasons);
         return sign_ * measured(garment_, Measure::PocketFromCentre, units_, reasons);
       case Sideways::FromSide:
-        say(fmt::format("outer side of the design {} in from the side at its height",
-                        formatLength(rule_.sidewaysDistance, units_)),
+        say(worded("outer side of the design {} in from the side at its height",
+                   formatLength(rule_.sidewaysDistance, units_)),
             reasons);
         return sign_ * (nearestSideMm(panel_, design_, 0.0) - rule_.sidewaysDistance.mm() -
                         design_.width() / 2.0);
@@ -253,26 +256,41 @@ void measureFrom(Placed& placed, Landmark mark, const PanelShape& panel,
   placed.drop = Length::fromMm(along - nearSide);
 }
 
+// Why a rule that is meant for the garment does not decide. `own`: one of the shop won over it.
+std::string beatenPhrase(const PlacementRule& rule, const std::string& place, bool markless,
+                         bool own) {
+  const std::string& id = rule.id.text();
+  if (markless) {
+    return worded("passed over the rule {}: {}; this garment lacks the mark that it measures from",
+                  id, place);
+  }
+  return own ? worded("wins over the rule {}: {}; the shop's own rules come first", id, place)
+             : worded("wins over the rule {}: {}; the first that applies is used", id, place);
+}
+
 void giveDropReasons(Placed& placed, const PlacementRule& rule, const OrderPlacement& placement,
                      const UnitChoice& units) {
+  std::string place = placePhrase(rule, units);
+  if (!rule.note.empty()) {
+    place += fmt::format(" ({})", rule.note);
+  }
   placed.dropReasons.insert(
       placed.dropReasons.begin(),
-      {fmt::format("{}{}{}", rule.house ? "house rule: " : "", placePhrase(rule, units),
-                   rule.note.empty() ? "" : " (" + rule.note + ")"),
+      {rule.house ? worded("house rule: {}", place) : place,
        rule.id,
        rule.basis,
        false,
        {},
-       fmt::format("{}, or a move in the order; {} to {} is usual", ruleChanger(rule),
-                   formatLength(rule.least, units), formatLength(rule.most, units))});
+       worded("{}, or a move in the order; {} to {} is usual", ruleChanger(rule),
+              formatLength(rule.least, units), formatLength(rule.most, units))});
   if (placement.moveDown != Length()) {
     placed.dropReasons.push_back(
-        {fmt::format("moved by {} as the order asks", formatLength(placement.moveDown, units)),
+        {worded("moved by {} as the order asks", formatLength(placement.moveDown, units)),
          {},
-         "order",
+         worded("order"),
          false,
          {},
-         "the order"});
+         worded("the order")});
   }
 }
 
@@ -283,41 +301,41 @@ void giveSidewaysReason(Placed& placed, const OrderPlacement& placement, PanelNa
   }
   const bool right = placement.moveRight > Length();
   placed.lateralReasons.push_back(
-      {fmt::format("moved {} towards the {} as the order asks",
-                   formatLength(abs(placement.moveRight), units), sideOfPanel(panel, right)),
+      {worded("moved {} towards the {} as the order asks",
+              formatLength(abs(placement.moveRight), units), sideOfPanel(panel, right)),
        {},
-       "order",
+       worded("order"),
        false,
        {},
-       "the order"});
+       worded("the order")});
 }
 
 void giveTurnReasons(Placed& placed, const PlacementRule& rule, const OrderPlacement& placement) {
   if (rule.turn != Angle()) {
     placed.turnReasons.push_back(
-        {fmt::format("turned by {}: {}", formatAngle(rule.turn), rule.turnReason),
+        {worded("turned by {}: {}", formatAngle(rule.turn), rule.turnReason),
          rule.id,
          rule.basis,
          false,
          {},
-         ruleChanger(rule) + ", or a turn in the order"});
+         worded("{}, or a turn in the order", ruleChanger(rule))});
   }
   if (placement.turn != Angle()) {
     placed.turnReasons.push_back(
-        {fmt::format("turned by {} as the order asks", formatAngle(placement.turn)),
+        {worded("turned by {} as the order asks", formatAngle(placement.turn)),
          {},
-         "order",
+         worded("order"),
          false,
          {},
-         "the order"});
+         worded("the order")});
   }
   if (placed.turnReasons.empty()) {
-    placed.turnReasons.push_back({"not turned: reads upright when worn",
+    placed.turnReasons.push_back({worded("not turned: reads upright when worn"),
                                   rule.id,
                                   rule.basis,
                                   false,
                                   {},
-                                  ruleChanger(rule) + ", or a turn in the order"});
+                                  worded("{}, or a turn in the order", ruleChanger(rule))});
   }
 }
 
@@ -369,12 +387,8 @@ void addBeatenRules(Placed& placed, const PlacementRule& rule, const PlacementRe
       if (markless && !other.house) {
         continue;
       }
-      const std::string why = markless ? "this garment lacks the mark that it measures from"
-                              : rule.house && !other.house ? "the shop's own rules come first"
-                                                           : "the first that applies is used";
       placed.dropReasons.push_back(
-          {fmt::format("{} {}: {}; {}", markless ? "passed over the rule" : "wins over the rule",
-                       other.id.text(), placePhrase(other, units), why),
+          {beatenPhrase(other, placePhrase(other, units), markless, rule.house && !other.house),
            other.id, other.basis, false});
     }
   }

@@ -239,7 +239,8 @@ class PlacementReader {
   static ClothCheck clothCheck(const JsonCursor& at) {
     JsonObject object = at.object();
     return {object.at("against").anyText(), readAnyLength(object.at("room")),
-            readAnyLength(object.at("least")), object.at("assumed").boolean()};
+            readAnyLength(object.at("least")), object.at("assumed").boolean(),
+            object.at("outside").boolean()};
   }
 
   [[nodiscard]] FrameRejection rejection(const JsonCursor& at) const {

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "creaseline/planning/planner.h"
+#include "base/worded.h"
 
 #include <fmt/format.h>
 #include <algorithm>
@@ -27,23 +28,24 @@ struct Catalogue {
 
 [[noreturn]] void refuse(const OrderLine& line, const std::string& found,
                          const std::string& expected) {
-  throw InputError({"order", "line " + line.id, found, expected});
+  throw InputError({"order", worded("line {}", line.id), found, expected});
 }
 
 std::shared_ptr<const GarmentShape> buildGarment(const Blank& blank, const OrderLine& line,
                                                  const SizeName& size, const Workshop& workshop) {
   const GarmentKind* kind = workshop.rules->kind(blank.kind);
   if (kind == nullptr) {
-    refuse(line, "garment kind \"" + blank.kind.text() + "\"", "a kind that the rules describe");
+    refuse(line, worded("garment kind \"{}\"", blank.kind.text()),
+           worded("a kind that the rules describe"));
   }
   const ChartSize* charted = blank.chart.find(size);
   if (charted == nullptr) {
-    refuse(line, "size \"" + size.text() + "\"", "a size of the blank's chart");
+    refuse(line, worded("size \"{}\"", size.text()), worded("a size of the blank's chart"));
   }
   ChartSize resolved = *charted;
   resolved.band = resolvedBand(*charted, kind->form, workshop.figures);
   return std::make_shared<const GarmentShape>(
-      garmentShape(*kind, resolved, blank.id.text(), "size " + size.text()));
+      garmentShape(*kind, resolved, blank.id.text(), worded("size {}", size.text())));
 }
 
 Catalogue indexed(const Order& order) {
@@ -60,7 +62,7 @@ Catalogue indexed(const Order& order) {
 const Blank& blankOf(const OrderLine& line, const Catalogue& catalogue) {
   const auto found = catalogue.blanks.find(line.blank);
   if (found == catalogue.blanks.end()) {
-    refuse(line, "blank \"" + line.blank.text() + "\"", "a blank of the order");
+    refuse(line, worded("blank \"{}\"", line.blank.text()), worded("a blank of the order"));
   }
   return *found->second;
 }
@@ -94,7 +96,8 @@ PlacementRequest makeRequest(const Order& order, const Place& at, const OrderPla
   request.placement = asked;
   const auto design = catalogue.designs.find(request.placement.design);
   if (design == catalogue.designs.end()) {
-    refuse(line, "design \"" + request.placement.design.text() + "\"", "a design of the order");
+    refuse(line, worded("design \"{}\"", request.placement.design.text()),
+           worded("a design of the order"));
   }
   request.design = design->second;
   request.size = entry.size;
@@ -107,8 +110,8 @@ PlacementRequest makeRequest(const Order& order, const Place& at, const OrderPla
 Workshop workshopOf(const Order& order, const Shop& shop, const Rules& rules) {
   for (const FrameId& frame : order.frames) {
     if (shop.frame(frame) == nullptr) {
-      throw InputError({"order", "frames", "the frame \"" + frame.text() + "\"",
-                        "a frame of the shop, or none named, for any"});
+      throw InputError({"order", "frames", worded("the frame \"{}\"", frame.text()),
+                        worded("a frame of the shop, or none named, for any")});
     }
   }
   const Workshop workshop = prepareWorkshop(shop, rules);
@@ -276,12 +279,12 @@ void preferCommonFrames(std::vector<PlacementPlan>& plans, const Shop& shop) {
     if (equal && uses[other.frame] > uses[plan.frame->frame]) {
       std::swap(*plan.frame, other);
       plan.frame->reasons.push_back(
-          {"equal to another frame here and used more often in this order",
+          {worded("equal to another frame here and used more often in this order"),
            {},
-           "ranking of frames",
+           worded("ranking of frames"),
            false,
            {},
-           "naming frames in the order"});
+           worded("naming frames in the order")});
     }
   }
 }
@@ -366,7 +369,8 @@ PlacementRequest LivePlanner::Prepared::request(const Spot& spot, const OrderPla
       std::find_if(ordered.sizes.begin(), ordered.sizes.end(),
                    [&spot](const SizeQuantity& candidate) { return candidate.size == spot.size; });
   if (entry == ordered.sizes.end()) {
-    refuse(ordered, "size \"" + spot.size.text() + "\"", "a size that this line orders");
+    refuse(ordered, worded("size \"{}\"", spot.size.text()),
+           worded("a size that this line orders"));
   }
   auto& garment = catalogue.garments[{ordered.blank, spot.size}];
   if (!garment) {

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "creaseline/planning/quality_check.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
+#include "base/worded.h"
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/run_card.h"
 #include "creaseline/planning/wording.h"
@@ -47,7 +46,7 @@ std::string rangeText(Length least, Length most, const UnitChoice& units) {
     return formatLength(least, units);
   }
   const std::string from = formatLength(least, units);
-  return fmt::format("{} to {}", from.substr(0, from.rfind(' ')), formatLength(most, units));
+  return worded("{} to {}", from.substr(0, from.rfind(' ')), formatLength(most, units));
 }
 
 void setDrop(QualityRow& row, const PlacementPlan& plan, const PlacementRule* rule,
@@ -65,22 +64,21 @@ void setDrop(QualityRow& row, const PlacementPlan& plan, const PlacementRule* ru
     row.dropMost =
         std::min(row.dropMost, std::max(row.drop, markBelow(rule->most - toEdge, units)));
   }
-  row.dropFrom = fmt::format("{}, to the {}", landmarkPhrase(placed.from), nearSidePhrase(plan));
+  row.dropFrom = worded("{}, to the {}", landmarkPhrase(placed.from), nearSidePhrase(plan));
   row.dropAllowed = rangeText(row.dropLeast, row.dropMost, units);
 }
 
 void setSideways(QualityRow& row, const PlacementPlan& plan, Length tolerance,
                  const UnitChoice& units) {
   row.sideways = abs(roundToMark(plan.placed.lateral, units));
-  std::string phrase = lateralPhrase(plan, units);
   if (row.sideways == Length()) {
-    row.sidewaysAllowed = fmt::format("within {}", formatLength(tolerance, units));
+    row.sidewaysFrom = lateralPhrase(plan, units);
+    row.sidewaysAllowed = worded("within {}", formatLength(tolerance, units));
   } else {
-    phrase.erase(0, formatLength(row.sideways, units).size() + 1);
+    row.sidewaysFrom = lateralDirection(plan);
     row.sidewaysAllowed =
         rangeText(std::max(Length(), row.sideways - tolerance), row.sideways + tolerance, units);
   }
-  row.sidewaysFrom = phrase;
 }
 
 // Where the placement's rows go. Parts of a design alternate from size to size.

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "planning/remedies.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 #include <utility>
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 #include "planning/frame_search.h"
 #include "planning/placement.h"
@@ -17,7 +17,7 @@ constexpr std::size_t kMostRemedies = 5;
 
 // "sew it at 92 % (7 3/8 in wide)"
 std::string sizeText(const PlacementRequest& request, int percent, const UnitChoice& units) {
-  return fmt::format(
+  return worded(
       "at {} % ({} wide)", percent,
       formatLength(request.design->width * (request.placement.scale * (percent / 100.0)), units));
 }
@@ -132,8 +132,8 @@ class Finder {
     for (const Length by : movesWithin(*rule)) {
       auto remedy = trial_.remedy(
           MoveChange{by},
-          fmt::format("move it {} {}", formatLength(abs(by), units_),
-                      by > Length() ? "further from the mark" : "nearer to the mark"));
+          by > Length() ? worded("move it {} further from the mark", formatLength(by, units_))
+                        : worded("move it {} nearer to the mark", formatLength(abs(by), units_)));
       if (remedy) {
         offer(std::move(remedy));
         return;
@@ -168,15 +168,15 @@ class Finder {
     const double factor = percent / 100.0;
     const std::string size = sizeText(first(), percent, units_);
     if (problem_.allSizes) {
-      offer(trial_.remedy(ScaleChange{factor}, "sew it " + size));
+      offer(trial_.remedy(ScaleChange{factor}, worded("sew it {}", size)));
       return;
     }
     SizeScale scale{factor, {}};
     for (const PlacementRequest& request : problem_.requests) {
       scale.sizes.push_back(request.size);
     }
-    std::string text = fmt::format("sew {} {}, the other sizes as they are",
-                                   sizesPhrase(scale.sizes, first().blank->chart), size);
+    std::string text = worded("sew {} {}, the other sizes as they are",
+                              sizesPhrase(scale.sizes, first().blank->chart), size);
     offer(trial_.remedy(DesignSizesChange{{std::move(scale)}}, std::move(text)));
   }
 
@@ -193,7 +193,7 @@ class Finder {
     const int parts =
         static_cast<int>(answerInParts(request, workshop_, Effort::BestFrame).hoopings().size());
     remedy->change = SplitChange{parts};
-    remedy->text = fmt::format("sew it in {} hoopings, joined on register marks", parts);
+    remedy->text = worded("sew it in {} hoopings, joined on register marks", parts);
     offer(std::move(remedy));
   }
 
@@ -202,7 +202,7 @@ class Finder {
     const bool some = std::any_of(workshop_.frames->begin(), workshop_.frames->end(),
                                   [](const PreparedFrame& frame) { return frame.leftOut; });
     if (some) {
-      offer(trial_.remedy(FramesChange{}, "sew the order in any frame that the shop has"));
+      offer(trial_.remedy(FramesChange{}, worded("sew the order in any frame that the shop has")));
     }
   }
 
@@ -213,9 +213,8 @@ class Finder {
          turnsThatHold(workshop_, plan.panel, plan.outlineOnPanel, plan.placed.centre)) {
       auto remedy = trial_.remedy(
           FrameTurnChange{turn},
-          fmt::format("lay the frame turned by {} {} on the garment; the design reads as before",
-                      formatAngle(turn < Angle() ? -turn : turn),
-                      turn < Angle() ? "counter-clockwise" : "clockwise"));
+          worded("lay the frame turned by {} on the garment; the design reads as before",
+                 wayPhrase(turn)));
       if (remedy) {
         offer(std::move(remedy));
         return;
@@ -230,7 +229,7 @@ class Finder {
       return;
     }
     offer(trial_.remedy(TurnChange{Angle::fromDegrees(90.0)},
-                        "turn the design by 90° on the garment"));
+                        worded("turn the design by 90° on the garment")));
   }
 
   // The first place on the same panel that works, else the first on another.
@@ -242,7 +241,8 @@ class Finder {
         if (same != samePanel || location.id == first().placement.location) {
           continue;
         }
-        auto remedy = trial_.remedy(LocationChange{location.id}, "put it at " + location.name);
+        auto remedy =
+            trial_.remedy(LocationChange{location.id}, worded("put it at {}", location.name));
         if (remedy) {
           offer(std::move(remedy));
           return;

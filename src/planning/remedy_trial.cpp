@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "planning/remedy_trial.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 #include <cmath>
 #include <utility>
 
+#include "base/worded.h"
 #include "creaseline/planning/change.h"
 #include "creaseline/planning/wording.h"
 
@@ -16,15 +16,14 @@ constexpr int kLeastPercent = 30;  // below a third it is another design
 
 // "part 1 in the long frame, part 2 in the square frame; room to the nearest side: 6 mm"
 std::string partsText(const std::vector<PlacementPlan>& parts, const Workshop& workshop) {
-  std::string text;
+  std::vector<std::string> each;
   Length least = parts.front().frame->slack.least();
   for (const PlacementPlan& part : parts) {
     least = std::min(least, part.frame->slack.least());
-    text += fmt::format("{}part {} in {}", text.empty() ? "" : ", ", part.part->number,
-                        nameOfFrame(*part.frame, workshop));
+    each.push_back(worded("part {} in {}", part.part->number, nameOfFrame(*part.frame, workshop)));
   }
-  return fmt::format("{}; room to the nearest side: {}", text,
-                     roomPhrase(least, workshop.shop->units));
+  return worded("{}; room to the nearest side: {}", fmt::format("{}", fmt::join(each, ", ")),
+                roomPhrase(least, workshop.shop->units));
 }
 
 bool solved(const Case& problem, const std::vector<Observation>& observations) {
@@ -77,10 +76,9 @@ std::string resultText(const Answer& answer, const Workshop& workshop) {
     return partsText(answer.parts, workshop);
   }
   const auto& frame = answer.whole.frame;
-  return frame ? fmt::format("{} holds it; room to the nearest side: {}",
-                             nameOfFrame(*frame, workshop),
-                             roomPhrase(frame->slack.least(), workshop.shop->units))
-               : "planned without a stop";
+  return frame ? worded("{} holds it; room to the nearest side: {}", nameOfFrame(*frame, workshop),
+                        roomPhrase(frame->slack.least(), workshop.shop->units))
+               : worded("planned without a stop");
 }
 
 bool RemedyTrial::works(const Edit& edit, const Workshop& workshop) const {

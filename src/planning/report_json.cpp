@@ -100,7 +100,8 @@ Json clothJson(const std::vector<ClothCheck>& checks) {
     list.push_back({{"against", check.against},
                     {"room", exactText(check.room)},
                     {"least", exactText(check.least)},
-                    {"assumed", check.assumed}});
+                    {"assumed", check.assumed},
+                    {"outside", check.outside}});
   }
   return list;
 }

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <map>
 
+#include "base/worded.h"
 #include "creaseline/planning/groups.h"
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/report.h"
@@ -20,7 +21,7 @@ namespace {
 constexpr std::size_t kColumns = 100;
 
 std::string counted(int count, std::string_view one, std::string_view many) {
-  return fmt::format("{} {}", count, count == 1 ? one : many);
+  return fmt::format("{} {}", count, inLanguage(count == 1 ? one : many));
 }
 
 // Appends to a comma-separated list.
@@ -31,11 +32,11 @@ void enlist(std::string& list, const std::string& entry) {
 std::string headingOf(Severity severity) {
   switch (severity) {
     case Severity::Stop:
-      return "Stops: cannot be sewn as asked";
+      return worded("Stops: cannot be sewn as asked");
     case Severity::Watch:
-      return "Watches: can be sewn, with care";
+      return worded("Watches: can be sewn, with care");
     case Severity::Note:
-      return "Notes";
+      return worded("Notes");
   }
   return {};
 }
@@ -46,7 +47,7 @@ std::string amount(Length value, const UnitChoice& units) {
   if (value != Length() && roundToMark(value, units) == Length()) {
     shown = roomPhrase(abs(value), units);
   }
-  return fmt::format("{} ({:.1f} mm)", shown, value.mm());
+  return worded("{} ({:.1f} mm)", shown, value.mm());
 }
 
 // Percent, rounded down so that what is said to fit fits.
@@ -84,32 +85,30 @@ class TextReport {
 
   void summary() {
     const Order& order = context_.order;
-    std::string title = "Order " + order.id;
-    if (!order.title.empty()) {
-      title += ": " + order.title;
-    }
-    out_.heading(title, '=');
+    const std::string id = worded("Order {}", order.id);
+    out_.heading(order.title.empty() ? id : fmt::format("{}: {}", id, order.title), '=');
     std::string about;
     if (!order.customer.empty()) {
-      enlist(about, "for " + order.customer);
+      enlist(about, worded("for {}", order.customer));
     }
     if (!order.due.empty()) {
-      enlist(about, "due " + order.due);
+      enlist(about, worded("due {}", order.due));
     }
-    enlist(about, "planned for " + context_.shop.name);
+    enlist(about, worded("planned for {}", context_.shop.name));
     out_.paragraph(0, "", about);
     if (!order.note.empty()) {
-      out_.paragraph(0, "Note: ", order.note);
+      out_.paragraph(0, worded("Note:") + " ", order.note);
     }
     const PlanCounts& counts = plan_.counts;
     out_.blank();
     out_.paragraph(
         0, "",
-        fmt::format("{}, {}. {}, {}, {}.", counted(counts.garments, "garment", "garments"),
-                    counted(counts.placements, "hooping", "hoopings"),
-                    counted(counts.stops, "stop", "stops"),
-                    counted(counts.watches, "watch", "watches"),
-                    counted(counts.notes, "note", "notes")));
+        fmt::format("{}, {}. {}, {}, {}.",
+                    counted(counts.garments, toBeWorded("garment"), toBeWorded("garments")),
+                    counted(counts.placements, toBeWorded("hooping"), toBeWorded("hoopings")),
+                    counted(counts.stops, toBeWorded("stop"), toBeWorded("stops")),
+                    counted(counts.watches, toBeWorded("watch"), toBeWorded("watches")),
+                    counted(counts.notes, toBeWorded("note"), toBeWorded("notes"))));
   }
 
   void findings() {
@@ -132,36 +131,38 @@ class TextReport {
                                nameOf(finding.code)));
     std::string numbers;
     for (const Number& entry : finding.numbers) {
-      enlist(numbers, fmt::format("{} {}", entry.name, amount(entry.value, units_)));
+      enlist(numbers, fmt::format("{} {}", inLanguage(entry.name), amount(entry.value, units_)));
     }
     if (!numbers.empty()) {
       out_.paragraph(5, "", numbers);
     }
     for (const Remedy& remedy : finding.remedies) {
-      out_.paragraph(5, "Remedy: ",
-                     fmt::format("{}{}{} (checked by planning it)", remedy.text,
-                                 remedy.result.empty() ? "" : "; ", remedy.result));
+      out_.paragraph(
+          5, worded("Remedy:") + " ",
+          worded("{} (checked by planning it)",
+                 remedy.result.empty() ? remedy.text : remedy.text + "; " + remedy.result));
     }
     if (finding.remedies.empty() && finding.severity == Severity::Stop) {
-      out_.paragraph(5, "Remedy: ", "none of the changes that were tried by planning them helps");
+      out_.paragraph(5, worded("Remedy:") + " ",
+                     worded("none of the changes that were tried by planning them helps"));
     }
   }
 
   void lineHeading(std::size_t index) {
     const OrderLine& line = context_.order.lines[index];
     const Blank& blank = blankOf(line);
-    std::string title = fmt::format("Line {}: {}", line.id, blank.name);
+    std::string title = worded("Line {}: {}", line.id, blank.name);
     if (!line.colour.empty()) {
       enlist(title, line.colour);
     }
-    enlist(title, counted(line.garments(), "garment", "garments"));
+    enlist(title, counted(line.garments(), toBeWorded("garment"), toBeWorded("garments")));
     out_.blank();
     out_.heading(title, '=');
     out_.paragraph(
         0, "",
         fmt::format("{}, {}", blank.fabric.name, formatArealWeight(blank.fabric.weight, units_)));
     if (!line.note.empty()) {
-      out_.paragraph(0, "Note: ", line.note);
+      out_.paragraph(0, worded("Note:") + " ", line.note);
     }
   }
 
@@ -170,11 +171,12 @@ class TextReport {
     groupHeading(members);
     const std::string& note = context_.order.lines[plan.line].placements[plan.placement].note;
     if (!note.empty()) {
-      out_.paragraph(2, "Note: ", note);
+      out_.paragraph(2, worded("Note:") + " ", note);
     }
     design(plan);
     if (!plan.hasRule) {
-      out_.labelled(2, "Placement", "no rule serves here, so nothing is decided; see the findings");
+      out_.labelled(2, worded("Placement"),
+                    worded("no rule serves here, so nothing is decided; see the findings"));
       return;
     }
     place(plan);
@@ -201,55 +203,58 @@ class TextReport {
     const Location* location = context_.rules.location(first.location);
     const Blank& blank = blankOf(context_.order.lines[first.line]);
     out_.blank();
-    out_.heading(fmt::format("{}, {} {}", location ? location->name : first.location.text(),
-                             sizes.size() == 1 ? "size" : "sizes", sizesPhrase(sizes, blank.chart)),
+    const std::string where = location ? location->name : first.location.text();
+    const std::string which = sizesPhrase(sizes, blank.chart);
+    out_.heading(sizes.size() == 1 ? worded("{}, size {}", where, which)
+                                   : worded("{}, sizes {}", where, which),
                  '-');
-    out_.labelled(2, "Garments",
+    out_.labelled(2, worded("Garments"),
                   members.size() == 1 ? std::to_string(garments)
                                       : fmt::format("{}: {}", garments, quantities));
     if (location != nullptr) {
-      out_.labelled(2, "Panel", sidePhrase(*location));
+      out_.labelled(2, worded("Panel"), sidePhrase(*location));
     }
   }
 
   void design(const PlacementPlan& plan) {
     const OrderPlacement& asked = context_.order.lines[plan.line].placements[plan.placement];
-    std::string text = fmt::format("{}, {}, {}", plan.design.name,
-                                   sizePhrase(plan.design.width, plan.design.height, units_),
-                                   counted(plan.design.stitches, "stitch", "stitches"));
+    std::string text = fmt::format(
+        "{}, {}, {}", plan.design.name, sizePhrase(plan.design.width, plan.design.height, units_),
+        counted(plan.design.stitches, toBeWorded("stitch"), toBeWorded("stitches")));
     if (asked.scale != 1.0) {
-      text += fmt::format(", sewn at {:.4g} %", asked.scale * 100.0);
+      text = worded("{}, sewn at {:.4g} %", text, asked.scale * 100.0);
     }
-    out_.labelled(2, "Design", text);
+    out_.labelled(2, worded("Design"), text);
     if (!plan.letters.empty()) {
-      out_.labelled(2, "Letters", plan.letters);
+      out_.labelled(2, worded("Letters"), plan.letters);
     }
     if (plan.part && plan.part->cell) {
-      out_.labelled(2, "Part", cellPhrase(*plan.part->cell) + " of the design, as it reads");
+      out_.labelled(2, worded("Part"),
+                    worded("{} of the design, as it reads", cellPhrase(*plan.part->cell)));
     }
     for (const PartJoin& join : plan.part ? plan.part->joins : std::vector<PartJoin>()) {
-      out_.labelled(2, "Join", joinPhrase(plan, join, units_));
+      out_.labelled(2, worded("Join"), joinPhrase(plan, join, units_));
     }
     for (const RegisterMark& mark : plan.part ? plan.part->marks : std::vector<RegisterMark>()) {
-      out_.labelled(2, "Mark " + mark.name, markPhrase(plan, mark));
+      out_.labelled(2, worded("Mark {}", mark.name), markPhrase(plan, mark));
     }
   }
 
   void place(const PlacementPlan& plan) {
     const Placed& placed = plan.placed;
-    out_.labelled(2, "Drop",
-                  fmt::format("{} {} to the {}", length(placed.drop), landmarkPhrase(placed.from),
-                              nearSidePhrase(plan)));
+    out_.labelled(2, worded("Drop"),
+                  worded("{} {} to the {}", length(placed.drop), landmarkPhrase(placed.from),
+                         nearSidePhrase(plan)));
     std::string centre =
         fmt::format("{} {}", length(placed.centreOffset), landmarkPhrase(placed.from));
     const bool body = plan.panel == PanelName::Front || plan.panel == PanelName::Back;
     if (body && placed.from != Landmark::CollarSeam) {
-      enlist(centre, fmt::format("{} {} at the centre line", length(placed.centreBelowDatum),
-                                 landmarkPhrase(Landmark::CollarSeam)));
+      enlist(centre, worded("{} {} at the centre line", length(placed.centreBelowDatum),
+                            landmarkPhrase(Landmark::CollarSeam)));
     }
-    out_.labelled(2, "Centre", centre);
-    out_.labelled(2, "Sideways", lateralPhrase(plan, units_));
-    out_.labelled(2, "Turn", turnPhrase(plan));
+    out_.labelled(2, worded("Centre"), centre);
+    out_.labelled(2, worded("Sideways"), lateralPhrase(plan, units_));
+    out_.labelled(2, worded("Turn"), turnPhrase(plan));
   }
 
   // The least room that any size of the group has, one entry for each thing.
@@ -272,51 +277,52 @@ class TextReport {
       enlist(text, check.against + " " + clothRoom(check));
     }
     if (!text.empty()) {
-      out_.labelled(2, "Room", text);
+      out_.labelled(2, worded("Room"), text);
     }
   }
 
   [[nodiscard]] std::string clothRoom(const ClothCheck& check) const {
-    std::string text = check.room < Length() ? "over by " + amount(abs(check.room), units_)
+    std::string text = check.room < Length() ? worded("over by {}", amount(abs(check.room), units_))
                                              : roomPhrase(check.room, units_);
     if (check.room >= Length() && check.room < check.least) {
-      text += fmt::format(" (should be {})", length(check.least));
+      text = worded("{} (should be {})", text, length(check.least));
     }
-    return text + (check.assumed ? " (assumed)" : "");
+    return check.assumed ? worded("{} (assumed)", text) : text;
   }
 
   void frame(const PlacementPlan& plan) {
     if (plan.frame) {
       chosenFrame(plan, *plan.frame);
     } else {
-      out_.labelled(2, "Frame", "none on hand serves here");
+      out_.labelled(2, worded("Frame"), worded("none on hand serves here"));
       // At full size a frame would hold it: then it is the garment that is in the way.
       if (plan.largestScale > 0.0 && plan.largestScale < 1.0) {
         out_.labelled(2, "",
-                      fmt::format("the frames hold the design at up to {} of this size",
-                                  percentDown(plan.largestScale)));
+                      worded("the frames hold the design at up to {} of this size",
+                             percentDown(plan.largestScale)));
       }
     }
     for (const FrameRejection& rejection : plan.rejections) {
-      out_.labelled(2, &rejection == plan.rejections.data() ? "Ruled out" : "",
+      out_.labelled(2, &rejection == plan.rejections.data() ? worded("Ruled out") : "",
                     rejected(rejection));
     }
   }
 
   void chosenFrame(const PlacementPlan& plan, const FrameChoice& choice) {
     const Frame* frame = context_.shop.frame(choice.frame);
-    out_.labelled(2, "Frame", frame ? framePhrase(*frame, choice, units_) : choice.frame.text());
+    out_.labelled(2, worded("Frame"),
+                  frame ? framePhrase(*frame, choice, units_) : choice.frame.text());
     std::string slack = slackPhrase(choice.slack, units_);
     if (plan.panel == PanelName::LeftSleeve || plan.panel == PanelName::RightSleeve) {
-      slack += " (seen with the cuff on top)";
+      slack = worded("{} (seen with the cuff on top)", slack);
     }
-    out_.labelled(2, "Slack", slack);
+    out_.labelled(2, worded("Slack"), slack);
     if (!choice.bodyNearest.empty()) {
       out_.labelled(2, "",
                     choice.bodyRoom > Length()
-                        ? fmt::format("frame body {} from the {}",
-                                      roomPhrase(choice.bodyRoom, units_), choice.bodyNearest)
-                        : fmt::format("frame body touches the {}", choice.bodyNearest));
+                        ? worded("frame body {} from the {}", roomPhrase(choice.bodyRoom, units_),
+                                 choice.bodyNearest)
+                        : worded("frame body touches the {}", choice.bodyNearest));
     }
   }
 
@@ -324,55 +330,65 @@ class TextReport {
     const Frame* frame = context_.shop.frame(rejection.frame);
     std::string text = frame ? frame->name : rejection.frame.text();
     if (rejection.turn != Angle()) {
-      text += " turned " + formatAngle(rejection.turn);
+      text = worded("{} turned {}", text, formatAngle(rejection.turn));
     }
-    text += fmt::format(": {} [{}", rejection.what, nameOf(rejection.test));
-    if (rejection.missing != Length()) {
-      text += fmt::format(", by {:.1f} mm", rejection.missing.mm());
-    }
-    text += ']';
-    if (rejection.largestScale > 0.0) {
-      text += fmt::format("; would hold {}", percentDown(rejection.largestScale));
-    }
-    return text;
+    const std::string_view test = nameOf(rejection.test);
+    text += fmt::format(": {} [{}]", rejection.what,
+                        rejection.missing == Length()
+                            ? std::string(test)
+                            : worded("{}, by {:.1f} mm", test, rejection.missing.mm()));
+    return rejection.largestScale > 0.0
+               ? worded("{}; would hold {}", text, percentDown(rejection.largestScale))
+               : text;
   }
 
   void backing(const PlacementPlan& plan) {
     const BackingChoice& backing = plan.backing;
     std::string text = backingPhrase(backing, units_);
     if (backing.cutWidth > Length()) {
-      text += ", cut " + sizePhrase(backing.cutWidth, backing.cutHeight, units_);
+      text = worded("{}, cut {}", text, sizePhrase(backing.cutWidth, backing.cutHeight, units_));
     }
     if (backing.skinCover) {
-      text += ", soft cover over the back";
+      text = worded("{}, soft cover over the back", text);
     }
-    out_.labelled(2, "Backing", text);
-    out_.labelled(2, "From stock", backing.stockName.empty() ? "none" : backing.stockName);
-    out_.labelled(2, "Topping", backing.topping ? "film" : "none");
-    out_.labelled(2, "Needle", needlePhrase(backing));
+    out_.labelled(2, worded("Backing"), text);
+    out_.labelled(2, worded("From stock"),
+                  backing.stockName.empty() ? worded("none") : backing.stockName);
+    out_.labelled(2, worded("Topping"), backing.topping ? worded("film") : worded("none"));
+    out_.labelled(2, worded("Needle"), needlePhrase(backing));
   }
 
   void steps(const PlacementPlan& plan) {
     int number = 0;
     for (const Step& step : plan.steps) {
       ++number;
-      out_.labelled(2, number == 1 ? "Steps" : "", step.text + (step.byHand ? " (by hand)" : ""),
+      out_.labelled(2, number == 1 ? worded("Steps") : "",
+                    step.byHand ? worded("{} (by hand)", step.text) : step.text,
                     fmt::format("{:>2}. ", number));
     }
   }
 
   void reasons(const PlacementPlan& plan) {
-    listReasons("drop", plan.placed.dropReasons);
-    listReasons("sideways", plan.placed.lateralReasons);
-    listReasons("turn", plan.placed.turnReasons);
+    listReasons(toBeWorded("Why drop"), plan.placed.dropReasons);
+    listReasons(toBeWorded("Why sideways"), plan.placed.lateralReasons);
+    listReasons(toBeWorded("Why turn"), plan.placed.turnReasons);
     if (plan.frame) {
-      listReasons("frame", plan.frame->reasons);
+      listReasons(toBeWorded("Why frame"), plan.frame->reasons);
     }
-    listReasons("letters", plan.letterReasons);
-    listReasons("backing", plan.backing.fired);
+    listReasons(toBeWorded("Why letters"), plan.letterReasons);
+    listReasons(toBeWorded("Why backing"), plan.backing.fired);
     if (plan.part) {
-      listReasons("parts", plan.part->reasons);
+      listReasons(toBeWorded("Why parts"), plan.part->reasons);
     }
+  }
+
+  static std::string reasonText(const Reason& reason, const std::string& source) {
+    std::string text = source.empty() ? reason.text : fmt::format("{} [{}]", reason.text, source);
+    if (reason.assumed) {
+      text = worded("{} (assumed)", text);
+    }
+    return reason.changedBy.empty() ? text
+                                    : worded("{}; would change with: {}", text, reason.changedBy);
   }
 
   void listReasons(std::string_view what, const Reasons& reasons) {
@@ -381,14 +397,8 @@ class TextReport {
       if (!reason.basis.empty()) {
         source += (source.empty() ? "" : "; ") + reason.basis;
       }
-      out_.labelled(
-          2, &reason == reasons.data() ? fmt::format("Why {}", what) : "",
-          fmt::format("{}{}{}{}", reason.text, source.empty() ? "" : fmt::format(" [{}]", source),
-                      reason.assumed ? " (assumed)" : "",
-                      reason.changedBy.empty()
-                          ? ""
-                          : fmt::format("; would change with: {}", reason.changedBy)),
-          "- ");
+      out_.labelled(2, &reason == reasons.data() ? inLanguage(what) : "",
+                    reasonText(reason, source), "- ");
     }
   }
 
@@ -406,7 +416,8 @@ class TextReport {
       enlist(text, measurePhrase(measure));
     }
     if (!text.empty()) {
-      out_.labelled(2, "Assumed", text + "; not in the size chart, so measure a garment");
+      out_.labelled(2, worded("Assumed"),
+                    worded("{}; not in the size chart, so measure a garment", text));
     }
   }
 
@@ -416,7 +427,7 @@ class TextReport {
       for (const Caution* caution : plan_.placements[index].cautions) {
         if (std::find(shown.begin(), shown.end(), caution) == shown.end()) {
           out_.labelled(
-              2, shown.empty() ? "Caution" : "",
+              2, shown.empty() ? worded("Caution") : "",
               fmt::format("{} [{}; {}]", caution->text, caution->id.text(), caution->basis), "- ");
           shown.push_back(caution);
         }

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 
+#include "base/worded.h"
 #include "creaseline/planning/counting.h"
 #include "creaseline/planning/groups.h"
 #include "creaseline/planning/wording.h"
@@ -67,6 +68,10 @@ struct MachineChoice {
   std::string reason;
 };
 
+std::string countOfThreads(int threads) {
+  return counted(threads, toBeWorded("thread"), toBeWorded("threads"));
+}
+
 MachineChoice chooseMachine(const PlacementPlan& plan, const Shop& shop, int threads) {
   const Machine* most = nullptr;
   for (const Machine& machine : shop.machines) {
@@ -74,17 +79,20 @@ MachineChoice chooseMachine(const PlacementPlan& plan, const Shop& shop, int thr
       continue;
     }
     if (machine.needles >= threads) {
-      return {&machine, fmt::format("first of the shop that reaches the design and has {} for {}",
-                                    threads == 1 ? "a needle" : "needles",
-                                    counted(threads, "thread", "threads"))};
+      return {&machine,
+              threads == 1
+                  ? worded("first of the shop that reaches the design and has a needle for {}",
+                           countOfThreads(threads))
+                  : worded("first of the shop that reaches the design and has needles for {}",
+                           countOfThreads(threads))};
     }
     if (most == nullptr || machine.needles > most->needles) {
       most = &machine;
     }
   }
-  return {most, fmt::format("no machine has needles for {}; this has the most, so one needle "
-                            "changes its thread by hand",
-                            counted(threads, "thread", "threads"))};
+  return {most, worded("no machine has needles for {}; this has the most, so one needle "
+                       "changes its thread by hand",
+                       countOfThreads(threads))};
 }
 
 int distinct(std::vector<std::string> threads) {
@@ -135,7 +143,9 @@ class Cards {
     RunCard card;
     card.shown = members.front();
     card.location = locationName(context_, first.location);
-    card.design = first.design.name + (first.letters.empty() ? "" : ", letters " + first.letters);
+    card.design = first.letters.empty()
+                      ? first.design.name
+                      : worded("{}, letters {}", first.design.name, first.letters);
     card.width = first.design.width;
     card.height = first.design.height;
     card.stitches = first.design.stitches;
@@ -182,7 +192,7 @@ class Cards {
     }
     card.garments += plan.quantity;
     for (const std::string& note : {line.note, line.placements[plan.placement].note}) {
-      addOnce(card.notes, note.empty() ? note : fmt::format("Line {}: {}", line.id, note));
+      addOnce(card.notes, note.empty() ? note : worded("Line {}: {}", line.id, note));
     }
     for (const Finding& finding : plan_.findings) {
       if (finding.severity == Severity::Watch && concerns(finding, plan)) {

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "planning/run_sewing.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
+#include "base/worded.h"
 #include "creaseline/planning/counting.h"
 #include "creaseline/planning/part_words.h"
 #include "planning/steps.h"
@@ -15,13 +14,13 @@ namespace {
 std::string machineText(const ThreadBlock& block) {
   switch (block.kind) {
     case BlockKind::PlacementLine:
-      return fmt::format("Placement line of piece {}", block.piece);
+      return worded("Placement line of piece {}", block.piece);
     case BlockKind::TackDown:
-      return fmt::format("Tack down piece {}", block.piece);
+      return worded("Tack down piece {}", block.piece);
     case BlockKind::Cover:
-      return fmt::format("Cover the edge of piece {}", block.piece);
+      return worded("Cover the edge of piece {}", block.piece);
     case BlockKind::Sew:
-      return block.piece.empty() ? "Sew" : fmt::format("Sew piece {}", block.piece);
+      return block.piece.empty() ? worded("Sew") : worded("Sew piece {}", block.piece);
   }
   return {};
 }
@@ -55,8 +54,8 @@ void addThreads(RunCard& card, const Design& design, const std::vector<std::stri
 }
 
 std::string putOn(const std::string& thread, int needle, const std::string& replaced) {
-  return fmt::format("put {} on needle {}{}", thread, needle,
-                     replaced.empty() ? "" : fmt::format(" in place of {}", replaced));
+  return replaced.empty() ? worded("put {} on needle {}", thread, needle)
+                          : worded("put {} on needle {} in place of {}", thread, needle, replaced);
 }
 
 void addBlockSteps(RunCard& card, const Design& design, const std::vector<std::string>& threads,
@@ -65,18 +64,19 @@ void addBlockSteps(RunCard& card, const Design& design, const std::vector<std::s
   for (std::size_t i = 0; i < threads.size(); ++i) {
     const ThreadBlock& block = design.blocks[i];
     if (use.sharedNeedle != 0 && use.needles[i] == use.sharedNeedle && threads[i] != onShared) {
-      card.steps.push_back(handStep("Stop: " + putOn(threads[i], use.sharedNeedle, onShared)));
+      card.steps.push_back(
+          handStep(worded("Stop: {}", putOn(threads[i], use.sharedNeedle, onShared))));
       onShared = threads[i];
     }
     card.steps.push_back({machineText(block), false, static_cast<int>(i) + 1, threads[i],
                           use.needles[i], block.stitches});
     if (const std::string byHand = handStepAfter(block, design); !byHand.empty()) {
-      card.steps.push_back(handStep("Stop. " + byHand));
+      card.steps.push_back(handStep(worded("Stop. {}", byHand)));
     }
   }
   if (!use.shared.empty() && onShared != use.shared.front()) {
-    card.steps.push_back(
-        handStep("For the next garment: " + putOn(use.shared.front(), use.sharedNeedle, onShared)));
+    card.steps.push_back(handStep(
+        worded("For the next garment: {}", putOn(use.shared.front(), use.sharedNeedle, onShared))));
   }
 }
 
@@ -137,7 +137,7 @@ int blocksOf(const Design& design, BlockKind kind) {
 void addShare(std::vector<TimeShare>& shares, int count, std::string_view one,
               std::string_view many, Duration each, const DefaultValue& basis) {
   if (count > 0) {
-    shares.push_back({fmt::format("{}, {} each", counted(count, one, many), formatDuration(each)),
+    shares.push_back({worded("{}, {} each", counted(count, one, many), formatDuration(each)),
                       each * count, basis.basis});
   }
 }
@@ -176,21 +176,22 @@ void addSewing(RunCard& card, const PlacementPlan& plan, const ThreadNames& name
         thread.replaced = load.replaced;
       }
     }
-    std::string text = putOn(load.thread, load.needle, load.replaced);
-    text.front() = 'P';
-    card.setUp.push_back(text);
+    card.setUp.push_back(load.replaced.empty()
+                             ? worded("Put {} on needle {}", load.thread, load.needle)
+                             : worded("Put {} on needle {} in place of {}", load.thread,
+                                      load.needle, load.replaced));
   }
   if (plan.backing.topping) {
-    card.steps.push_back(handStep("Lay topping film over the cloth"));
+    card.steps.push_back(handStep(worded("Lay topping film over the cloth")));
   }
   if (plan.part && plan.part->number > 1) {
     card.steps.push_back(handStep(alignStep(*plan.part)));
   }
   card.steps.push_back(
-      handStep("Check the trace before sewing: needle up, round the whole outline; it must clear "
-               "the frame"));
+      handStep(worded("Check the trace before sewing: needle up, round the whole outline; it must "
+                      "clear the frame")));
   if (plan.design.blocks.empty()) {
-    card.steps.push_back({fmt::format("Sew {}; its threads are not stated", plan.design.name),
+    card.steps.push_back({worded("Sew {}; its threads are not stated", plan.design.name),
                           false,
                           1,
                           {},
@@ -206,23 +207,27 @@ void addSewing(RunCard& card, const PlacementPlan& plan, const ThreadNames& name
 RunTime runTime(const RunCard& card, const Design& design, const Defaults& defaults,
                 const TimeFigures& figures) {
   RunTime time;
-  addShare(time.once, static_cast<int>(card.setUp.size()), "needle threaded", "needles threaded",
-           figures.rethreading, defaults.rethreading);
-  time.each.push_back(
-      {fmt::format("{} at {} a minute", counted(card.stitches, "stitch", "stitches"),
-                   card.stitchesPerMinute),
-       sewingTime(card.stitches, card.stitchesPerMinute), "speed of the machine, from the shop"});
-  addShare(time.each, colourChanges(card), "colour change", "colour changes", figures.colourChange,
-           defaults.colourChange);
-  addShare(time.each, rethreadings(card), "thread changed by hand", "threads changed by hand",
-           figures.rethreading, defaults.rethreading);
-  addShare(time.each, static_cast<int>(design.blocks.size()), "trim at the end of the block",
-           "trims, one at the end of each block", figures.threadTrim, defaults.threadTrim);
-  addShare(time.each, blocksOf(design, BlockKind::PlacementLine), "fabric laid", "fabrics laid",
-           figures.fabricLaying, defaults.fabricLaying);
-  addShare(time.each, blocksOf(design, BlockKind::TackDown), "fabric trimmed in the frame",
-           "fabrics trimmed in the frame", figures.fabricTrimming, defaults.fabricTrimming);
-  addShare(time.each, 1, "hooping", "hoopings", figures.hooping, defaults.hoopingTime);
+  addShare(time.once, static_cast<int>(card.setUp.size()), toBeWorded("needle threaded"),
+           toBeWorded("needles threaded"), figures.rethreading, defaults.rethreading);
+  time.each.push_back({worded("{} at {} a minute",
+                              counted(card.stitches, toBeWorded("stitch"), toBeWorded("stitches")),
+                              card.stitchesPerMinute),
+                       sewingTime(card.stitches, card.stitchesPerMinute),
+                       worded("speed of the machine, from the shop")});
+  addShare(time.each, colourChanges(card), toBeWorded("colour change"),
+           toBeWorded("colour changes"), figures.colourChange, defaults.colourChange);
+  addShare(time.each, rethreadings(card), toBeWorded("thread changed by hand"),
+           toBeWorded("threads changed by hand"), figures.rethreading, defaults.rethreading);
+  addShare(
+      time.each, static_cast<int>(design.blocks.size()), toBeWorded("trim at the end of the block"),
+      toBeWorded("trims, one at the end of each block"), figures.threadTrim, defaults.threadTrim);
+  addShare(time.each, blocksOf(design, BlockKind::PlacementLine), toBeWorded("fabric laid"),
+           toBeWorded("fabrics laid"), figures.fabricLaying, defaults.fabricLaying);
+  addShare(time.each, blocksOf(design, BlockKind::TackDown),
+           toBeWorded("fabric trimmed in the frame"), toBeWorded("fabrics trimmed in the frame"),
+           figures.fabricTrimming, defaults.fabricTrimming);
+  addShare(time.each, 1, toBeWorded("hooping"), toBeWorded("hoopings"), figures.hooping,
+           defaults.hoopingTime);
   time.setUp = sumOf(time.once);
   time.perGarment = sumOf(time.each);
   time.total = time.setUp + time.perGarment * card.garments;

@@ -5,6 +5,7 @@
 
 #include <vector>
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 
 namespace creaseline {
@@ -31,18 +32,20 @@ std::vector<Angle> bracketDirections(BracketSide side) {
 
 // "at the frame's top", "mostly at the frame's left side"
 std::string atFrameSide(Angle direction) {
-  static constexpr std::string_view kSides[] = {"top", "right side", "bottom", "left side"};
+  static constexpr std::string_view kSides[] = {
+      toBeWorded("at the frame's top"), toBeWorded("at the frame's right side"),
+      toBeWorded("at the frame's bottom"), toBeWorded("at the frame's left side")};
   const int turn = (direction.millidegrees() + 4 * kQuarter) % (4 * kQuarter);
-  return fmt::format("{}at the frame's {}", turn % kQuarter == 0 ? "" : "mostly ",
-                     kSides[(turn + kQuarter / 2) / kQuarter % 4]);
+  const std::string side = inLanguage(kSides[(turn + kQuarter / 2) / kQuarter % 4]);
+  return turn % kQuarter == 0 ? side : worded("mostly {}", side);
 }
 
-std::string shift(Length length, std::string_view direction, const UnitChoice& units) {
+// Machines count millimetres, whatever the ruler.
+std::string shift(Length length, const UnitChoice& units) {
   const std::string millimetres = fmt::format("{:.0f} mm", abs(length).mm());
-  if (units.length == LengthUnit::Millimetre) {
-    return fmt::format("{} {}", millimetres, direction);
-  }
-  return fmt::format("{} ({}) {}", formatLength(abs(length), units), millimetres, direction);
+  return units.length == LengthUnit::Millimetre
+             ? millimetres
+             : fmt::format("{} ({})", formatLength(abs(length), units), millimetres);
 }
 
 }  // namespace
@@ -50,15 +53,15 @@ std::string shift(Length length, std::string_view direction, const UnitChoice& u
 std::string bracketAtMachine(BracketSide side) {
   switch (side) {
     case BracketSide::Top:
-      return "top";
+      return worded("top");
     case BracketSide::Bottom:
-      return "bottom";
+      return worded("bottom");
     case BracketSide::Left:
-      return "left";
+      return worded("left");
     case BracketSide::Right:
-      return "right";
+      return worded("right");
     case BracketSide::Both:
-      return "left and right";
+      return worded("left and right");
   }
   return {};
 }
@@ -66,7 +69,8 @@ std::string bracketAtMachine(BracketSide side) {
 std::string bracketOnGarment(BracketSide side, PanelName panel, Angle frameTurn) {
   std::string text;
   for (const Angle direction : bracketDirections(side)) {
-    text += (text.empty() ? "" : " and ") + facingPhrase(panel, direction + frameTurn);
+    const std::string facing = facingPhrase(panel, direction + frameTurn);
+    text = text.empty() ? facing : bothPhrase(text, facing);
   }
   return text;
 }
@@ -76,14 +80,13 @@ std::string loadingPhrase(PanelName panel, Angle frameTurn) {
 }
 
 std::string turnInFramePhrase(Angle turn) {
-  std::string text = "none";
+  std::string text = worded("none");
   if (turn == Angle::fromDegrees(180.0)) {
     text = formatAngle(turn);
   } else if (turn != Angle()) {
-    text = fmt::format("{} {}", formatAngle(turn < Angle() ? -turn : turn),
-                       turn < Angle() ? "anticlockwise" : "clockwise");
+    text = wayPhrase(turn);
   }
-  return fmt::format("{}, top of the design {}", text, atFrameSide(turn));
+  return worded("{}, top of the design {}", text, atFrameSide(turn));
 }
 
 StartPoint startPoint(const PlacementPlan& plan) {
@@ -96,13 +99,17 @@ StartPoint startPoint(const PlacementPlan& plan) {
 std::string startPhrase(const StartPoint& start, const UnitChoice& units) {
   std::string text;
   if (start.right != Length()) {
-    text = shift(start.right, start.right < Length() ? "left of" : "right of", units);
+    const std::string distance = shift(start.right, units);
+    text =
+        start.right < Length() ? worded("{} left of", distance) : worded("{} right of", distance);
   }
   if (start.down != Length()) {
-    text += text.empty() ? "" : " and ";
-    text += shift(start.down, start.down < Length() ? "above" : "below", units);
+    const std::string distance = shift(start.down, units);
+    const std::string along =
+        start.down < Length() ? worded("{} above", distance) : worded("{} below", distance);
+    text = text.empty() ? along : bothPhrase(text, along);
   }
-  return (text.empty() ? "on" : text) + " the frame's centre";
+  return text.empty() ? worded("on the frame's centre") : worded("{} the frame's centre", text);
 }
 
 }  // namespace creaseline

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 #include "creaseline/shape/outline.h"
 #include "creaseline/shape/separation.h"
@@ -69,7 +70,7 @@ std::vector<Meeting> meetingsOf(const PreparedFrame& frame, Point centre, const 
   if (!contains(panel.outline, centre)) {
     const NearestSide side = nearestSide(panel.outline, centre);
     const Point back = side.on - centre;
-    add(meetings, {false, "edge of the " + panelPhrase(panel.name), side.distance + 1.0,
+    add(meetings, {false, worded("edge of the {}", panelPhrase(panel.name)), side.distance + 1.0,
                    back * (1.0 / std::max(norm(back), 1e-9))});
   }
   std::stable_sort(meetings.begin(), meetings.end(),

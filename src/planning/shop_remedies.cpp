@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "planning/shop_remedies.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 #include <cmath>
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 #include "planning/frame_search.h"
 
@@ -21,16 +21,16 @@ std::string buyWhatIsMissing(Workshop& stocked, FindingCode code, const Answer& 
     for (const PlacementPlan& hooping : planned.hoopings()) {
       side = std::max({side, hooping.backing.cutWidth, hooping.backing.cutHeight});
     }
-    stocked.backings.push_back({StockId("to-buy"), "what is to be bought", backing.kind,
+    stocked.backings.push_back({StockId("to-buy"), worded("what is to be bought"), backing.kind,
                                 backing.leastWeight, BackingForm::Sheets, side, side, 1});
-    return "buy " + backingPhrase(backing, stocked.shop->units);
+    return worded("buy {}", backingPhrase(backing, stocked.shop->units));
   }
   if (code == FindingCode::NeedleNotInStock) {
     stocked.needles.push_back({backing.needleSize, backing.needlePoint});
-    return fmt::format("buy needles {}", needlePhrase(backing));
+    return worded("buy needles {}", needlePhrase(backing));
   }
   stocked.toppingFilm = true;
-  return "buy topping film";
+  return worded("buy topping film");
 }
 
 }  // namespace
@@ -47,7 +47,7 @@ std::optional<Remedy> buyFrame(const Case& problem, const Workshop& workshop) {
   Shop shop = *workshop.shop;
   const Window window = *Window::rectangle(width, height);
   shop.frames = {Frame{FrameId("another frame"),
-                       "such a frame",
+                       worded("such a frame"),
                        FrameKind::Screw,
                        window,
                        *Window::rectangle(width + rim, height + rim),
@@ -60,9 +60,9 @@ std::optional<Remedy> buyFrame(const Case& problem, const Workshop& workshop) {
   const Workshop larger = prepareWorkshop(shop, *workshop.rules);
   return RemedyTrial(problem, workshop)
       .remedy(ShopChange{"another-frame"},
-              fmt::format("use a frame, none is on hand, whose window and sewing field are at "
-                          "least {}",
-                          sizePhrase(width, height, workshop.shop->units)),
+              worded("use a frame, none is on hand, whose window and sewing field are at "
+                     "least {}",
+                     sizePhrase(width, height, workshop.shop->units)),
               kAsAsked, larger);
 }
 
@@ -74,7 +74,7 @@ std::optional<Remedy> leaveAsPlanned(const Case& problem, const Workshop& worksh
     return std::nullopt;
   }
   return Remedy{ShopChange{"as-planned"},
-                fmt::format("use {} as planned", nameOfFrame(*frame, workshop)),
+                worded("use {} as planned", nameOfFrame(*frame, workshop)),
                 resultText(answer, workshop), Length()};
 }
 
@@ -93,7 +93,7 @@ std::optional<Remedy> stockUp(const Case& problem, const Workshop& workshop) {
   if (!works) {
     return std::nullopt;
   }
-  return Remedy{ShopChange{"buy"}, text, "nothing is short here then", Length()};
+  return Remedy{ShopChange{"buy"}, text, worded("nothing is short here then"), Length()};
 }
 
 std::optional<Remedy> measureGarments(const Case& problem, const Workshop& workshop) {
@@ -113,9 +113,9 @@ std::optional<Remedy> measureGarments(const Case& problem, const Workshop& works
     }
   }
   return Remedy{ShopChange{"measure"},
-                fmt::format("measure {} on one garment of each size and enter it in the size chart",
-                            problem.subject),
-                "nothing is assumed then", Length()};
+                worded("measure {} on one garment of each size and enter it in the size chart",
+                       problem.subject),
+                worded("nothing is assumed then"), Length()};
 }
 
 std::optional<Remedy> fewerStitches(const Case& problem, const Workshop& workshop) {
@@ -132,7 +132,7 @@ std::optional<Remedy> fewerStitches(const Case& problem, const Workshop& worksho
   return RemedyTrial(problem, workshop)
       .remedy(
           StitchesChange{stitches},
-          fmt::format("have the design made with at most {} stitches", stitches),
+          worded("have the design made with at most {} stitches", stitches),
           [&lighter](PlacementRequest& request) { request.design = &lighter; }, workshop);
 }
 

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <string_view>
 
+#include "base/worded.h"
 #include "creaseline/base/units.h"
 #include "creaseline/planning/wording.h"
 
@@ -14,9 +15,9 @@ namespace creaseline {
 namespace {
 
 struct Contribution {
-  std::string_view name;
+  std::string name;
   Length error;
-  std::string_view basis;
+  std::string basis;
 };
 
 // In tenths of a millimetre whatever the unit: such errors are smaller than a ruler's marks.
@@ -24,8 +25,8 @@ std::string fineText(Length length) {
   return exactText(Length::fromMm(std::round(length.mm() * 10.0) / 10.0), LengthUnit::Millimetre);
 }
 
-Reason reasonFor(std::string_view direction, const std::vector<Contribution>& contributions,
-                 Length takenBack, const UnitChoice& units) {
+Reason reasonFor(bool sideways, const std::vector<Contribution>& contributions, Length takenBack,
+                 const UnitChoice& units) {
   std::vector<Length> errors;
   std::string list;
   std::string bases;
@@ -35,15 +36,20 @@ Reason reasonFor(std::string_view direction, const std::vector<Contribution>& co
     bases += fmt::format("{}{}: {}", bases.empty() ? "" : "; ", each.name, each.basis);
   }
   const StackUp sum = stackUp(errors);
-  return {fmt::format("errors {} add up to {} at worst and {} as a rule (root of the squares): {}; "
-                      "the machine can take back {}",
-                      direction, fineText(sum.worst), fineText(sum.rootSumSquare), list,
-                      roomPhrase(takenBack, units)),
+  const std::string worst = fineText(sum.worst);
+  const std::string usual = fineText(sum.rootSumSquare);
+  const std::string room = roomPhrase(takenBack, units);
+  return {sideways ? worded("errors sideways add up to {} at worst and {} as a rule (root of the "
+                            "squares): {}; the machine can take back {}",
+                            worst, usual, list, room)
+                   : worded("errors along add up to {} at worst and {} as a rule (root of the "
+                            "squares): {}; the machine can take back {}",
+                            worst, usual, list, room),
           {},
           bases,
           false,
           {},
-          "the shop's own figures for these errors"};
+          worded("the shop's own figures for these errors")};
 }
 
 }  // namespace
@@ -65,20 +71,21 @@ Reasons stackUpReasons(const Workshop& workshop, const Slack& slack) {
   const UnitChoice& units = workshop.shop->units;
   const Shop& shop = *workshop.shop;
   const auto basis = [](const std::optional<Length>& own, const DefaultValue& shipped) {
-    return own ? std::string_view("the shop's own figure") : std::string_view(shipped.basis);
+    return own ? worded("the shop's own figure") : shipped.basis;
   };
-  const Contribution crease{"crease", figures.creaseError,
+  const Contribution crease{worded("crease"), figures.creaseError,
                             basis(shop.creaseError, defaults.creaseError)};
-  const Contribution ruler{"ruler", figures.rulerError,
+  const Contribution ruler{worded("ruler"), figures.rulerError,
                            basis(shop.rulerError, defaults.rulerError)};
-  const Contribution cloth{"give of the cloth", figures.clothGive,
+  const Contribution cloth{worded("give of the cloth"), figures.clothGive,
                            basis(shop.clothGive, defaults.clothGive)};
-  const std::string_view hooping = figures.hoopingError.basis;
-  return {reasonFor("sideways",
-                    {crease, ruler, {"hooping", figures.hoopingError.sideways, hooping}, cloth},
-                    std::min(slack.left, slack.right), units),
-          reasonFor("along", {ruler, {"hooping", figures.hoopingError.along, hooping}, cloth},
-                    std::min(slack.up, slack.down), units)};
+  const std::string& hooping = figures.hoopingError.basis;
+  return {
+      reasonFor(true,
+                {crease, ruler, {worded("hooping"), figures.hoopingError.sideways, hooping}, cloth},
+                std::min(slack.left, slack.right), units),
+      reasonFor(false, {ruler, {worded("hooping"), figures.hoopingError.along, hooping}, cloth},
+                std::min(slack.up, slack.down), units)};
 }
 
 }  // namespace creaseline

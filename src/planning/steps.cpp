@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "planning/steps.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 
+#include "base/worded.h"
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 
@@ -14,49 +14,62 @@ std::string creaseStep(PanelName panel) {
   switch (panel) {
     case PanelName::Front:
     case PanelName::Back:
-      return "Find the centre: lay the side seams together and press a crease";
+      return worded("Find the centre: lay the side seams together and press a crease");
     case PanelName::LeftSleeve:
     case PanelName::RightSleeve:
-      return "Find the centre: lay the sleeve on its seam and press the fold opposite";
+      return worded("Find the centre: lay the sleeve on its seam and press the fold opposite");
     case PanelName::Hood:
-      return "Find the centre: lay the two hood sides together and press a crease";
+      return worded("Find the centre: lay the two hood sides together and press a crease");
     case PanelName::Flat:
-      return "Find the centre: lay one side of the piece on the other and press a crease";
+      return worded("Find the centre: lay one side of the piece on the other and press a crease");
     case PanelName::LeftLeg:
     case PanelName::RightLeg:
-      return "Find the centre: lay side seam and inseam of the leg together and press a crease";
+      return worded(
+          "Find the centre: lay side seam and inseam of the leg together and press a crease");
   }
   return {};
 }
 
 std::string markStep(const PlacementPlan& plan, const UnitChoice& units) {
-  return fmt::format("Mark the design's centre: {} {}, {}",
-                     formatLength(plan.placed.centreOffset, units),
-                     landmarkPhrase(plan.placed.from), lateralPhrase(plan, units));
+  return worded("Mark the design's centre: {} {}, {}",
+                formatLength(plan.placed.centreOffset, units), landmarkPhrase(plan.placed.from),
+                lateralPhrase(plan, units));
 }
 
 std::string backingStep(const BackingChoice& backing, const UnitChoice& units) {
-  return fmt::format("Cut {} {}: {}", backing.layers == 1 ? "one backing" : "backings",
-                     sizePhrase(backing.cutWidth, backing.cutHeight, units),
-                     backingPhrase(backing, units));
+  const std::string size = sizePhrase(backing.cutWidth, backing.cutHeight, units);
+  const std::string kind = backingPhrase(backing, units);
+  return backing.layers == 1 ? worded("Cut one backing {}: {}", size, kind)
+                             : worded("Cut backings {}: {}", size, kind);
 }
 
 // How one thread block is done: the machine's part, and the hands' part that follows it.
+std::string liftStep(BackingKind backing) {
+  switch (backing) {
+    case BackingKind::CutAway:
+      return worded("Lift out; trim the backing, trim threads");
+    case BackingKind::TearAway:
+      return worded("Lift out; tear away the backing, trim threads");
+    case BackingKind::WashAway:
+      return worded("Lift out; rinse out the backing, trim threads");
+  }
+  return {};
+}
+
 void addBlock(std::vector<Step>& steps, const ThreadBlock& block, const Design& design) {
   switch (block.kind) {
     case BlockKind::PlacementLine:
       steps.push_back(
-          {fmt::format("Piece {}: sew the placement line ({})", block.piece, block.thread), false});
+          {worded("Piece {}: sew the placement line ({})", block.piece, block.thread), false});
       break;
     case BlockKind::TackDown:
-      steps.push_back({fmt::format("Piece {}: tack down ({})", block.piece, block.thread), false});
+      steps.push_back({worded("Piece {}: tack down ({})", block.piece, block.thread), false});
       break;
     case BlockKind::Cover:
-      steps.push_back(
-          {fmt::format("Piece {}: cover the edge ({})", block.piece, block.thread), false});
+      steps.push_back({worded("Piece {}: cover the edge ({})", block.piece, block.thread), false});
       break;
     case BlockKind::Sew:
-      steps.push_back({fmt::format("Sew {}", block.thread), false});
+      steps.push_back({worded("Sew {}", block.thread), false});
       break;
   }
   if (const std::string byHand = handStepAfter(block, design); !byHand.empty()) {
@@ -110,37 +123,34 @@ std::vector<Step> stepsFor(const PlacementPlan& plan, const Location& location,
   steps.push_back({backingStep(plan.backing, units), true});
   steps.push_back(
       {plan.backing.hold == HoldMethod::Hooped
-           ? "Close the frame over backing and cloth, crease on the frame's centre marks"
-           : "Close the frame over the cloth, crease on the frame's centre marks; slide "
-             "the backing under the frame",
+           ? worded("Close the frame over backing and cloth, crease on the frame's centre marks")
+           : worded("Close the frame over the cloth, crease on the frame's centre marks; slide "
+                    "the backing under the frame"),
        true});
   for (const LayerBehind* layer : kind.layersBehind(plan.panel)) {
     steps.push_back({layer->step, true});
   }
   if (plan.backing.topping) {
-    steps.push_back({"Lay topping film over the cloth", true});
+    steps.push_back({worded("Lay topping film over the cloth"), true});
   }
   addPartStep(steps, plan, alignStep, true);
-  steps.push_back({"Trace the design's outline with the needle up: it must clear the frame", true});
+  steps.push_back(
+      {worded("Trace the design's outline with the needle up: it must clear the frame"), true});
   for (const ThreadBlock& block : plan.design.blocks) {
     addBlock(steps, block, plan.design);
   }
   if (plan.design.blocks.empty()) {
-    steps.push_back({fmt::format("Sew {}", plan.design.name), false});
+    steps.push_back({worded("Sew {}", plan.design.name), false});
   }
   addPartStep(steps, plan, sewMarksStep, false);
   addPartStep(steps, plan, pickOutStep, true);
-  steps.push_back({fmt::format("Lift out; {} the backing, trim threads",
-                               plan.backing.kind == BackingKind::CutAway    ? "trim"
-                               : plan.backing.kind == BackingKind::TearAway ? "tear away"
-                                                                            : "rinse out"),
-                   true});
+  steps.push_back({liftStep(plan.backing.kind), true});
   if (plan.backing.topping) {
-    steps.push_back({"Pull off the topping; dissolve what is left", true});
+    steps.push_back({worded("Pull off the topping; dissolve what is left"), true});
   }
   if (!plan.design.pieces.empty()) {
     steps.push_back(
-        {"Press again from the back with a cloth between, to set the fusible web", true});
+        {worded("Press again from the back with a cloth between, to set the fusible web"), true});
   }
   return steps;
 }
@@ -151,11 +161,11 @@ std::string handStepAfter(const ThreadBlock& block, const Design& design) {
       [&block](const AppliquePiece& candidate) { return candidate.name == block.piece; });
   switch (block.kind) {
     case BlockKind::PlacementLine:
-      return fmt::format("Piece {}: lay {} over the line", block.piece,
-                         piece == design.pieces.end() ? "the fabric" : piece->fabric);
+      return worded("Piece {}: lay {} over the line", block.piece,
+                    piece == design.pieces.end() ? worded("the fabric") : piece->fabric);
     case BlockKind::TackDown:
-      return fmt::format("Piece {}: trim in the frame with curved scissors; the frame stays closed",
-                         block.piece);
+      return worded("Piece {}: trim in the frame with curved scissors; the frame stays closed",
+                    block.piece);
     case BlockKind::Cover:
     case BlockKind::Sew:
       return {};

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 
+#include "base/worded.h"
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 #include "planning/figure_parts.h"
@@ -98,7 +99,7 @@ namespace {
 
 using figure::TextBlock;
 
-constexpr const char* kDropLine = "drop line";
+constexpr std::string_view kDropLine = toBeWorded("drop line");
 constexpr double kSameLine = 0.05;  // nearer than a stroke is wide
 constexpr double kFoldMark = 5.0;
 constexpr double kFoldPair = 25.0;   // from an axis to the marks that meet in the fold
@@ -165,9 +166,9 @@ class TemplateLayout {
 
   [[nodiscard]] TextBlock placeBlock(double width) const {
     TextBlock block;
-    figure::addParagraph(block, "up when worn: as the arrow points", width);
-    if (dropLabel().front().text == kDropLine) {
-      figure::addParagraph(block, std::string(kDropLine) + ": " + dropPhrase(), width);
+    figure::addParagraph(block, worded("up when worn: as the arrow points"), width);
+    if (dropLabel().front().text == inLanguage(kDropLine)) {
+      figure::addParagraph(block, inLanguage(kDropLine) + ": " + dropPhrase(), width);
     }
     if (!creaseInReach()) {
       figure::addParagraph(block, nearestCreasePhrase(), width);
@@ -177,7 +178,7 @@ class TemplateLayout {
 
   [[nodiscard]] TextBlock ownerBlock(double width) const {
     TextBlock block;
-    figure::addParagraph(block, "order " + context_.order.id, width, true);
+    figure::addParagraph(block, worded("order {}", context_.order.id), width, true);
     for (const std::string& serves : templateServes(context_, group_)) {
       figure::addParagraph(block, serves, width);
     }
@@ -189,20 +190,22 @@ class TemplateLayout {
     if (plan_.frame) {
       if (const Frame* frame = context_.shop.frame(plan_.frame->frame)) {
         figure::addParagraph(
-            block, "dashed: window of " + framePhrase(*frame, *plan_.frame, context_.units), width);
+            block,
+            worded("dashed: window of {}", framePhrase(*frame, *plan_.frame, context_.units)),
+            width);
       }
     }
     if (plan_.part) {
       for (const std::string& phrase :
            {alignedMarksPhrase(*plan_.part), sewnMarksPhrase(*plan_.part)}) {
         if (!phrase.empty()) {
-          figure::addParagraph(block, "small crosses: " + phrase, width);
+          figure::addParagraph(block, worded("small crosses: {}", phrase), width);
         }
       }
     }
     figure::addParagraph(block,
-                         "Cut along the line. Fold so that the two outer marks of an edge meet: "
-                         "the folds cross at the centre of the design.",
+                         worded("Cut along the line. Fold so that the two outer marks of an edge "
+                                "meet: the folds cross at the centre of the design."),
                          width);
     return block;
   }
@@ -216,8 +219,8 @@ class TemplateLayout {
         phrases.push_back(phrase);
       }
     }
-    return phrases.size() == 1 ? "the cross lies " + phrases.front()
-                               : fmt::format(
+    return phrases.size() == 1 ? worded("the cross lies {}", phrases.front())
+                               : worded(
                                      "{} lies beyond this paper, how far differs by size: see the "
                                      "placement sheets",
                                      centreLinePhrase(plan_));
@@ -228,7 +231,7 @@ class TemplateLayout {
     for (const std::size_t index : group_) {
       if (roundToMark(context_.plan.placements[index].placed.drop, context_.units) !=
           roundToMark(plan_.placed.drop, context_.units)) {
-        return "differs by size, see the placement sheets";
+        return worded("differs by size, see the placement sheets");
       }
     }
     return fmt::format("{} {}", formatLength(plan_.placed.drop, context_.units),
@@ -239,12 +242,12 @@ class TemplateLayout {
   // edge.
   [[nodiscard]] TextBlock dropLabel() const {
     TextBlock block;
-    figure::addParagraph(block, "this edge " + dropPhrase(), -inner_.min.x - 2.0 * kTextMargin,
-                         true);
+    figure::addParagraph(block, worded("this edge {}", dropPhrase()),
+                         -inner_.min.x - 2.0 * kTextMargin, true);
     const double drop = dropLine();
     const double room = drop < 0.0 ? drop - inner_.min.y : inner_.max.y - drop;
     if (figure::heightOf(block) + kBesideLine > room || block.size() > 2) {
-      return {{kDropLine, true, false}};
+      return {{inLanguage(kDropLine), true, false}};
     }
     return block;
   }
@@ -339,7 +342,7 @@ class TemplateLayout {
       // Without "the", away from the drop's words and towards the middle of the paper.
       figure_.texts.push_back({{crease, end},
                                crease < -kSameLine ? TextSide::Right : TextSide::Left,
-                               centreLinePhrase(plan_).substr(4),
+                               centreLineLabel(plan_),
                                false,
                                false});
     }
@@ -348,11 +351,11 @@ class TemplateLayout {
   // Top and bottom of the design, in words beside the sides where they are.
   void addSides() {
     const Point up = turned({0.0, -1.0}, shownTurn());
-    const auto add = [&](Point direction, const std::string& name) {
+    const auto add = [&](Point direction, const std::string& name, const std::string& wholeName) {
       if (std::abs(direction.y) >= std::abs(direction.x)) {
         const bool above = direction.y < 0.0;
         const double y = above ? outlineBox_.min.y - kBesideLine : outlineBox_.max.y + kBesideLine;
-        figure_.texts.push_back({{1.5, y}, TextSide::Right, name + " of the design", true, false});
+        figure_.texts.push_back({{1.5, y}, TextSide::Right, wholeName, true, false});
       } else {
         const bool left = direction.x < 0.0;
         figure_.texts.push_back({{left ? outlineBox_.min.x : outlineBox_.max.x, -4.0},
@@ -362,8 +365,8 @@ class TemplateLayout {
                                  false});
       }
     };
-    add(up, "top");
-    add(-up, "bottom");
+    add(up, worded("top"), worded("top of the design"));
+    add(-up, worded("bottom"), worded("bottom of the design"));
   }
 
   void addPaper() {

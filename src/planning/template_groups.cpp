@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/worded.h"
 #include "creaseline/planning/template_figure.h"
 #include "creaseline/planning/wording.h"
 #include "planning/figure_parts.h"
@@ -93,9 +94,9 @@ std::string templateViewPhrase(TemplateView view) {
     case TemplateView::Usual:
       return {};
     case TemplateView::Mirrored:
-      return "mirrored: as seen from the back of the cloth";
+      return worded("mirrored: as seen from the back of the cloth");
     case TemplateView::Turned:
-      return "turned: upside down against the usual view";
+      return worded("turned: upside down against the usual view");
   }
   return {};
 }

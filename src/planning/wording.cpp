@@ -7,16 +7,13 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "base/worded.h"
+#include "creaseline/planning/counting.h"
+#include "planning/enum_words.h"
+
 namespace creaseline {
 
 namespace {
-
-// File names of enumerators are the field's words with hyphens.
-std::string spaced(std::string_view name) {
-  std::string text(name);
-  std::replace(text.begin(), text.end(), '-', ' ');
-  return text;
-}
 
 // One mark of the ruler in use.
 Length markStep(const UnitChoice& units) {
@@ -30,33 +27,35 @@ std::string angleRoundedDown(Angle angle) {
   return formatAngle(Angle::fromMillidegrees(angle.millidegrees() / 100 * 100));
 }
 
-std::string viewerNote(PanelName panel, bool right) {
-  if (isSleeve(panel) || panel == PanelName::Flat) {
-    return {};
-  }
-  return right ? " (viewer's right)" : " (viewer's left)";
+// Whether the sides of the panel are named for the wearer, so that the viewer's is worth a note.
+bool namesWearersSide(PanelName panel) {
+  return !isSleeve(panel) && panel != PanelName::Flat;
 }
 
 // What lies beyond a panel in one of the four directions, by quarter turns clockwise from
 // "towards the datum".
 std::string towardsPhrase(PanelName panel, int quarter) {
   if (quarter == 1 || quarter == 3) {
-    return "the " + sideOfPanel(panel, quarter == 1) + viewerNote(panel, quarter == 1);
+    const bool right = quarter == 1;
+    const std::string side = sideOfPanel(panel, right);
+    return !namesWearersSide(panel) ? worded("the {}", side)
+           : right                  ? worded("the {} (viewer's right)", side)
+                                    : worded("the {} (viewer's left)", side);
   }
   const bool datum = quarter == 0;
   if (isSleeve(panel)) {
-    return datum ? "the cuff" : "the shoulder";
+    return datum ? worded("the cuff") : worded("the shoulder");
   }
   if (panel == PanelName::Hood) {
-    return datum ? "the face edge" : "the neck seam";
+    return datum ? worded("the face edge") : worded("the neck seam");
   }
   if (panel == PanelName::Flat) {
-    return datum ? "the top edge" : "the bottom edge";
+    return datum ? worded("the top edge") : worded("the bottom edge");
   }
   if (isLeg(panel)) {
-    return datum ? "the waist seam" : "the hem";
+    return datum ? worded("the waist seam") : worded("the hem");
   }
-  return datum ? "the collar seam" : "the hem";
+  return datum ? worded("the collar seam") : worded("the hem");
 }
 
 // Quarter turns, 0 to 3, nearest to the angle; `exact` tells whether it is one.
@@ -70,6 +69,14 @@ Quarter nearestQuarter(Angle angle) {
   return {(turn + kQuarter / 2) / kQuarter % 4, turn % kQuarter == 0};
 }
 
+// A zip cannot be pressed into a crease, but its middle can be felt.
+bool hasZip(const PlacementPlan& plan) {
+  const PanelShape* panel = plan.garment ? plan.garment->panel(plan.panel) : nullptr;
+  return panel != nullptr &&
+         std::any_of(panel->keepOuts.begin(), panel->keepOuts.end(),
+                     [](const KeepOut& k) { return k.name == KeepOutName::Zip; });
+}
+
 }  // namespace
 
 std::string sizePhrase(Length width, Length height, const UnitChoice& units) {
@@ -81,10 +88,10 @@ std::string sizePhrase(Length width, Length height, const UnitChoice& units) {
 std::string roomPhrase(Length room, const UnitChoice& units) {
   const Length step = markStep(units);
   if (room == Length()) {
-    return "none";
+    return worded("none");
   }
   if (room > Length() && room < step) {
-    return "under " + formatLength(step, units);
+    return worded("under {}", formatLength(step, units));
   }
   Length shown = roundToMark(room, units);
   if (shown > room) {
@@ -96,61 +103,65 @@ std::string roomPhrase(Length room, const UnitChoice& units) {
 std::string nearSidePhrase(const PlacementPlan& plan) {
   const Quarter turn = nearestQuarter(plan.placed.panelTurn);
   if (!turn.exact) {
-    return "nearest point of the design";
+    return worded("nearest point of the design");
   }
   // Which side of the design faces the datum after so many quarter turns clockwise.
-  static constexpr std::string_view kFacing[] = {"top", "left side", "bottom", "right side"};
+  static constexpr std::string_view kFacing[] = {
+      toBeWorded("top of the design"), toBeWorded("left side of the design"),
+      toBeWorded("bottom of the design"), toBeWorded("right side of the design")};
   // From some marks one measures towards the datum: the side away from it is nearest.
   const int offset = leadsTowardsDatum(plan.placed.from) ? 2 : 0;
-  return fmt::format("{} of the design", kFacing[(turn.count + offset) % 4]);
+  return inLanguage(kFacing[(turn.count + offset) % 4]);
 }
 
 std::string centreLinePhrase(const PlacementPlan& plan) {
   if (isSleeve(plan.panel)) {
-    return "the fold of the sleeve";
+    return worded("the fold of the sleeve");
   }
-  const PanelShape* panel = plan.garment ? plan.garment->panel(plan.panel) : nullptr;
-  // A zip cannot be pressed into a crease, but its middle can be felt.
-  const bool zip =
-      panel != nullptr && std::any_of(panel->keepOuts.begin(), panel->keepOuts.end(),
-                                      [](const KeepOut& k) { return k.name == KeepOutName::Zip; });
-  return zip ? "the middle of the zip" : "the centre crease";
+  return hasZip(plan) ? worded("the middle of the zip") : worded("the centre crease");
+}
+
+std::string centreLineLabel(const PlacementPlan& plan) {
+  if (isSleeve(plan.panel)) {
+    return worded("fold of the sleeve");
+  }
+  return hasZip(plan) ? worded("middle of the zip") : worded("centre crease");
 }
 
 std::string landmarkPhrase(Landmark from) {
   switch (from) {
     case Landmark::CollarSeam:
-      return "below the collar seam";
+      return worded("below the collar seam");
     case Landmark::ShoulderPoint:
-      return "below the high point of the shoulder";
+      return worded("below the high point of the shoulder");
     case Landmark::FaceEdge:
-      return "from the face edge";
+      return worded("from the face edge");
     case Landmark::CuffEdge:
-      return "above the cuff edge";
+      return worded("above the cuff edge");
     case Landmark::CuffSeam:
-      return "above the cuff seam";
+      return worded("above the cuff seam");
     case Landmark::ShoulderSeam:
-      return "below the shoulder seam";
+      return worded("below the shoulder seam");
     case Landmark::PlacketEnd:
-      return "below the end of the placket";
+      return worded("below the end of the placket");
     case Landmark::HemEdge:
-      return "above the hem edge";
+      return worded("above the hem edge");
     case Landmark::YokeSeam:
-      return "below the yoke seam";
+      return worded("below the yoke seam");
     case Landmark::TopEdge:
-      return "below the top edge";
+      return worded("below the top edge");
     case Landmark::PieceMiddle:
-      return "below the middle of the piece";
+      return worded("below the middle of the piece");
     case Landmark::BorderTop:
-      return "above the border";
+      return worded("above the border");
     case Landmark::BorderMiddle:
-      return "above the middle of the border";
+      return worded("above the middle of the border");
     case Landmark::WaistSeam:
-      return "below the waist seam";
+      return worded("below the waist seam");
     case Landmark::PocketTop:
-      return "above the pocket's opening";
+      return worded("above the pocket's opening");
     case Landmark::PocketOpening:
-      return "below the pocket's opening";
+      return worded("below the pocket's opening");
   }
   return {};
 }
@@ -158,20 +169,20 @@ std::string landmarkPhrase(Landmark from) {
 std::string sideOfPanel(PanelName panel, bool right) {
   switch (panel) {
     case PanelName::Front:
-      return right ? "wearer's left" : "wearer's right";
+      return right ? worded("wearer's left") : worded("wearer's right");
     case PanelName::Back:
     case PanelName::Hood:
-      return right ? "wearer's right" : "wearer's left";
+      return right ? worded("wearer's right") : worded("wearer's left");
     case PanelName::LeftSleeve:
-      return right ? "front of the garment" : "back of the garment";
+      return right ? worded("front of the garment") : worded("back of the garment");
     case PanelName::RightSleeve:
-      return right ? "back of the garment" : "front of the garment";
+      return right ? worded("back of the garment") : worded("front of the garment");
     case PanelName::Flat:
-      return right ? "viewer's right" : "viewer's left";
+      return right ? worded("viewer's right") : worded("viewer's left");
     case PanelName::LeftLeg:
-      return right ? "outer side" : "inner side";
+      return right ? worded("outer side") : worded("inner side");
     case PanelName::RightLeg:
-      return right ? "inner side" : "outer side";
+      return right ? worded("inner side") : worded("outer side");
   }
   return {};
 }
@@ -179,35 +190,47 @@ std::string sideOfPanel(PanelName panel, bool right) {
 std::string lateralPhrase(const PlacementPlan& plan, const UnitChoice& units) {
   const Length lateral = plan.placed.lateral;
   if (roundToMark(lateral, units) == Length()) {
-    return "on " + centreLinePhrase(plan);
+    return worded("on {}", centreLinePhrase(plan));
   }
-  const bool right = lateral > Length();
+  return fmt::format("{} {}", formatLength(abs(lateral), units), lateralDirection(plan));
+}
+
+std::string lateralDirection(const PlacementPlan& plan) {
+  const bool right = plan.placed.lateral > Length();
   const std::string side = sideOfPanel(plan.panel, right);
+  const std::string line = centreLinePhrase(plan);
   if (isSleeve(plan.panel)) {
-    return fmt::format("{} from {} towards the {}", formatLength(abs(lateral), units),
-                       centreLinePhrase(plan), side);
+    return worded("from {} towards the {}", line, side);
   }
-  return fmt::format("{} to the {} of {}{}", formatLength(abs(lateral), units), side,
-                     centreLinePhrase(plan), viewerNote(plan.panel, right));
+  return !namesWearersSide(plan.panel) ? worded("to the {} of {}", side, line)
+         : right                       ? worded("to the {} of {} (viewer's right)", side, line)
+                                       : worded("to the {} of {} (viewer's left)", side, line);
 }
 
 std::string turnPhrase(const PlacementPlan& plan) {
   const std::int32_t turn = plan.placed.turn.millidegrees();
-  std::string text = "none";
+  std::string text = worded("none");
   if (turn == 180'000) {
-    text = "180° against upright as worn";
+    text = worded("180° against upright as worn");
   } else if (turn != 0) {
-    text = formatAngle(turn < 0 ? -plan.placed.turn : plan.placed.turn) +
-           (turn > 0 ? " clockwise" : " anticlockwise");
+    text = wayPhrase(plan.placed.turn);
   }
-  return fmt::format("{}, top of the design {}", text,
-                     facingPhrase(plan.panel, plan.placed.panelTurn));
+  return worded("{}, top of the design {}", text, facingPhrase(plan.panel, plan.placed.panelTurn));
+}
+
+std::string wayPhrase(Angle turn) {
+  const std::string size = formatAngle(turn < Angle() ? -turn : turn);
+  return turn < Angle() ? worded("{} anticlockwise", size) : worded("{} clockwise", size);
+}
+
+std::string bothPhrase(const std::string& one, const std::string& other) {
+  return worded("{} and {}", one, other);
 }
 
 std::string facingPhrase(PanelName panel, Angle direction) {
   const Quarter quarter = nearestQuarter(direction);
-  return fmt::format("{}towards {}", quarter.exact ? "" : "mostly ",
-                     towardsPhrase(panel, quarter.count));
+  const std::string towards = towardsPhrase(panel, quarter.count);
+  return quarter.exact ? worded("towards {}", towards) : worded("mostly towards {}", towards);
 }
 
 std::string datumPhrase(PanelName panel) {
@@ -220,59 +243,60 @@ std::string sidePhrase(const Location& location) {
     return panel;
   }
   if (isLeg(location.panel)) {
-    return fmt::format("{} (viewer's {})", panel, nameOf(location.viewerSide));
+    return worded("{} (viewer's {})", panel, wordOf(location.viewerSide));
   }
   if (location.wearerSide == Side::Centre) {
-    return panel + ", centre";
+    return worded("{}, centre", panel);
   }
   if (location.panel == PanelName::Flat) {  // nobody wears it
-    return fmt::format("{}, viewer's {}", panel, nameOf(location.viewerSide));
+    return worded("{}, viewer's {}", panel, wordOf(location.viewerSide));
   }
-  return fmt::format("{}, wearer's {} (viewer's {})", panel, nameOf(location.wearerSide),
-                     nameOf(location.viewerSide));
+  return worded("{}, wearer's {} (viewer's {})", panel, wordOf(location.wearerSide),
+                wordOf(location.viewerSide));
 }
 
 std::string slackPhrase(const Slack& slack, const UnitChoice& units) {
-  return fmt::format("left {}, right {}, up {}, down {}, turned {}{}",
-                     roomPhrase(slack.left, units), roomPhrase(slack.right, units),
-                     roomPhrase(slack.up, units), roomPhrase(slack.down, units),
-                     angleRoundedDown(slack.turn),
-                     slack.turn >= FrameOpening::kLargestTurnSlack ? " or more" : "");
+  std::string turn = angleRoundedDown(slack.turn);
+  if (slack.turn >= FrameOpening::kLargestTurnSlack) {
+    turn = worded("{} or more", turn);
+  }
+  return worded("left {}, right {}, up {}, down {}, turned {}", roomPhrase(slack.left, units),
+                roomPhrase(slack.right, units), roomPhrase(slack.up, units),
+                roomPhrase(slack.down, units), turn);
 }
 
 std::string backingPhrase(const BackingChoice& backing, const UnitChoice& units) {
-  return fmt::format("{}, at least {}, {} {}, {}", nameOf(backing.kind),
-                     formatArealWeight(backing.leastWeight, units), backing.layers,
-                     backing.layers == 1 ? "layer" : "layers", nameOf(backing.hold));
+  return worded("{}, at least {}, {}, {}", wordOf(backing.kind),
+                formatArealWeight(backing.leastWeight, units),
+                counted(backing.layers, toBeWorded("layer"), toBeWorded("layers")),
+                wordOf(backing.hold));
 }
 
 std::string needlePhrase(const BackingChoice& backing) {
-  return fmt::format("{} {} point", backing.needleSize, spaced(nameOf(backing.needlePoint)));
+  return worded("{} {} point", backing.needleSize, spacedWordOf(backing.needlePoint));
 }
 
 std::string framePhrase(const Frame& frame, const FrameChoice& choice, const UnitChoice& units) {
-  std::string text = fmt::format("{} ({} window)", frame.name,
-                                 sizePhrase(frame.window.width(), frame.window.height(), units));
-  if (choice.turn != Angle()) {
-    text += fmt::format(", turned {} on the garment", formatAngle(choice.turn));
-  }
-  return text;
+  const std::string size = sizePhrase(frame.window.width(), frame.window.height(), units);
+  return choice.turn == Angle() ? worded("{} ({} window)", frame.name, size)
+                                : worded("{} ({} window), turned {} on the garment", frame.name,
+                                         size, formatAngle(choice.turn));
 }
 
 std::string measurePhrase(Measure measure) {
-  return spaced(nameOf(measure));
+  return spacedWordOf(measure);
 }
 
 std::string panelPhrase(PanelName panel) {
-  return spaced(nameOf(panel));
+  return spacedWordOf(panel);
 }
 
 std::string edgePhrase(EdgeName edge) {
-  return spaced(nameOf(edge));
+  return spacedWordOf(edge);
 }
 
 std::string keepOutPhrase(KeepOutName name) {
-  return spaced(nameOf(name));
+  return spacedWordOf(name);
 }
 
 std::string sizesPhrase(const std::vector<SizeName>& sizes, const SizeChart& chart) {
@@ -289,8 +313,8 @@ std::string sizesPhrase(const std::vector<SizeName>& sizes, const SizeChart& cha
       ++end;
     }
     if (end - first >= kShortestRange) {
-      parts.push_back(fmt::format("{} to {}", chart.sizes[first].name.text(),
-                                  chart.sizes[end - 1].name.text()));
+      parts.push_back(
+          worded("{} to {}", chart.sizes[first].name.text(), chart.sizes[end - 1].name.text()));
       ranges = true;
     } else {
       for (std::size_t i = first; i < end; ++i) {

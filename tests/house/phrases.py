@@ -17,9 +17,9 @@ BOOKS = Path("resources/translations")
 SOURCES = ("src/base", "src/shape", "src/catalogue", "src/planning", "src/sheets", "include")
 # Functions whose first argument is a phrase (base/worded.h, sheets/text.h).
 SPEAKERS = re.compile(r'\b(?:worded|toBeWorded|inLanguage|printed)\(\s*((?:"(?:[^"\\]|\\.)*"\s*)+)')
-# Enumerators whose names in files, with spaces for hyphens, are said as they are.
-SPOKEN_NAMES = ("BackingKind", "EdgeName", "FrameKind", "KeepOutName", "Measure", "NamePart",
-                "NeedlePoint", "PanelName")
+# Enumerators whose names in files are said as they are, or with spaces for hyphens.
+NAMES_AS_THEY_ARE = ("BackingKind", "HoldMethod", "Side")
+NAMES_WITH_SPACES = ("EdgeName", "KeepOutName", "Measure", "NeedlePoint", "PanelName")
 # Texts of the program's own data (JsonCursor::ownLabel).
 DATA = {
     "resources/rules": {"name", "because", "basis", "text", "note", "turn-reason"},
@@ -38,6 +38,11 @@ def without_comments(code):
     return re.sub(r"^\s*//.*$", "", code, flags=re.M)
 
 
+def names_of(enumeration, code):
+    for table in re.finditer(rf"struct EnumNames<{enumeration}> \{{(.*?)\}};", code, re.S):
+        yield from re.findall(r'"([^"]+)"', table[1])
+
+
 def code_phrases():
     for folder in SOURCES:
         for path in sorted(Path(folder).rglob("*")):
@@ -46,10 +51,12 @@ def code_phrases():
             code = without_comments(path.read_text(encoding="utf-8"))
             for match in SPEAKERS.finditer(code):
                 yield literal(match[1]), str(path)
-            for name in SPOKEN_NAMES:
-                for table in re.finditer(rf"struct EnumNames<{name}> \{{(.*?)\}};", code, re.S):
-                    for each in re.findall(r'"([^"]+)"', table[1]):
-                        yield each.replace("-", " "), str(path)
+            for name in NAMES_AS_THEY_ARE:
+                for each in names_of(name, code):
+                    yield each, str(path)
+            for name in NAMES_WITH_SPACES:
+                for each in names_of(name, code):
+                    yield each.replace("-", " "), str(path)
 
 
 def data_phrases():
@@ -74,7 +81,7 @@ def needed():
     found = {}
     for phrase, path in [*code_phrases(), *data_phrases()]:
         # Figures and names of standards are the same in every language.
-        if re.search(r"[A-Za-z]{2}", FIELD.sub("", phrase)):
+        if re.search("[A-Za-z]", FIELD.sub("", phrase)):
             found.setdefault(phrase, path)
     return found
 

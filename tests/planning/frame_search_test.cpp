@@ -249,7 +249,7 @@ TEST_CASE("A frame that is too small says at which turn it would hold the design
   const FrameRejection& rejection = rejectionOf(planFor(plan, "M"), "A");
   CHECK(rejection.test == FrameTest::HoldsDesign);
   CHECK_THAT(rejection.what, Catch::Contains("turned on the garment by 69°"));
-  CHECK_THAT(rejection.what, Catch::Contains("counter-clockwise"));
+  CHECK_THAT(rejection.what, Catch::Contains("anticlockwise"));
   // None helps where the diagonal is too long for every turn.
   const auto none =
       planWith({sample::frame("B", 120_mm, 120_mm)}, sample::design("d", 150_mm, 120_mm),

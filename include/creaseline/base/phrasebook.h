@@ -35,6 +35,9 @@ class Phrasebook {
   // The phrase for an English one, or that itself if the book lacks it. As long-lived as the book
   // or the argument.
   [[nodiscard]] std::string_view phrase(std::string_view english) const;
+  [[nodiscard]] const std::map<std::string, std::string, std::less<>>& phrases() const {
+    return content_.phrases;
+  }
   // With all joints made.
   [[nodiscard]] std::string joined(std::string text) const;
 

@@ -44,6 +44,7 @@ struct ClothCheck {
   Length room;          // negative: over it by so much
   Length least;         // room below this is a watch
   bool assumed = false;
+  bool outside = false;  // it is the panel itself that the design reaches beyond
   bool operator==(const ClothCheck&) const = default;
 };
 

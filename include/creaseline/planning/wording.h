@@ -20,13 +20,22 @@ namespace creaseline {
 [[nodiscard]] std::string nearSidePhrase(const PlacementPlan& plan);
 // "the centre crease", "the middle of the zip", "the fold of the sleeve"
 [[nodiscard]] std::string centreLinePhrase(const PlacementPlan& plan);
+// The same beside a drawn line, without an article: "centre crease"
+[[nodiscard]] std::string centreLineLabel(const PlacementPlan& plan);
+// "A and B"
+[[nodiscard]] std::string bothPhrase(const std::string& one, const std::string& other);
 // "below the collar seam", "above the cuff edge", "from the face edge"
 [[nodiscard]] std::string landmarkPhrase(Landmark from);
 // "on the centre crease", "3 1/2 in to the wearer's left of the centre crease (viewer's right)"
 [[nodiscard]] std::string lateralPhrase(const PlacementPlan& plan, const UnitChoice& units);
+// The same without the distance, for a centre that lies off the line: "to the wearer's left of the
+// centre crease (viewer's right)".
+[[nodiscard]] std::string lateralDirection(const PlacementPlan& plan);
 // "none, top of the design towards the collar seam", "180° against upright as worn, top of the
 // design towards the face edge"
 [[nodiscard]] std::string turnPhrase(const PlacementPlan& plan);
+// "15° clockwise", "0.5° anticlockwise"
+[[nodiscard]] std::string wayPhrase(Angle turn);
 // What a direction on a panel points at; 0 is towards the datum, clockwise to the viewer: "towards
 // the collar seam", "mostly towards the hem" if it is no quarter turn.
 [[nodiscard]] std::string facingPhrase(PanelName panel, Angle direction);
