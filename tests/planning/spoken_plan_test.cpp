@@ -39,7 +39,8 @@ std::string unreadable(const std::string& said) {
 Phrasebook unreadableBook() {
   Phrasebook::Content content;
   content.language = "xx";
-  for (const auto& [english, said] : loadPhrasebook(kSource / "resources", "es").phrases()) {
+  const Phrasebook spanish = loadPhrasebook(kSource / "resources", "es");
+  for (const auto& [english, said] : spanish.phrases()) {
     content.phrases.emplace(english, unreadable(english));
   }
   return Phrasebook(content);
@@ -75,7 +76,7 @@ void addValues(const nlohmann::json& node, std::set<std::string>& words) {
 
 // What the shop wrote itself, and identifiers of rules, which stay in every language.
 std::set<std::string> ownWords() {
-  std::set<std::string> words;
+  std::set<std::string> words{"min"};  // a unit
   for (const auto& folder : {kSource / "demo", kSource / "resources" / "rules"}) {
     for (const auto& entry : std::filesystem::recursive_directory_iterator(folder)) {
       if (entry.path().extension() != ".json") {
