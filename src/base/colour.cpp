@@ -9,6 +9,7 @@
 #include <cmath>
 
 #include "base/quoted_text.h"
+#include "base/worded.h"
 
 namespace creaseline {
 namespace {
@@ -27,9 +28,8 @@ Result<Colour> parseColour(std::string_view text) {
         return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f') || (c >= 'A' && c <= 'F');
       });
   if (!wellFormed) {
-    return Refusal{quotedText(text) +
-                   " is not a colour; write # and six hexadecimal digits, "
-                   "such as #1a2b3c"};
+    return Refusal{worded("{} is not a colour; write # and six hexadecimal digits, such as #1a2b3c",
+                          quotedText(text))};
   }
   const auto channel = [text](std::size_t at) {
     std::uint8_t value = 0;

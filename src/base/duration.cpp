@@ -9,6 +9,7 @@
 
 #include "base/number_text.h"
 #include "base/quoted_text.h"
+#include "base/worded.h"
 
 namespace creaseline {
 namespace {
@@ -40,18 +41,18 @@ std::string twoUnits(std::int64_t value, std::string_view large, std::string_vie
 Result<Duration> parseDuration(std::string_view text) {
   const auto number = readLeadingNumber(text);
   if (!number) {
-    return Refusal{number.message() + "; write a time such as 8 s or 2 min"};
+    return Refusal{worded("{}; write a time such as 8 s or 2 min", number.message())};
   }
   const auto unit = std::find_if(std::begin(kUnits), std::end(kUnits), [&](const auto& candidate) {
     return candidate.first == number->rest;
   });
   if (unit == std::end(kUnits)) {
-    return Refusal{quotedText(text) + " has no unit of time; write s, min or h"};
+    return Refusal{worded("{} has no unit of time; write s, min or h", quotedText(text))};
   }
   const double seconds =
       number->value * static_cast<double>(unit->second) / Duration::kMillisecondsPerSecond;
   if (!(seconds >= 0.0 && seconds <= kMostSeconds)) {
-    return Refusal{quotedText(text) + " is out of range; a time is from 0 to 1000 h"};
+    return Refusal{worded("{} is out of range; a time is from 0 to 1000 h", quotedText(text))};
   }
   return Duration::fromSeconds(seconds);
 }

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "base/quoted_text.h"
+#include "base/worded.h"
 
 namespace creaseline {
 namespace {
@@ -14,21 +15,19 @@ InputError::Details shortened(InputError::Details details) {
   return details;
 }
 
+std::string complaintOf(const InputError::Details& details) {
+  if (details.expected.empty()) {
+    return details.found.empty() ? std::string() : worded("found {}", details.found);
+  }
+  return details.found.empty() ? worded("expected {}", details.expected)
+                               : worded("found {}, expected {}", details.found, details.expected);
+}
+
 std::string messageOf(const InputError::Details& details) {
   std::string message = details.file;
-  const auto append = [&message](const char* separator, const std::string& part) {
-    if (part.empty()) {
-      return;
-    }
-    if (!message.empty()) {
-      message += separator;
-    }
-    message += part;
-  };
-  append(": ", details.where);
-  append(": ", details.found.empty() ? std::string() : "found " + details.found);
-  append(details.found.empty() ? ": " : ", ",
-         details.expected.empty() ? std::string() : "expected " + details.expected);
+  for (const std::string& part : {details.where, complaintOf(details)}) {
+    message += (message.empty() || part.empty() ? "" : ": ") + part;
+  }
   return message;
 }
 
@@ -39,11 +38,11 @@ InputError::InputError(Details details)
 }
 
 OutputError::OutputError(const std::string& file, const std::string& reason)
-    : std::runtime_error(file + ": cannot be written: " + reason) {
+    : std::runtime_error(worded("{}: cannot be written: {}", file, reason)) {
 }
 
 ChangedOutside::ChangedOutside(const std::string& file)
-    : OutputError(file, "it was changed by somebody else since it was read"), file_(file) {
+    : OutputError(file, worded("it was changed by somebody else since it was read")), file_(file) {
 }
 
 }  // namespace creaseline

@@ -10,6 +10,8 @@
 #include <cerrno>
 #include <system_error>
 
+#include "base/system_reason.h"
+#include "base/worded.h"
 #include "creaseline/base/digest.h"
 #include "creaseline/base/error.h"
 
@@ -17,7 +19,7 @@ namespace creaseline {
 namespace {
 
 std::string reasonOf(int error) {
-  return std::generic_category().message(error);
+  return systemReason(std::error_code(error, std::generic_category()));
 }
 
 // Closes a file that was opened for reading. A number below zero is none.
@@ -164,7 +166,7 @@ std::filesystem::path linkTarget(const std::filesystem::path& path) {
   }
   auto target = std::filesystem::canonical(path, error);
   if (error) {
-    throw OutputError(path.string(), error.message());
+    throw OutputError(path.string(), systemReason(error));
   }
   return target;
 }
@@ -175,27 +177,32 @@ std::string readFile(const std::filesystem::path& path, std::size_t limit) {
   // O_NONBLOCK: opening a pipe that nobody writes to must not wait.
   const Descriptor descriptor(::open(path.c_str(), O_RDONLY | O_NONBLOCK | O_CLOEXEC));
   if (descriptor.number() < 0) {
-    refuse(path, errno == ENOENT ? "no such file" : reasonOf(errno), "a file that can be read");
+    const int error = errno;
+    refuse(path, error == ENOENT ? worded("no such file") : reasonOf(error),
+           worded("a file that can be read"));
   }
   struct stat status {};
   if (::fstat(descriptor.number(), &status) != 0) {
-    refuse(path, reasonOf(errno), "a file that can be read");
+    const int error = errno;
+    refuse(path, reasonOf(error), worded("a file that can be read"));
   }
   if (!S_ISREG(status.st_mode)) {
-    refuse(path, S_ISDIR(status.st_mode) ? "a folder" : "a device or pipe", "a file");
+    refuse(path, S_ISDIR(status.st_mode) ? worded("a folder") : worded("a device or pipe"),
+           worded("a file"));
   }
   const auto size = static_cast<std::size_t>(status.st_size);
   if (size > limit) {
-    refuse(path, fmt::format("{} bytes", size), fmt::format("at most {} bytes", limit));
+    refuse(path, worded("{} bytes", size), worded("at most {} bytes", limit));
   }
   // One byte more than announced shows whether the file grew meanwhile.
   std::string content(size + 1, '\0');
   const std::size_t got = readUpTo(descriptor.number(), content.data(), content.size());
   if (errno != 0) {
-    refuse(path, reasonOf(errno), "a file that can be read");
+    const int error = errno;
+    refuse(path, reasonOf(error), worded("a file that can be read"));
   }
   if (got > size) {
-    refuse(path, "a file that is being written", "a file at rest");
+    refuse(path, worded("a file that is being written"), worded("a file at rest"));
   }
   content.resize(got);
   return content;

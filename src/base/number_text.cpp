@@ -11,6 +11,7 @@
 #include <utility>
 
 #include "base/quoted_text.h"
+#include "base/worded.h"
 
 namespace creaseline {
 namespace {
@@ -87,16 +88,18 @@ class NumberReader {
       rest_.remove_prefix(1);
     }
     if (!readMagnitude()) {
-      return Refusal{quotedText(all_) + " " + problem_};
+      return Refusal{problem_};
     }
     return LeadingNumber{negative ? -value_ : value_, withoutOuterSpaces(rest_)};
   }
 
  private:
-  bool fail(const char* problem) {
-    problem_ = problem;
+  bool fail(std::string problem) {
+    problem_ = std::move(problem);
     return false;
   }
+  bool failAtStart() { return fail(worded("{} does not begin with a number", quotedText(all_))); }
+  bool failAsTooLarge() { return fail(worded("{} is too large", quotedText(all_))); }
 
   bool readMagnitude() {
     if (const auto vulgar = takeVulgarFraction(rest_)) {
@@ -111,11 +114,11 @@ class NumberReader {
       return readDecimals(whole);
     }
     if (whole.empty()) {
-      return fail("does not begin with a number");
+      return failAtStart();
     }
     const auto value = decimalValue(whole, {});
     if (!value) {
-      return fail("is too large");
+      return failAsTooLarge();
     }
     value_ = *value;
     return readFractionAfterWhole();
@@ -132,15 +135,18 @@ class NumberReader {
     rest_.remove_prefix(1);
     const std::string_view decimals = takeDigits(rest_);
     if (decimals.empty()) {
-      return fail(whole.empty() ? "does not begin with a number"
-                                : "has no digit after the decimal separator");
+      return whole.empty()
+                 ? failAtStart()
+                 : fail(worded("{} has no digit after the decimal separator", quotedText(all_)));
     }
     if (mayBeThousands(separator, whole, decimals)) {
-      return fail("may have a thousands separator; write a decimal point, or no separator");
+      return fail(
+          worded("{} may have a thousands separator; write a decimal point, or no separator",
+                 quotedText(all_)));
     }
     const auto value = decimalValue(whole, decimals);
     if (!value) {
-      return fail("is too large");
+      return failAsTooLarge();
     }
     value_ = *value;
     return true;
@@ -149,15 +155,15 @@ class NumberReader {
   bool readFraction(std::string_view numeratorDigits) {
     const std::string_view denominatorDigits = takeDigits(rest_);
     if (numeratorDigits.empty() || denominatorDigits.empty()) {
-      return fail("has an unfinished fraction");
+      return fail(worded("{} has an unfinished fraction", quotedText(all_)));
     }
     const auto numerator = decimalValue(numeratorDigits, {});
     const auto denominator = decimalValue(denominatorDigits, {});
     if (!numerator || !denominator) {
-      return fail("is too large");
+      return failAsTooLarge();
     }
     if (*denominator == 0.0) {
-      return fail("has a fraction with the denominator zero");
+      return fail(worded("{} has a fraction with the denominator zero", quotedText(all_)));
     }
     value_ = *numerator / *denominator;
     return true;
@@ -182,7 +188,8 @@ class NumberReader {
       return false;
     }
     if (value_ >= 1.0) {
-      return fail("has a fraction of one or more after the whole number");
+      return fail(
+          worded("{} has a fraction of one or more after the whole number", quotedText(all_)));
     }
     value_ += whole;
     return true;

@@ -122,18 +122,19 @@ std::string inchText(std::int64_t marks, std::int64_t marksPerInch) {
 Result<Length> parseLength(std::string_view text, std::optional<LengthUnit> bareUnit) {
   const auto number = readLeadingNumber(text);
   if (!number) {
-    return Refusal{number.message() + "; write a length such as 3 1/2 in, 8.9 cm or 89 mm"};
+    return Refusal{
+        worded("{}; write a length such as 3 1/2 in, 8.9 cm or 89 mm", number.message())};
   }
   const auto unit = number->rest.empty() ? bareUnit : unitOf(number->rest, kLengthUnits);
   if (!unit) {
-    return Refusal{quotedText(text) +
-                   (number->rest.empty() ? std::string(" has no unit")
-                                         : " has " + quotedText(number->rest) + " for a unit") +
-                   "; write mm, cm or in"};
+    return Refusal{number->rest.empty()
+                       ? worded("{} has no unit; write mm, cm or in", quotedText(text))
+                       : worded("{} has {} for a unit; write mm, cm or in", quotedText(text),
+                                quotedText(number->rest))};
   }
   const double mm = number->value * mmPer(*unit);
   if (!(std::abs(mm) <= Length::kLimitMm)) {
-    return Refusal{quotedText(text) + " is out of range; at most 1000 m can be meant"};
+    return Refusal{worded("{} is out of range; at most 1000 m can be meant", quotedText(text))};
   }
   return Length::fromMm(mm);
 }
@@ -142,14 +143,17 @@ Result<ArealWeight> parseArealWeight(std::string_view text) {
   const auto number = readLeadingNumber(text);
   const auto unit = number ? unitOf(number->rest, kWeightUnits) : std::nullopt;
   if (!unit) {
-    return Refusal{(number ? quotedText(text) + " has no unit of weight" : number.message()) +
-                   "; write a weight such as 180 g/m2 or 5.3 oz/yd2"};
+    return Refusal{
+        number ? worded("{} has no unit of weight; write a weight such as 180 g/m2 or 5.3 oz/yd2",
+                        quotedText(text))
+               : worded("{}; write a weight such as 180 g/m2 or 5.3 oz/yd2", number.message())};
   }
   const double grams = *unit == WeightUnit::GramsPerSquareMetre
                            ? number->value
                            : number->value * ArealWeight::kGramsPerSquareMetrePerOunce;
   if (!(grams >= 0.0 && grams <= ArealWeight::kLimitGramsPerSquareMetre)) {
-    return Refusal{quotedText(text) + " is out of range; a weight is from 0 to 100000 g/m2"};
+    return Refusal{
+        worded("{} is out of range; a weight is from 0 to 100000 g/m2", quotedText(text))};
   }
   return ArealWeight::fromGramsPerSquareMetre(grams);
 }
@@ -157,11 +161,14 @@ Result<ArealWeight> parseArealWeight(std::string_view text) {
 Result<Angle> parseAngle(std::string_view text) {
   const auto number = readLeadingNumber(text);
   if (!number || !unitOf(number->rest, kAngleUnits)) {
-    return Refusal{(number ? quotedText(text) + " is not an angle" : number.message()) +
-                   "; write degrees such as 90 deg or -1.5 deg"};
+    return Refusal{number
+                       ? worded("{} is not an angle; write degrees such as 90 deg or -1.5 deg",
+                                quotedText(text))
+                       : worded("{}; write degrees such as 90 deg or -1.5 deg", number.message())};
   }
   if (!(std::abs(number->value) <= 1.0e6)) {
-    return Refusal{quotedText(text) + " is out of range; an angle is at most 1000000 degrees"};
+    return Refusal{
+        worded("{} is out of range; an angle is at most 1000000 degrees", quotedText(text))};
   }
   return Angle::fromDegrees(number->value);
 }
@@ -186,7 +193,7 @@ Length roundToMark(Length length, const UnitChoice& units) {
 
 std::string formatArealWeight(ArealWeight weight, const UnitChoice& units) {
   if (units.weight == WeightUnit::OuncesPerSquareYard) {
-    return fmt::format("{:.1f} oz/yd²", weight.ouncesPerSquareYard());
+    return worded("{:.1f} oz/yd²", weight.ouncesPerSquareYard());
   }
   return fmt::format("{} g/m²", std::llround(weight.gramsPerSquareMetre()));
 }

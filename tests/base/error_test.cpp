@@ -8,6 +8,7 @@
 #include "creaseline/base/identifier.h"
 #include "creaseline/base/named_enum.h"
 #include "creaseline/base/result.h"
+#include "support/spoken.h"
 
 namespace creaseline {
 namespace {
@@ -44,6 +45,23 @@ TEST_CASE("an input error leaves out what is not known", "[base][error]") {
         std::string("a.json: line 3: found '{'"));
   CHECK(InputError(InputError::Details{"", "line 3", "'{'", "a number"}).what() ==
         std::string("line 3: found '{', expected a number"));
+}
+
+TEST_CASE("an error is put together in the language spoken", "[base][error]") {
+  Phrasebook::Content content;
+  content.phrases = {{"found {}", "encontrado: {}"},
+                     {"expected {}", "esperado: {}"},
+                     {"found {}, expected {}", "esperado: {1}; encontrado: {0}"},
+                     {"{}: cannot be written: {}", "no se puede escribir {}: {}"},
+                     {"it was changed by somebody else since it was read", "otra persona"}};
+  const Phrasebook book(content);
+  const Speaking speaking(book);
+  CHECK(InputError({"a.json", "/x", "1", "2"}).what() ==
+        std::string("a.json: /x: esperado: 2; encontrado: 1"));
+  CHECK(InputError({"a.json", "", "1", ""}).what() == std::string("a.json: encontrado: 1"));
+  CHECK(InputError({"a.json", "", "", "2"}).what() == std::string("a.json: esperado: 2"));
+  CHECK(ChangedOutside("a.json").what() ==
+        std::string("no se puede escribir a.json: otra persona"));
 }
 
 TEST_CASE("an input error shortens what was found to one line", "[base][error]") {

@@ -6,6 +6,8 @@
 #include <random>
 #include <string>
 
+#include "support/spoken.h"
+
 namespace creaseline {
 namespace {
 
@@ -298,6 +300,22 @@ TEST_CASE("angles are written for people and for files", "[base][units]") {
     const Angle angle = Angle::fromMillidegrees(millidegrees);
     CHECK(parseAngle(exactText(angle)).value() == angle);
   }
+}
+
+TEST_CASE("what is wrong with a number is one sentence in the language spoken", "[base][units]") {
+  Phrasebook::Content content;
+  content.decimalSeparator = ',';
+  content.phrases = {{"{} is too large", "{} es demasiado grande"},
+                     {"{} has {} for a unit; write mm, cm or in", "{1} no es unidad de {0}"},
+                     {"{}; write degrees such as 90 deg or -1.5 deg", "{}; escriba grados"},
+                     {"{:.1f} oz/yd²", "{:.1Lf} oz/yd²"}};
+  const Phrasebook book(content);
+  const Speaking speaking(book);
+  CHECK(parseLength("3 ft").message() == "'ft' no es unidad de '3 ft'");
+  CHECK(parseAngle("9" + std::string(400, '9')).message() ==
+        "'" + std::string(40, '9') + "...' es demasiado grande; escriba grados");
+  const UnitChoice ounces{LengthUnit::Inch, RulerMark::Eighth, WeightUnit::OuncesPerSquareYard};
+  CHECK(formatArealWeight(ArealWeight::fromOuncesPerSquareYard(8), ounces) == "8,0 oz/yd²");
 }
 
 }  // namespace creaseline
