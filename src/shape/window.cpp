@@ -2,10 +2,9 @@
 // Windows: making them with checks, their size and their boundary.
 #include "creaseline/shape/window.h"
 
-#include <fmt/format.h>
-
 #include <numbers>
 
+#include "base/worded.h"
 #include "creaseline/shape/outline.h"
 #include "shape/rounded_curve.h"
 
@@ -87,41 +86,39 @@ Ring boundaryOf(const Window::Polygon& form, double /*tolerance*/) {
   return form.points;
 }
 
-std::string sizeText(Length width, Length height) {
-  return fmt::format("{} mm x {} mm", width.mm(), height.mm());
+Refusal withoutArea(Length width, Length height) {
+  return Refusal{worded("a window must have a positive width and height, not {} mm x {} mm",
+                        width.mm(), height.mm())};
 }
 
 }  // namespace
 
 Result<Window> Window::rectangle(Length width, Length height, Length cornerRadius) {
   if (width <= Length() || height <= Length()) {
-    return Refusal{"a window must have a positive width and height, not " +
-                   sizeText(width, height)};
+    return withoutArea(width, height);
   }
   if (cornerRadius < Length() || cornerRadius + cornerRadius > std::min(width, height)) {
     return Refusal{
-        fmt::format("the corner radius must be from 0 to half the smaller side ({} mm), not {} mm",
-                    std::min(width, height).mm() / 2.0, cornerRadius.mm())};
+        worded("the corner radius must be from 0 to half the smaller side ({} mm), not {} mm",
+               std::min(width, height).mm() / 2.0, cornerRadius.mm())};
   }
   return Window(Rectangle{width, height, cornerRadius});
 }
 
 Result<Window> Window::ellipse(Length width, Length height) {
   if (width <= Length() || height <= Length()) {
-    return Refusal{"a window must have a positive width and height, not " +
-                   sizeText(width, height)};
+    return withoutArea(width, height);
   }
   return Window(Ellipse{width, height});
 }
 
 Result<Window> Window::rounded(Length width, Length height, double fullness) {
   if (width <= Length() || height <= Length()) {
-    return Refusal{"a window must have a positive width and height, not " +
-                   sizeText(width, height)};
+    return withoutArea(width, height);
   }
   if (!(fullness >= 2.0 && fullness <= kMostFullness)) {
-    return Refusal{fmt::format("the fullness must be from 2 (an ellipse) to {}, not {}",
-                               kMostFullness, fullness)};
+    return Refusal{
+        worded("the fullness must be from 2 (an ellipse) to {}, not {}", kMostFullness, fullness)};
   }
   return Window(Rounded{width, height, fullness});
 }
@@ -129,12 +126,13 @@ Result<Window> Window::rounded(Length width, Length height, double fullness) {
 Result<Window> Window::polygon(Ring points) {
   for (const Point& point : points) {
     if (!(std::abs(point.x) <= Length::kLimitMm && std::abs(point.y) <= Length::kLimitMm)) {
-      return Refusal{"every corner of a window must be a number within 1 km of the origin"};
+      return Refusal{worded("every corner of a window must be a number within 1 km of the origin")};
     }
   }
   if (!isConvex(points)) {
     return Refusal{
-        "a window's polygon must be convex and have three or more corners that are not in line"};
+        worded("a window's polygon must be convex and have three or more corners that are not in "
+               "line")};
   }
   Ring hull = convexHull(std::move(points));
   const Point centre = ringBounds(hull).centre();
@@ -145,7 +143,7 @@ Result<Window> Window::polygon(Ring points) {
   }
   Window window(Polygon{std::move(hull)});
   if (window.width() <= Length() || window.height() <= Length()) {
-    return Refusal{"a window must enclose an area"};
+    return Refusal{worded("a window must enclose an area")};
   }
   return window;
 }
