@@ -6,6 +6,7 @@
 
 #include <cmath>
 
+#include "base/worded.h"
 #include "catalogue/file_kind.h"
 #include "catalogue/rules_reader.h"
 #include "catalogue/size_chart_reader.h"
@@ -19,12 +20,12 @@ namespace {
 std::vector<FibreShare> readFibres(const JsonCursor& at) {
   std::vector<FibreShare> fibres;
   double sum = 0.0;
-  for (const auto& [name, share] : at.members(30, "fibres")) {
+  for (const auto& [name, share] : at.members(30, toBeWorded("fibres"))) {
     fibres.push_back({name, share.number(kLeastFibrePercent, 100.0)});
     sum += fibres.back().percent;
   }
   if (std::abs(sum - 100.0) > kFibreTolerancePercent) {
-    at.fail(fmt::format("shares that add up to {:.6g} %", sum), "shares that add up to 100 %");
+    at.fail(worded("shares that add up to {:.6g} %", sum), worded("shares that add up to 100 %"));
   }
   return fibres;
 }
@@ -48,10 +49,10 @@ Fabric readFabric(const JsonCursor& at) {
 std::vector<ClothColour> readColours(const JsonCursor& at) {
   std::vector<ClothColour> colours;
   std::vector<std::string> names;
-  for (const JsonCursor& item : at.items(1, 500, "colours")) {
+  for (const JsonCursor& item : at.items(1, 500, toBeWorded("colours"))) {
     JsonObject object = item.object();
     const std::string name = object.at("name").label();
-    requireDistinct(names, name, item, "colour");
+    requireDistinct(names, name, item, toBeWorded("colour"));
     names.push_back(name);
     colours.push_back({name, object.at("colour").colour()});
     object.finish();
@@ -64,8 +65,7 @@ struct ChartPlace {
   std::string file;
   std::string where;  // of the list of sizes; empty for a CSV
   [[nodiscard]] std::string ofSize(std::size_t index, const ChartSize& size) const {
-    return where.empty() ? fmt::format("size {}", size.name.text())
-                         : fmt::format("{}/{}", where, index);
+    return where.empty() ? worded("size {}", size.name.text()) : fmt::format("{}/{}", where, index);
   }
 };
 
@@ -74,7 +74,7 @@ std::pair<SizeChart, ChartPlace> readChart(const JsonCursor& at) {
   const auto csv = object.find("csv");
   const auto sizes = object.find("sizes");
   if (csv.has_value() == sizes.has_value()) {
-    at.failShown("exactly one of the keys \"csv\", \"sizes\"");
+    at.failShown(worded("exactly one of the keys {}", "\"csv\", \"sizes\""));
   }
   std::pair<SizeChart, ChartPlace> result;
   if (csv) {

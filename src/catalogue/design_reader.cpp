@@ -2,11 +2,10 @@
 // Designs, with their outline from a polygon, a drawing, a picture, or the bounding box.
 #include "catalogue/design_reader.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <cstdint>
 
+#include "base/worded.h"
 #include "catalogue/file_kind.h"
 #include "catalogue/window_reader.h"
 #include "creaseline/base/units.h"
@@ -25,11 +24,11 @@ constexpr std::size_t kMostHoles = 1'000;
 std::vector<AppliquePiece> readPieces(const JsonCursor& at) {
   std::vector<AppliquePiece> pieces;
   std::vector<std::string> names;
-  for (const JsonCursor& item : at.items(0, kMostPieces, "pieces")) {
+  for (const JsonCursor& item : at.items(0, kMostPieces, toBeWorded("pieces"))) {
     JsonObject object = item.object();
     AppliquePiece piece;
     piece.name = object.at("name").label();
-    requireDistinct(names, piece.name, item, "piece");
+    requireDistinct(names, piece.name, item, toBeWorded("piece"));
     names.push_back(piece.name);
     piece.fabric = object.at("fabric").label();
     piece.width = object.at("width").positiveLength();
@@ -51,15 +50,15 @@ void checkPiece(const JsonCursor& block, const std::optional<JsonCursor>& piece,
   }
   // Without `piece` an appliqué step serves all pieces at once; with none there is nothing to lay.
   if (kind != BlockKind::Sew && pieces.empty()) {
-    block.fail(fmt::format("a {} block in a design without pieces", nameOf(kind)),
-               "the appliqué piece in \"pieces\"");
+    block.fail(worded("a {} block in a design without pieces", nameOf(kind)),
+               worded("the appliqué piece in \"pieces\""));
   }
 }
 
 std::vector<ThreadBlock> readBlocks(const JsonCursor& at,
                                     const std::vector<AppliquePiece>& pieces) {
   std::vector<ThreadBlock> blocks;
-  for (const JsonCursor& item : at.items(0, kMostBlocks, "thread blocks")) {
+  for (const JsonCursor& item : at.items(0, kMostBlocks, toBeWorded("thread blocks"))) {
     JsonObject object = item.object();
     ThreadBlock block;
     block.thread = object.at("thread").label();
@@ -81,20 +80,20 @@ int totalStitches(JsonObject& top, const std::vector<ThreadBlock>& blocks) {
     sum += block.stitches;
   }
   if (sum > kMostStitches) {
-    top.cursor().fail(fmt::format("blocks of {} stitches together", sum),
-                      fmt::format("at most {}", kMostStitches));
+    top.cursor().fail(worded("blocks of {} stitches together", sum),
+                      worded("at most {}", kMostStitches));
   }
   const auto stitches = top.find("stitches");
   if (!stitches) {
     if (blocks.empty()) {
-      top.cursor().fail("neither \"stitches\" nor \"blocks\"", "at least one of them");
+      top.cursor().fail(worded("neither \"stitches\" nor \"blocks\""),
+                        worded("at least one of them"));
     }
     return static_cast<int>(sum);
   }
   const int total = stitches->integer(1, kMostStitches);
   if (!blocks.empty() && total != sum) {
-    stitches->fail(fmt::format("{} stitches", total),
-                   fmt::format("{}, the sum of the blocks", sum));
+    stitches->fail(worded("{} stitches", total), worded("{}, the sum of the blocks", sum));
   }
   return total;
 }
@@ -114,18 +113,19 @@ Piece readOutlinePiece(const JsonCursor& at, double unitMm, std::size_t& pointsL
   if (const auto holes = object.find("holes")) {
     const Box bounds = ringBounds(piece.outer);
     double holeArea = 0.0;
-    for (const JsonCursor& item : holes->items(0, kMostHoles, "holes")) {
+    for (const JsonCursor& item : holes->items(0, kMostHoles, toBeWorded("holes"))) {
       Ring hole = readBoundedRing(item, unitMm, pointsLeft);
       const Box inner = ringBounds(hole);
       holeArea += ringArea(hole);
       if (!contains(piece.outer, hole.front()) || inner.min.x < bounds.min.x ||
           inner.min.y < bounds.min.y || inner.max.x > bounds.max.x || inner.max.y > bounds.max.y) {
-        item.fail("a hole that is not inside its piece", "a ring inside \"outer\"");
+        item.fail(worded("a hole that is not inside its piece"), worded("a ring inside \"outer\""));
       }
       piece.holes.push_back(std::move(hole));
     }
     if (holeArea >= ringArea(piece.outer)) {
-      holes->fail("holes as large as their piece", "holes that leave something to sew");
+      holes->fail(worded("holes as large as their piece"),
+                  worded("holes that leave something to sew"));
     }
   }
   object.finish();
@@ -136,7 +136,7 @@ Outline readPolygons(JsonObject& outline) {
   const double unitMm = readUnit(outline.at("unit"));
   Outline result;
   std::size_t pointsLeft = kMostOutlinePoints;
-  for (const JsonCursor& item : outline.at("pieces").items(1, kMostPieces, "pieces")) {
+  for (const JsonCursor& item : outline.at("pieces").items(1, kMostPieces, toBeWorded("pieces"))) {
     result.pieces.push_back(readOutlinePiece(item, unitMm, pointsLeft));
   }
   return result;
@@ -148,7 +148,7 @@ void readOutline(const JsonCursor& at, Design& design) {
   const auto png = object.find("png");
   const auto polygons = object.find("pieces");
   if (int{svg.has_value()} + int{png.has_value()} + int{polygons.has_value()} != 1) {
-    at.failShown("exactly one of the keys \"svg\", \"png\", \"pieces\"");
+    at.failShown(worded("exactly one of the keys {}", "\"svg\", \"png\", \"pieces\""));
   }
   if (polygons) {
     design.outlineSource = OutlineSource::Polygon;
@@ -171,20 +171,25 @@ void readOutline(const JsonCursor& at, Design& design) {
   design.outline = design.outline.centred();
 }
 
+enum class Extent { Width, Height };
+
 // Takes the size from the outline; a size that is given as well must agree with it.
 Length agreedSize(const std::optional<JsonCursor>& given, double outlineMm, const JsonCursor& at,
-                  const char* side) {
+                  Extent extent) {
+  const bool wide = extent == Extent::Width;
   if (!(outlineMm >= kSmallestDesign.mm() && outlineMm <= kLargestPart.mm())) {
-    at.fail(fmt::format("an outline {:.3f} mm {}", outlineMm, side),
-            fmt::format("from {} to {}", exactText(kSmallestDesign), exactText(kLargestPart)));
+    at.fail(wide ? worded("an outline {:.3f} mm wide", outlineMm)
+                 : worded("an outline {:.3f} mm high", outlineMm),
+            worded("from {} to {}", exactText(kSmallestDesign), exactText(kLargestPart)));
   }
   const Length measured = Length::fromMm(outlineMm);
   if (given) {
     const Length said = given->positiveLength();
     if (abs(said - measured) > kSizeTolerance) {
-      given->fail(
-          fmt::format("{}, while the outline is {:.1f} mm {}", given->shown(), outlineMm, side),
-          fmt::format("the outline's size within {}", exactText(kSizeTolerance)));
+      const std::string shown = given->shown();
+      given->fail(wide ? worded("{}, while the outline is {:.1f} mm wide", shown, outlineMm)
+                       : worded("{}, while the outline is {:.1f} mm high", shown, outlineMm),
+                  worded("the outline's size within {}", exactText(kSizeTolerance)));
     }
   }
   return measured;
@@ -201,10 +206,10 @@ void readSize(JsonObject& top, Design& design) {
   readOutline(*outline, design);
   const Box bounds = design.outline.bounds();
   if (bounds.empty()) {
-    outline->fail("an outline without any shape", "at least one closed shape");
+    outline->fail(worded("an outline without any shape"), worded("at least one closed shape"));
   }
-  design.width = agreedSize(top.find("width"), bounds.width(), *outline, "wide");
-  design.height = agreedSize(top.find("height"), bounds.height(), *outline, "high");
+  design.width = agreedSize(top.find("width"), bounds.width(), *outline, Extent::Width);
+  design.height = agreedSize(top.find("height"), bounds.height(), *outline, Extent::Height);
 }
 
 Monogram readMonogram(const JsonCursor& at) {
@@ -218,8 +223,8 @@ Monogram readMonogram(const JsonCursor& at) {
   monogram.wish = object.labelOrEmpty("wish");
   if (monogram.style == MonogramStyle::LargerCentre && monogram.middle.empty() &&
       monogram.wish.empty()) {
-    style.fail("a larger centre letter without a middle name",
-               "three names, equal letters, or the customer's wish");
+    style.fail(worded("a larger centre letter without a middle name"),
+               worded("three names, equal letters, or the customer's wish"));
   }
   object.finish();
   return monogram;

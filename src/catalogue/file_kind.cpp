@@ -2,10 +2,10 @@
 // Heads of files and references between them.
 #include "catalogue/file_kind.h"
 
-#include <fmt/format.h>
-
 #include <cmath>
 #include <limits>
+
+#include "base/worded.h"
 
 namespace creaseline {
 
@@ -17,22 +17,21 @@ void checkFormat(const JsonCursor& format, FileKind kind) {
     return;
   }
   if (enumFromName<FileKind>(text)) {
-    format.fail(fmt::format("a file of another kind, {}", inQuotes(text)), inQuotes(nameOf(kind)));
+    format.fail(worded("a file of another kind, {}", inQuotes(text)), inQuotes(nameOf(kind)));
   }
   format.failShown(inQuotes(nameOf(kind)));
 }
 
 void checkVersion(const JsonCursor& version) {
-  const std::string expected =
-      fmt::format("a format version, a whole number up to {}", kFileVersion);
+  const std::string expected = worded("a format version, a whole number up to {}", kFileVersion);
   if (!version.isNumber()) {
     version.failShown(expected);
   }
   const double number =
       version.number(std::numeric_limits<double>::lowest(), std::numeric_limits<double>::max());
   if (number > kFileVersion) {
-    version.fail(fmt::format("format version {}, written by a newer Creaseline", number),
-                 fmt::format("up to {}, which is what this program reads", kFileVersion));
+    version.fail(worded("format version {}, written by a newer Creaseline", number),
+                 worded("up to {}, which is what this program reads", kFileVersion));
   }
   if (number < 1.0 || std::floor(number) != number) {
     version.failShown(expected);
@@ -58,12 +57,13 @@ void checkHead(JsonObject& top, FileKind kind) {
 std::filesystem::path referredFile(const JsonCursor& at) {
   const std::string text = at.label();
   if (text.find_first_of(":\\") != std::string::npos || text.front() == '/') {
-    at.failShown("a path relative to this file, with forward slashes, such as \"blanks/tee.json\"");
+    at.failShown(
+        worded("a path relative to this file, with forward slashes, such as \"blanks/tee.json\""));
   }
   const std::filesystem::path path = (at.folder() / text).lexically_normal();
   std::error_code error;
   if (!std::filesystem::exists(path, error)) {
-    at.failShown(fmt::format("a file that is there; {} is missing", inQuotes(path.string(), 200)));
+    at.failShown(worded("a file that is there; {} is missing", inQuotes(path.string(), 200)));
   }
   return path;
 }

@@ -4,8 +4,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 #include <nlohmann/json.hpp>
 
+#include "base/worded.h"
 #include "catalogue/json_reader.h"
 
 namespace creaseline {
@@ -18,16 +20,52 @@ std::string lineAndColumn(std::string_view text, std::size_t position) {
   const std::size_t lastBreak = before.rfind('\n');
   const std::string_view lineStart =
       lastBreak == std::string_view::npos ? before : before.substr(lastBreak + 1);
-  return fmt::format("line {}, column {}", line,
-                     std::max<std::size_t>(1, characterCount(lineStart)));
+  return worded("line {}, column {}", line, std::max<std::size_t>(1, characterCount(lineStart)));
 }
 
 // The library's message is "[id] parse error at line 1, column 5: syntax error while parsing
 // object - unexpected '}'; expected string literal": only its last two parts are for people.
 struct SyntaxMessage {
   std::string found;
-  std::string expected = "JSON as RFC 8259 has it";
+  std::string expected;
 };
+
+// Names of tokens and problems as the library words them; others stay in its words.
+constexpr std::string_view kLibraryWords[] = {
+    toBeWorded("true literal"),
+    toBeWorded("false literal"),
+    toBeWorded("null literal"),
+    toBeWorded("string literal"),
+    toBeWorded("number literal"),
+    toBeWorded("end of input"),
+    toBeWorded("'[', '{', or a literal"),
+    toBeWorded("object key"),
+    toBeWorded("invalid literal"),
+    toBeWorded("invalid string: missing closing quote"),
+    toBeWorded("invalid string: forbidden character after backslash"),
+    toBeWorded("invalid string: ill-formed UTF-8 byte"),
+};
+
+std::string saidByLibrary(std::string_view text) {
+  const bool known = std::find(std::begin(kLibraryWords), std::end(kLibraryWords), text) !=
+                     std::end(kLibraryWords);
+  return known ? inLanguage(text) : std::string(text);
+}
+
+// "unexpected '}'", "invalid literal; last read: 'nul}'".
+std::string problemByLibrary(const std::string& message) {
+  constexpr std::string_view kUnexpected = "unexpected ";
+  constexpr std::string_view kLastRead = "; last read: ";
+  if (const std::size_t at = message.find(kLastRead); at != std::string::npos) {
+    return worded("{}; last read: {}", saidByLibrary(message.substr(0, at)),
+                  message.substr(at + kLastRead.size()));
+  }
+  if (message.starts_with(kUnexpected)) {
+    return worded("unexpected {}", saidByLibrary(message.substr(kUnexpected.size())));
+  }
+  return saidByLibrary(message);
+}
+
 SyntaxMessage syntaxMessage(std::string message) {
   const auto dropThrough = [&](std::string_view mark) {
     if (const std::size_t at = message.find(mark); at != std::string::npos) {
@@ -41,13 +79,13 @@ SyntaxMessage syntaxMessage(std::string message) {
   if (message.rfind("syntax error", 0) == 0) {
     dropThrough(" - ");
   }
-  SyntaxMessage result;
+  SyntaxMessage result{{}, worded("JSON as RFC 8259 has it")};
   constexpr std::string_view kExpected = "; expected ";
   if (const std::size_t at = message.rfind(kExpected); at != std::string::npos) {
-    result.expected = message.substr(at + kExpected.size()) + " here";
+    result.expected = worded("{} here", saidByLibrary(message.substr(at + kExpected.size())));
     message.erase(at);
   }
-  result.found = printable(message, 120);
+  result.found = printable(problemByLibrary(message), 120);
   return result;
 }
 
@@ -99,7 +137,7 @@ class TreeBuilder : public nlohmann::json::json_sax_t {
   JsonNode* place(JsonNode&& node) {
     if (++count_ > mostValues_) {
       throw InputError(
-          {file_, pointer(), fmt::format("more than {} values", mostValues_), "a smaller file"});
+          {file_, pointer(), worded("more than {} values", mostValues_), worded("a smaller file")});
     }
     if (open_.empty()) {
       root_ = std::move(node);
@@ -120,8 +158,8 @@ class TreeBuilder : public nlohmann::json::json_sax_t {
   bool open(JsonNode&& node) {
     if (open_.size() == kDeepestNesting) {
       throw InputError({file_, printable(pointer(), 200),
-                        fmt::format("nesting deeper than {} levels", kDeepestNesting),
-                        "a file as the format describes it"});
+                        worded("nesting deeper than {} levels", kDeepestNesting),
+                        worded("a file as the format describes it")});
     }
     open_.push_back(place(std::move(node)));
     return true;
@@ -137,7 +175,7 @@ class TreeBuilder : public nlohmann::json::json_sax_t {
         result += "/" + printable(std::get<JsonNode::Object>(open_[i]->content).back().key);
       }
     }
-    return result.empty() ? "top level" : result;
+    return result.empty() ? worded("top level") : result;
   }
 
   void refuseDuplicateKeys(const JsonNode::Object& members) const {
@@ -149,8 +187,8 @@ class TreeBuilder : public nlohmann::json::json_sax_t {
     std::sort(keys.begin(), keys.end());
     const auto twice = std::adjacent_find(keys.begin(), keys.end());
     if (twice != keys.end()) {
-      throw InputError({file_, pointer(), fmt::format("the key {} twice", inQuotes(*twice)),
-                        "every key once in an object"});
+      throw InputError({file_, pointer(), worded("the key {} twice", inQuotes(*twice)),
+                        worded("every key once in an object")});
     }
   }
 
@@ -166,11 +204,13 @@ class TreeBuilder : public nlohmann::json::json_sax_t {
 
 JsonNode parseJson(std::string_view text, const std::string& file, std::size_t mostValues) {
   if (text.find_first_not_of(" \t\r\n") == std::string_view::npos) {
-    throw InputError({file, "line 1, column 1", "an empty file", "a JSON object in braces"});
+    throw InputError(
+        {file, lineAndColumn(text, 0), worded("an empty file"), worded("a JSON object in braces")});
   }
   TreeBuilder builder(text, file, mostValues);
   if (!nlohmann::json::sax_parse(text.begin(), text.end(), &builder)) {
-    throw InputError({file, "line 1, column 1", "text that is not JSON", "a JSON object"});
+    throw InputError(
+        {file, lineAndColumn(text, 0), worded("text that is not JSON"), worded("a JSON object")});
   }
   return builder.take();
 }

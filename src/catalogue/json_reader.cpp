@@ -7,9 +7,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/worded.h"
 #include "creaseline/base/digest.h"
 #include "creaseline/base/file.h"
-#include "creaseline/base/phrasebook.h"
 #include "creaseline/base/units.h"
 
 namespace creaseline {
@@ -34,20 +34,20 @@ std::string pointerTo(const std::string& parent, std::string_view key) {
 // Upper bounds of lengths are round metric figures; the lower ones are zero or one step above it.
 std::string rangeText(Length least, Length most) {
   if (least == Length::fromNanometres(1)) {
-    return fmt::format("more than 0 and at most {}", exactText(most));
+    return worded("a length more than 0 and at most {}", exactText(most));
   }
-  return fmt::format("from {} to {}", exactText(least), exactText(most));
+  return worded("a length from {} to {}", exactText(least), exactText(most));
 }
 
-// "one or more ", "at most 50 ", "2 ".
-std::string countText(std::size_t least, std::size_t most, bool tooFew) {
+// "one or more lines", "at most 50 lines", "2 lines".
+std::string countText(std::size_t least, std::size_t most, bool tooFew, const std::string& lines) {
   if (least == most) {
-    return fmt::format("{} ", least);
+    return fmt::format("{} {}", least, lines);
   }
   if (!tooFew) {
-    return fmt::format("at most {} ", most);
+    return worded("at most {} {}", most, lines);
   }
-  return least == 1 ? "one or more " : fmt::format("at least {} ", least);
+  return least == 1 ? worded("one or more {}", lines) : worded("at least {} {}", least, lines);
 }
 
 }  // namespace
@@ -66,14 +66,14 @@ std::string JsonCursor::shown() const {
     std::string operator()(std::monostate) const { return "null"; }
     std::string operator()(bool value) const { return value ? "true" : "false"; }
     std::string operator()(const JsonNumber& number) const {
-      return fmt::format("the number {}", number.value);
+      return worded("the number {}", number.value);
     }
     std::string operator()(const std::string& value) const { return inQuotes(value); }
     std::string operator()(const JsonNode::Array& value) const {
-      return fmt::format("a list of {}", value.size());
+      return worded("a list of {}", value.size());
     }
     std::string operator()(const JsonNode::Object& value) const {
-      return fmt::format("an object with {} keys", value.size());
+      return worded("an object with {} keys", value.size());
     }
   };
   return std::visit(Describe{}, node_->content);
@@ -90,20 +90,19 @@ void JsonCursor::note(std::string text) const {
 std::string JsonCursor::label() const {
   const auto* text = std::get_if<std::string>(&node_->content);
   if (text == nullptr) {
-    failShown("a text in double quotes");
+    failShown(worded("a text in double quotes"));
   }
   if (text->find_first_not_of(' ') == std::string::npos) {
-    fail("an empty text", "a text that is not empty");
+    fail(worded("an empty text"), worded("a text that is not empty"));
   }
   if (hasControlCharacter(*text, false)) {
-    failShown("a text on one line without control characters");
+    failShown(worded("a text on one line without control characters"));
   }
   if (text->front() == ' ' || text->back() == ' ') {
-    failShown("a text without spaces before or after it");
+    failShown(worded("a text without spaces before or after it"));
   }
   if (const std::size_t count = characterCount(*text); count > kLongestLabel) {
-    fail(fmt::format("a text of {} characters", count),
-         fmt::format("at most {} characters", kLongestLabel));
+    fail(worded("a text of {} characters", count), worded("at most {} characters", kLongestLabel));
   }
   return *text;
 }
@@ -115,14 +114,13 @@ std::string JsonCursor::ownLabel() const {
 std::string JsonCursor::prose() const {
   const auto* text = std::get_if<std::string>(&node_->content);
   if (text == nullptr) {
-    failShown("a text in double quotes");
+    failShown(worded("a text in double quotes"));
   }
   if (hasControlCharacter(*text, true)) {
-    failShown("a text without control characters");
+    failShown(worded("a text without control characters"));
   }
   if (const std::size_t count = characterCount(*text); count > kLongestProse) {
-    fail(fmt::format("a text of {} characters", count),
-         fmt::format("at most {} characters", kLongestProse));
+    fail(worded("a text of {} characters", count), worded("at most {} characters", kLongestProse));
   }
   return *text;
 }
@@ -130,7 +128,7 @@ std::string JsonCursor::prose() const {
 std::string JsonCursor::anyText() const {
   const auto* text = std::get_if<std::string>(&node_->content);
   if (text == nullptr) {
-    failShown("a text in double quotes");
+    failShown(worded("a text in double quotes"));
   }
   return *text;
 }
@@ -138,7 +136,7 @@ std::string JsonCursor::anyText() const {
 bool JsonCursor::boolean() const {
   const auto* value = std::get_if<bool>(&node_->content);
   if (value == nullptr) {
-    failShown("true or false");
+    failShown(worded("true or false"));
   }
   return *value;
 }
@@ -146,7 +144,7 @@ bool JsonCursor::boolean() const {
 double JsonCursor::number(double least, double most) const {
   const auto* number = std::get_if<JsonNumber>(&node_->content);
   if (number == nullptr || !(number->value >= least && number->value <= most)) {
-    failShown(fmt::format("a number from {} to {}", least, most));
+    failShown(worded("a number from {} to {}", least, most));
   }
   return number->value;
 }
@@ -155,7 +153,7 @@ int JsonCursor::integer(int least, int most) const {
   const auto* number = std::get_if<JsonNumber>(&node_->content);
   if (number == nullptr || !(number->value >= least && number->value <= most) ||
       std::floor(number->value) != number->value) {
-    failShown(fmt::format("a whole number from {} to {}", least, most));
+    failShown(worded("a whole number from {} to {}", least, most));
   }
   return static_cast<int>(number->value);
 }
@@ -163,14 +161,14 @@ int JsonCursor::integer(int least, int most) const {
 Length JsonCursor::length(Length least, Length most) const {
   const auto* text = std::get_if<std::string>(&node_->content);
   if (text == nullptr) {
-    failShown("a length as text with its unit, such as \"3 1/2 in\" or \"89 mm\"");
+    failShown(worded("a length as text with its unit, such as \"3 1/2 in\" or \"89 mm\""));
   }
   const Result<Length> value = parseLength(*text);
   if (!value) {
-    failShown("a length such as \"3 1/2 in\" or \"89 mm\": " + value.message());
+    failShown(worded("a length such as \"3 1/2 in\" or \"89 mm\": {}", value.message()));
   }
   if (*value < least || *value > most) {
-    failShown("a length " + rangeText(least, most));
+    failShown(rangeText(least, most));
   }
   return *value;
 }
@@ -182,11 +180,11 @@ Length JsonCursor::positiveLength(Length most) const {
 Angle JsonCursor::angle() const {
   const auto* text = std::get_if<std::string>(&node_->content);
   if (text == nullptr) {
-    failShown("an angle as text, such as \"90 deg\"");
+    failShown(worded("an angle as text, such as \"90 deg\""));
   }
   const Result<Angle> value = parseAngle(*text);
   if (!value) {
-    failShown("an angle such as \"90 deg\": " + value.message());
+    failShown(worded("an angle such as \"90 deg\": {}", value.message()));
   }
   return *value;
 }
@@ -194,16 +192,16 @@ Angle JsonCursor::angle() const {
 ArealWeight JsonCursor::weight() const {
   const auto* text = std::get_if<std::string>(&node_->content);
   if (text == nullptr) {
-    failShown("a weight as text with its unit, such as \"280 g/m2\" or \"8 oz/yd2\"");
+    failShown(worded("a weight as text with its unit, such as \"280 g/m2\" or \"8 oz/yd2\""));
   }
   const Result<ArealWeight> value = parseArealWeight(*text);
   if (!value) {
-    failShown("a weight such as \"280 g/m2\" or \"8 oz/yd2\": " + value.message());
+    failShown(worded("a weight such as \"280 g/m2\" or \"8 oz/yd2\": {}", value.message()));
   }
   if (*value == ArealWeight() ||
       value->gramsPerSquareMetre() > kHeaviestFabricGramsPerSquareMetre) {
-    failShown(fmt::format("a weight of more than 0 and at most {} g/m2",
-                          kHeaviestFabricGramsPerSquareMetre));
+    failShown(
+        worded("a weight of more than 0 and at most {} g/m2", kHeaviestFabricGramsPerSquareMetre));
   }
   return *value;
 }
@@ -212,7 +210,7 @@ Colour JsonCursor::colour() const {
   const std::string text = label();
   const Result<Colour> value = parseColour(text);
   if (!value) {
-    failShown("a colour such as \"#1f3a5f\": " + value.message());
+    failShown(worded("a colour such as \"#1f3a5f\": {}", value.message()));
   }
   return *value;
 }
@@ -221,11 +219,11 @@ std::vector<JsonCursor> JsonCursor::items(std::size_t least, std::size_t most,
                                           std::string_view ofWhat) const {
   const auto* array = std::get_if<JsonNode::Array>(&node_->content);
   if (array == nullptr) {
-    failShown(fmt::format("a list of {} in square brackets", ofWhat));
+    failShown(worded("a list of {} in square brackets", inLanguage(ofWhat)));
   }
   if (array->size() < least || array->size() > most) {
-    fail(array->empty() ? "an empty list" : fmt::format("a list of {}", array->size()),
-         countText(least, most, array->size() < least) + std::string(ofWhat));
+    fail(array->empty() ? worded("an empty list") : worded("a list of {}", array->size()),
+         countText(least, most, array->size() < least, inLanguage(ofWhat)));
   }
   std::vector<JsonCursor> cursors;
   cursors.reserve(array->size());
@@ -238,7 +236,7 @@ std::vector<JsonCursor> JsonCursor::items(std::size_t least, std::size_t most,
 JsonObject JsonCursor::object() const {
   const auto* members = std::get_if<JsonNode::Object>(&node_->content);
   if (members == nullptr) {
-    failShown("an object in braces");
+    failShown(worded("an object in braces"));
   }
   return JsonObject(*this, *members);
 }
@@ -248,11 +246,11 @@ std::vector<std::pair<std::string, JsonCursor>> JsonCursor::members(std::size_t 
                                                                     std::size_t least) const {
   const auto* object = std::get_if<JsonNode::Object>(&node_->content);
   if (object == nullptr) {
-    failShown(fmt::format("an object of {} in braces", ofWhat));
+    failShown(worded("an object of {} in braces", inLanguage(ofWhat)));
   }
   if (object->size() < least || object->size() > most) {
-    fail(object->empty() ? "an empty object" : fmt::format("an object of {}", object->size()),
-         fmt::format("from {} to {} {}", least, most, ofWhat));
+    fail(object->empty() ? worded("an empty object") : worded("an object of {}", object->size()),
+         worded("from {} to {} {}", least, most, inLanguage(ofWhat)));
   }
   std::vector<std::pair<std::string, JsonCursor>> result;
   for (const JsonMember& member : *object) {
@@ -273,9 +271,9 @@ JsonCursor JsonObject::at(std::string_view key) {
     present.push_back(member.key);
   }
   const std::string near = nearestName(key, present);
-  cursor_.fail(fmt::format("no key {}", inQuotes(key)),
-               near.empty() ? "that key in this object"
-                            : fmt::format("that key; is {} meant for it?", inQuotes(near)));
+  cursor_.fail(worded("no key {}", inQuotes(key)),
+               near.empty() ? worded("that key in this object")
+                            : worded("that key; is {} meant for it?", inQuotes(near)));
 }
 
 std::optional<JsonCursor> JsonObject::find(std::string_view key) {
@@ -305,15 +303,16 @@ void JsonObject::finish() const {
       continue;
     }
     if (cursor_.reading().strict) {
-      cursor_.fail("the unknown key " + inQuotes(member.key), offer(member.key, asked_));
+      cursor_.fail(worded("the unknown key {}", inQuotes(member.key)), offer(member.key, asked_));
     }
     if (++unknown > kUnknownKeysNamed) {
-      cursor_.note("more unknown keys are ignored");
+      cursor_.note(worded("more unknown keys are ignored"));
       return;
     }
     const std::string near = nearestName(member.key, asked_);
-    cursor_.note(fmt::format("the unknown key {} is ignored", inQuotes(member.key)) +
-                 (near.empty() ? "" : fmt::format("; did you mean {}?", inQuotes(near))));
+    cursor_.note(near.empty() ? worded("the unknown key {} is ignored", inQuotes(member.key))
+                              : worded("the unknown key {} is ignored; did you mean {}?",
+                                       inQuotes(member.key), inQuotes(near)));
   }
 }
 
@@ -328,8 +327,8 @@ JsonDocument::JsonDocument(const std::filesystem::path& path, Reading& reading)
 void requireDistinct(const std::vector<std::string>& before, const std::string& name,
                      const JsonCursor& at, std::string_view whatIsIt) {
   if (std::find(before.begin(), before.end(), name) != before.end()) {
-    at.fail(fmt::format("the {} {} a second time", whatIsIt, inQuotes(name)),
-            fmt::format("every {} once", whatIsIt));
+    at.fail(worded("the {} {} a second time", inLanguage(whatIsIt), inQuotes(name)),
+            worded("every {} once", inLanguage(whatIsIt)));
   }
 }
 

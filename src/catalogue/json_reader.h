@@ -12,6 +12,7 @@
 #include <variant>
 #include <vector>
 
+#include "base/worded.h"
 #include "catalogue/text_check.h"
 #include "creaseline/base/angle.h"
 #include "creaseline/base/areal_weight.h"
@@ -87,7 +88,7 @@ class JsonCursor {
   [[nodiscard]] std::string file() const { return source_->path.string(); }
   [[nodiscard]] std::filesystem::path folder() const { return source_->path.parent_path(); }
   // The JSON pointer; "top level" for the whole document.
-  [[nodiscard]] std::string where() const { return where_.empty() ? "top level" : where_; }
+  [[nodiscard]] std::string where() const { return where_.empty() ? worded("top level") : where_; }
   [[nodiscard]] Reading& reading() const { return *source_->reading; }
 
   [[nodiscard]] bool isText() const { return std::holds_alternative<std::string>(node_->content); }
@@ -122,7 +123,7 @@ class JsonCursor {
   }
 
   // The elements of a list of at least `least` and at most `most`; `ofWhat` names them in the
-  // plural for the message.
+  // plural for the message, toBeWorded().
   [[nodiscard]] std::vector<JsonCursor> items(std::size_t least, std::size_t most,
                                               std::string_view ofWhat) const;
   [[nodiscard]] JsonObject object() const;
@@ -181,7 +182,7 @@ class JsonDocument {
   std::shared_ptr<const JsonNode> root_;
 };
 
-// Refuses the second of two equal names; `whatIsIt` as in "frame id".
+// Refuses the second of two equal names; `whatIsIt` as in "frame id", toBeWorded().
 void requireDistinct(const std::vector<std::string>& before, const std::string& name,
                      const JsonCursor& at, std::string_view whatIsIt);
 
@@ -209,9 +210,9 @@ template <class E>
 std::vector<E> JsonCursor::enumerators(std::size_t least) const {
   std::vector<E> values;
   std::vector<std::string> names;
-  for (const JsonCursor& item : items(least, 100, "names")) {
+  for (const JsonCursor& item : items(least, 100, toBeWorded("names"))) {
     values.push_back(item.enumerator<E>());
-    requireDistinct(names, item.label(), item, "name");
+    requireDistinct(names, item.label(), item, toBeWorded("name"));
     names.push_back(item.label());
   }
   return values;
@@ -221,9 +222,9 @@ template <class Id>
 std::vector<Id> JsonCursor::identifiers() const {
   std::vector<Id> values;
   std::vector<std::string> names;
-  for (const JsonCursor& item : items(1, 1'000, "names")) {
+  for (const JsonCursor& item : items(1, 1'000, toBeWorded("names"))) {
     values.push_back(item.identifier<Id>());
-    requireDistinct(names, item.label(), item, "name");
+    requireDistinct(names, item.label(), item, toBeWorded("name"));
     names.push_back(item.label());
   }
   return values;

@@ -2,6 +2,7 @@
 // Garment kinds: panels, forms and proportions.
 #include <algorithm>
 
+#include "base/worded.h"
 #include "catalogue/garment_shape_parts.h"
 #include "catalogue/rules_reader.h"
 
@@ -18,14 +19,15 @@ ProportionRule readProportion(const JsonCursor& at) {
   if (of) {
     rule.of = of->enumerator<Measure>();
     if (*rule.of == rule.measure) {
-      of->fail("a measure in proportion to itself", "another point of measure");
+      of->fail(worded("a measure in proportion to itself"), worded("another point of measure"));
     }
     rule.factor = object.at("factor").number(-10.0, 10.0);
   }
   if (const auto plus = object.find("plus")) {
     rule.plus = plus->length(-kLargestPart, kLargestPart);
   } else if (!of) {
-    at.fail("neither \"of\" nor \"plus\"", "\"of\" with \"factor\", or a fixed length in \"plus\"");
+    at.fail(worded("neither \"of\" nor \"plus\""),
+            worded("\"of\" with \"factor\", or a fixed length in \"plus\""));
   }
   if (const auto bands = object.find("bands")) {
     rule.bands = bands->enumerators<SizeBand>();
@@ -38,9 +40,9 @@ ProportionRule readProportion(const JsonCursor& at) {
 std::vector<ProportionRule> readProportions(const JsonCursor& at) {
   std::vector<ProportionRule> rules;
   std::vector<std::string> ids;
-  for (const JsonCursor& item : at.items(0, 500, "proportions")) {
+  for (const JsonCursor& item : at.items(0, 500, toBeWorded("proportions"))) {
     ProportionRule rule = readProportion(item);
-    requireDistinct(ids, rule.id.text(), item, "rule id");
+    requireDistinct(ids, rule.id.text(), item, toBeWorded("rule id"));
     ids.push_back(rule.id.text());
     rules.push_back(std::move(rule));
   }
@@ -54,9 +56,9 @@ EdgeName readEdge(const JsonCursor& at, std::initializer_list<EdgeName> allowed)
     if (candidate == edge) {
       return edge;
     }
-    list += (list.empty() ? "one of " : ", ") + std::string(nameOf(candidate));
+    list += (list.empty() ? "" : ", ") + std::string(nameOf(candidate));
   }
-  at.failShown(list);
+  at.failShown(worded("one of {}", list));
 }
 
 FlatParts readFlatParts(const JsonCursor& at) {
@@ -95,8 +97,8 @@ void readForm(JsonObject& top, GarmentKind& kind) {
   kind.panels = panels.enumerators<PanelName>();
   for (const PanelName panel : kind.panels) {
     if (formOf(panel) != kind.form) {
-      panels.fail("the panel " + inQuotes(nameOf(panel)),
-                  "panels of a kind of form " + inQuotes(nameOf(kind.form)));
+      panels.fail(worded("the panel {}", inQuotes(nameOf(panel))),
+                  worded("panels of a kind of form {}", inQuotes(nameOf(kind.form))));
     }
   }
   if (kind.form == KindForm::Flat) {
@@ -110,7 +112,7 @@ std::vector<PanelName> readPanels(const JsonCursor& at, std::size_t least,
   std::vector<PanelName> panels = at.enumerators<PanelName>(least);
   for (const PanelName panel : panels) {
     if (!kind.has(panel)) {
-      at.fail("the panel " + inQuotes(nameOf(panel)), "panels that the kind has");
+      at.fail(worded("the panel {}", inQuotes(nameOf(panel))), worded("panels that the kind has"));
     }
   }
   return panels;
@@ -118,7 +120,7 @@ std::vector<PanelName> readPanels(const JsonCursor& at, std::size_t least,
 
 std::vector<LayerBehind> readLayers(const JsonCursor& at, const GarmentKind& kind) {
   std::vector<LayerBehind> layers;
-  for (const JsonCursor& item : at.items(0, 50, "layers")) {
+  for (const JsonCursor& item : at.items(0, 50, toBeWorded("layers"))) {
     JsonObject object = item.object();
     LayerBehind layer;
     layer.name = object.at("behind").ownLabel();
@@ -137,7 +139,7 @@ std::vector<LayerBehind> readLayers(const JsonCursor& at, const GarmentKind& kin
 std::vector<Opening> readOpenings(const JsonCursor& at, const GarmentKind& kind) {
   const std::vector<Measure> known = garment::neededMeasures(kind);
   std::vector<Opening> openings;
-  for (const JsonCursor& item : at.items(0, 50, "openings")) {
+  for (const JsonCursor& item : at.items(0, 50, toBeWorded("openings"))) {
     JsonObject object = item.object();
     Opening opening;
     opening.name = object.at("name").ownLabel();
@@ -145,12 +147,13 @@ std::vector<Opening> readOpenings(const JsonCursor& at, const GarmentKind& kind)
     const auto width = object.find("width");
     const auto flat = object.find("lies-flat");
     if (width.has_value() == (flat && flat->boolean())) {
-      item.fail("an opening with both or neither of a width and lying flat", "one of them");
+      item.fail(worded("an opening with both or neither of a width and lying flat"),
+                worded("one of them"));
     }
     if (width) {
       opening.width = width->enumerator<Measure>();
       if (std::find(known.begin(), known.end(), *opening.width) == known.end()) {
-        width->failShown("a measure that the kind has");
+        width->failShown(worded("a measure that the kind has"));
       }
     }
     opening.basis = object.at("basis").ownLabel();
@@ -170,10 +173,10 @@ GarmentKind readKind(JsonObject& top) {
   const JsonCursor neck = top.at("neck");
   kind.neck = neck.enumerator<NeckForm>();
   if ((kind.neck == NeckForm::None) != (kind.form != KindForm::Body)) {
-    neck.failShown("\"none\" exactly where the form is not \"body\"");
+    neck.failShown(worded("\"none\" exactly where the form is not \"body\""));
   }
   if ((kind.neck == NeckForm::Hood) != kind.has(PanelName::Hood)) {
-    neck.failShown("\"hood\" exactly where \"panels\" has a hood");
+    neck.failShown(worded("\"hood\" exactly where \"panels\" has a hood"));
   }
   kind.opening = top.at("opening").enumerator<FrontOpening>();
   kind.pocket = top.at("pocket").enumerator<PocketForm>();
@@ -181,7 +184,7 @@ GarmentKind readKind(JsonObject& top) {
   kind.sleeve = sleeve.enumerator<SleeveForm>();
   if ((kind.sleeve == SleeveForm::None) ==
       (kind.has(PanelName::LeftSleeve) || kind.has(PanelName::RightSleeve))) {
-    sleeve.failShown("\"none\" exactly where \"panels\" has no sleeve");
+    sleeve.failShown(worded("\"none\" exactly where \"panels\" has no sleeve"));
   }
   if (const auto cuff = top.find("cuff")) {
     kind.cuff = cuff->enumerator<CuffForm>();

@@ -3,6 +3,7 @@
 
 #include <utility>
 
+#include "base/worded.h"
 #include "catalogue/file_kind.h"
 
 namespace creaseline {
@@ -15,7 +16,7 @@ constexpr std::size_t kMostJoints = 20;
 char readDecimalSeparator(const JsonCursor& at) {
   const std::string text = at.label();
   if (text != "." && text != ",") {
-    at.failShown("\".\" or \",\"");
+    at.failShown(worded("{} or {}", inQuotes("."), inQuotes(",")));
   }
   return text.front();
 }
@@ -31,7 +32,7 @@ void readPhrase(const JsonCursor& at, Phrasebook::Content& content) {
   JsonObject object = at.object();
   const JsonCursor english = object.at("english");
   if (!content.phrases.emplace(english.label(), object.at("said").label()).second) {
-    english.failShown("each English text once");
+    english.failShown(worded("each English text once"));
   }
   object.finish();
 }
@@ -56,10 +57,10 @@ Phrasebook loadPhrasebook(const std::filesystem::path& resources, const std::str
     name.failShown(inQuotes(language));
   }
   content.decimalSeparator = readDecimalSeparator(top.at("decimal-separator"));
-  for (const JsonCursor& item : top.at("joints").items(0, kMostJoints, "joints")) {
+  for (const JsonCursor& item : top.at("joints").items(0, kMostJoints, toBeWorded("joints"))) {
     content.joints.push_back(readJoint(item));
   }
-  for (const JsonCursor& item : top.at("phrases").items(1, kMostPhrases, "phrases")) {
+  for (const JsonCursor& item : top.at("phrases").items(1, kMostPhrases, toBeWorded("phrases"))) {
     readPhrase(item, content);
   }
   top.finish();

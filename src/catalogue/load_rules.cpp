@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 // Loads all shipped rules, and finds the folder that holds them.
-#include <fmt/format.h>
 
 #include <algorithm>
 #include <cstdlib>
 
+#include "base/worded.h"
 #include "catalogue/file_kind.h"
 #include "catalogue/rules_reader.h"
 #include "creaseline/base/duration.h"
@@ -38,7 +38,7 @@ std::vector<Entry> readEntries(const JsonCursor& at, std::string_view ofWhat, Re
   for (const JsonCursor& item : at.items(1, 1'000, ofWhat)) {
     JsonObject object = item.object();
     const JsonCursor id = object.at("id");
-    requireDistinct(ids, id.label(), id, "id");
+    requireDistinct(ids, id.label(), id, toBeWorded("id"));
     ids.push_back(id.label());
     entries.push_back(readEntry(object));
     object.finish();
@@ -67,13 +67,14 @@ FrameEdgeRule readFrameEdgeRule(JsonObject& object) {
 }
 
 std::vector<FrameEdgeRule> readFrameEdgeRules(const JsonCursor& at) {
-  std::vector<FrameEdgeRule> rules = readEntries<FrameEdgeRule>(at, "rules", readFrameEdgeRule);
+  std::vector<FrameEdgeRule> rules =
+      readEntries<FrameEdgeRule>(at, toBeWorded("rules"), readFrameEdgeRule);
   for (const auto& [edge, name] : EnumNames<EdgeName>::names) {
     const auto count =
         std::count_if(rules.begin(), rules.end(),
                       [wanted = edge](const FrameEdgeRule& rule) { return rule.edge == wanted; });
     if (count != 1) {
-      at.fail(fmt::format("{} rules for the edge {}", count, name), "one rule for every edge");
+      at.fail(worded("{} rules for the edge {}", count, name), worded("one rule for every edge"));
     }
   }
   return rules;
@@ -89,24 +90,25 @@ Caution readCaution(JsonObject& object) {
 }
 
 std::vector<MonogramRule> readMonogramRules(const JsonCursor& at) {
-  std::vector<MonogramRule> rules = readEntries<MonogramRule>(at, "rules", [](JsonObject& object) {
-    MonogramRule rule;
-    rule.id = object.at("id").identifier<RuleId>();
-    rule.style = object.at("style").enumerator<MonogramStyle>();
-    const JsonCursor letters = object.at("letters");
-    rule.letters = letters.enumerators<NamePart>();
-    if (rule.letters.size() != std::size(EnumNames<NamePart>::names)) {
-      letters.failShown("every part of a name once");
-    }
-    rule.basis = object.at("basis").ownLabel();
-    return rule;
-  });
+  std::vector<MonogramRule> rules =
+      readEntries<MonogramRule>(at, toBeWorded("rules"), [](JsonObject& object) {
+        MonogramRule rule;
+        rule.id = object.at("id").identifier<RuleId>();
+        rule.style = object.at("style").enumerator<MonogramStyle>();
+        const JsonCursor letters = object.at("letters");
+        rule.letters = letters.enumerators<NamePart>();
+        if (rule.letters.size() != std::size(EnumNames<NamePart>::names)) {
+          letters.failShown(worded("every part of a name once"));
+        }
+        rule.basis = object.at("basis").ownLabel();
+        return rule;
+      });
   for (const auto& [style, name] : EnumNames<MonogramStyle>::names) {
     const auto count =
         std::count_if(rules.begin(), rules.end(),
                       [style = style](const MonogramRule& rule) { return rule.style == style; });
     if (count != 1) {
-      at.fail(fmt::format("{} rules for the style {}", count, name), "one rule for every style");
+      at.fail(worded("{} rules for the style {}", count, name), worded("one rule for every style"));
     }
   }
   return rules;
@@ -130,13 +132,13 @@ void checkWeight(const JsonCursor& at) {
 }
 void checkDuration(const JsonCursor& at) {
   if (const Result<Duration> value = parseDuration(at.label()); !value) {
-    at.failShown("a time such as \"8 s\" or \"2 min\": " + value.message());
+    at.failShown(worded("a time such as \"8 s\" or \"2 min\": {}", value.message()));
   }
 }
 void checkDigit(const JsonCursor& at) {
   const std::string text = at.label();
   if (text.size() != 1 || text[0] < '2' || text[0] > '9') {
-    at.failShown("a number from \"2\" to \"9\"");
+    at.failShown(worded("a number from \"2\" to \"9\""));
   }
 }
 void checkPercent(const JsonCursor& at) {
@@ -144,7 +146,7 @@ void checkPercent(const JsonCursor& at) {
   const bool digits = text.size() == 4 && text.substr(2) == " %" && text[0] >= '1' &&
                       text[0] <= '9' && text[1] >= '0' && text[1] <= '9';
   if (!digits) {
-    at.failShown("a share from \"10 %\" to \"99 %\"");
+    at.failShown(worded("a share from \"10 %\" to \"99 %\""));
   }
 }
 constexpr DefaultSlot kDefaultSlots[] = {
@@ -189,7 +191,7 @@ Defaults readDefaults(const JsonCursor& at) {
   for (const DefaultSlot& slot : kDefaultSlots) {
     known.emplace_back(slot.id);
   }
-  readEntries<bool>(at, "values", [&](JsonObject& object) {
+  readEntries<bool>(at, toBeWorded("values"), [&](JsonObject& object) {
     const JsonCursor id = object.at("id");
     const auto slot = std::find_if(std::begin(kDefaultSlots), std::end(kDefaultSlots),
                                    [&](const DefaultSlot& each) { return each.id == id.label(); });
@@ -203,7 +205,7 @@ Defaults readDefaults(const JsonCursor& at) {
   });
   for (const DefaultSlot& slot : kDefaultSlots) {
     if ((defaults.*(slot.value)).id.empty()) {
-      at.fail(fmt::format("no value {}", inQuotes(slot.id)), "all default values");
+      at.fail(worded("no value {}", inQuotes(slot.id)), worded("all default values"));
     }
   }
   return defaults;
@@ -221,7 +223,8 @@ std::vector<std::filesystem::path> kindFiles(const std::filesystem::path& folder
     }
   }
   if (files.empty()) {
-    throw InputError({folder.string(), "", "no garment kinds", "files *.kind.json"});
+    throw InputError(
+        {folder.string(), "", worded("no garment kinds"), worded("files *.kind.json")});
   }
   std::sort(files.begin(), files.end());
   return files;
@@ -235,7 +238,7 @@ std::vector<GarmentKind> readKindFiles(const std::filesystem::path& folder, Read
     JsonObject top = document.root().object();
     requireHead(top, FileKind::Kind);
     kinds.push_back(readKind(top));
-    requireDistinct(ids, kinds.back().id.text(), document.root(), "kind");
+    requireDistinct(ids, kinds.back().id.text(), document.root(), toBeWorded("kind"));
     ids.push_back(kinds.back().id.text());
   }
   return kinds;
@@ -262,9 +265,11 @@ Rules loadRules(const std::filesystem::path& resources) {
   const std::filesystem::path folder = resources / "rules";
   Rules rules;
   rules.kinds = readKindFiles(resources / "kinds", reading);
-  rules.locations = readList(
-      folder / "locations.json", FileKind::Locations, "locations", reading,
-      [](const JsonCursor& at) { return readEntries<Location>(at, "locations", readLocation); });
+  rules.locations =
+      readList(folder / "locations.json", FileKind::Locations, "locations", reading,
+               [](const JsonCursor& at) {
+                 return readEntries<Location>(at, toBeWorded("locations"), readLocation);
+               });
   rules.placement =
       readList(folder / "placement.json", FileKind::PlacementRules, "rules", reading,
                [&](const JsonCursor& at) { return readPlacementRules(at, rules, false); });
@@ -272,9 +277,10 @@ Rules loadRules(const std::filesystem::path& resources) {
       readList(folder / "backing.json", FileKind::BackingRules, "rules", reading, readBackingRules);
   rules.frameEdges = readList(folder / "frame-edges.json", FileKind::FrameEdgeRules, "rules",
                               reading, readFrameEdgeRules);
-  rules.cautions = readList(
-      folder / "cautions.json", FileKind::Cautions, "cautions", reading,
-      [](const JsonCursor& at) { return readEntries<Caution>(at, "cautions", readCaution); });
+  rules.cautions = readList(folder / "cautions.json", FileKind::Cautions, "cautions", reading,
+                            [](const JsonCursor& at) {
+                              return readEntries<Caution>(at, toBeWorded("cautions"), readCaution);
+                            });
   rules.monograms = readList(folder / "monograms.json", FileKind::MonogramRules, "rules", reading,
                              readMonogramRules);
   rules.defaults =
@@ -286,8 +292,8 @@ std::filesystem::path findResources(const std::filesystem::path& program) {
   if (const char* named = std::getenv(kEnvironmentVariable); named != nullptr && *named != '\0') {
     if (!holdsRules(named)) {
       throw InputError({named, "",
-                        fmt::format("no rules in the folder that {} names", kEnvironmentVariable),
-                        "a folder with rules/locations.json"});
+                        worded("no rules in the folder that {} names", kEnvironmentVariable),
+                        worded("a folder with rules/locations.json")});
     }
     return named;
   }
@@ -302,10 +308,10 @@ std::filesystem::path findResources(const std::filesystem::path& program) {
       return candidate.lexically_normal();
     }
   }
-  throw InputError({program.string(), "", "no rules beside the program",
-                    fmt::format("the rules in ../share/creaseline, or their folder in the "
-                                "environment variable {}",
-                                kEnvironmentVariable)});
+  throw InputError({program.string(), "", worded("no rules beside the program"),
+                    worded("the rules in ../share/creaseline, or their folder in the "
+                           "environment variable {}",
+                           kEnvironmentVariable)});
 }
 
 }  // namespace creaseline

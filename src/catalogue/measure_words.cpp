@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // Reads what makers call the points of measure.
+#include "base/worded.h"
 #include "catalogue/file_kind.h"
 #include "creaseline/catalogue/chart_import.h"
 
@@ -9,8 +10,8 @@ namespace {
 
 std::vector<std::string> readNames(const JsonCursor& at) {
   std::vector<std::string> names;
-  for (const JsonCursor& item : at.items(1, 200, "names")) {
-    requireDistinct(names, item.label(), item, "name");
+  for (const JsonCursor& item : at.items(1, 200, toBeWorded("names"))) {
+    requireDistinct(names, item.label(), item, toBeWorded("name"));
     names.push_back(item.label());
   }
   return names;
@@ -40,7 +41,7 @@ MeasureWords loadMeasureWords(const std::filesystem::path& resources) {
   MeasureWords words;
   words.sizeColumn = readNames(top.at("size-column"));
   words.bandColumn = readNames(top.at("band-column"));
-  for (const JsonCursor& item : top.at("words").items(1, 200, "measures")) {
+  for (const JsonCursor& item : top.at("words").items(1, 200, toBeWorded("measures"))) {
     words.entries.push_back(readEntry(item));
   }
   top.finish();

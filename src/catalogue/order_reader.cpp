@@ -2,15 +2,15 @@
 // Orders: every line's references are followed and checked.
 #include "catalogue/order_reader.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <set>
 
+#include "base/worded.h"
 #include "catalogue/blank_reader.h"
 #include "catalogue/design_reader.h"
 #include "catalogue/file_kind.h"
 #include "catalogue/rules_reader.h"
+#include "catalogue/said_name.h"
 #include "creaseline/base/units.h"
 
 namespace creaseline {
@@ -40,7 +40,7 @@ std::vector<Entry> readReferred(const JsonCursor& at, FileKind kind, std::string
       entries.push_back(read(top));
       top.finish();
     } else {
-      item.failShown("a file's path, or an object in braces");
+      item.failShown(worded("a file's path, or an object in braces"));
     }
     requireDistinct(ids, entries.back().id.text(), item, idName);
     ids.push_back(entries.back().id.text());
@@ -58,7 +58,7 @@ std::string readColour(const std::optional<JsonCursor>& at, const Blank& blank) 
     names.push_back(colour.name);
   }
   if (std::find(names.begin(), names.end(), name) == names.end()) {
-    at->fail(fmt::format("the colour {}, in which {} is not sold", inQuotes(name), blank.name),
+    at->fail(worded("the colour {}, in which {} is not sold", inQuotes(name), blank.name),
              offer(name, names));
   }
   return name;
@@ -66,14 +66,15 @@ std::string readColour(const std::optional<JsonCursor>& at, const Blank& blank) 
 
 std::vector<SizeQuantity> readSizes(const JsonCursor& at, const Blank& blank) {
   std::vector<SizeQuantity> sizes;
-  for (const auto& [name, quantity] : at.members(1'000, "sizes", at.reading().least())) {
+  for (const auto& [name, quantity] :
+       at.members(1'000, toBeWorded("sizes"), at.reading().least())) {
     const SizeName size(name);
     if (blank.chart.find(size) == nullptr) {
       std::vector<std::string> known;
       for (const ChartSize& each : blank.chart.sizes) {
         known.push_back(each.name.text());
       }
-      quantity.fail(fmt::format("the size {}, which {} is not made in", inQuotes(name), blank.name),
+      quantity.fail(worded("the size {}, which {} is not made in", inQuotes(name), blank.name),
                     offer(name, known));
     }
     sizes.push_back({size, quantity.integer(1, kMostGarments)});
@@ -84,8 +85,8 @@ std::vector<SizeQuantity> readSizes(const JsonCursor& at, const Blank& blank) {
 double readScale(const JsonCursor& at, const Design& design) {
   const double scale = at.number(0.0, kLargestScale);
   if (std::min(design.width, design.height) * scale < kSmallestScaledDesign) {
-    at.failShown(fmt::format("a scale that leaves the design at least {} wide and high",
-                             exactText(kSmallestScaledDesign)));
+    at.failShown(worded("a scale that leaves the design at least {} wide and high",
+                        exactText(kSmallestScaledDesign)));
   }
   return scale;
 }
@@ -94,9 +95,9 @@ LocationId readLocation(const JsonCursor& at, const Blank& blank, const Rules& r
   const Location& location = knownLocation(at, rules);
   const GarmentKind& kind = *rules.kind(blank.kind);
   if (!kind.has(location.panel)) {
-    at.fail(fmt::format("the location {} on a {}, which has no {}", at.shown(), kind.id.text(),
-                        nameOf(location.panel)),
-            "a location on a panel that the garment has");
+    at.fail(worded("the location {} on a {}, which has no {}", at.shown(), kind.id.text(),
+                   saidName(location.panel)),
+            worded("a location on a panel that the garment has"));
   }
   return location.id;
 }
@@ -110,7 +111,7 @@ OrderPlacement readPlacement(const JsonCursor& at, const Blank& blank, const Ord
   placement.design = designAt.identifier<DesignId>();
   const Design* design = order.design(placement.design);
   if (design == nullptr) {
-    designAt.fail("the unknown design " + designAt.shown(),
+    designAt.fail(worded("the unknown design {}", designAt.shown()),
                   offer(placement.design.text(), idsOf(order.designs)));
   }
   if (const auto scale = object.find("scale")) {
@@ -144,13 +145,14 @@ OrderLine readLine(const JsonCursor& at, const Order& order, const Rules& rules)
   line.blank = blankAt.identifier<BlankId>();
   const Blank* blank = order.blank(line.blank);
   if (blank == nullptr) {
-    blankAt.fail("the unknown blank " + blankAt.shown(),
+    blankAt.fail(worded("the unknown blank {}", blankAt.shown()),
                  offer(line.blank.text(), idsOf(order.blanks)));
   }
   line.colour = readColour(object.find("colour"), *blank);
   line.sizes = readSizes(object.at("sizes"), *blank);
   for (const JsonCursor& item :
-       object.at("placements").items(at.reading().least(), kMostPlacements, "placements")) {
+       object.at("placements")
+           .items(at.reading().least(), kMostPlacements, toBeWorded("placements"))) {
     line.placements.push_back(readPlacement(item, *blank, order, rules));
   }
   line.note = object.proseOrEmpty("note");
@@ -161,7 +163,7 @@ OrderLine readLine(const JsonCursor& at, const Order& order, const Rules& rules)
 std::string readDate(const JsonCursor& at) {
   const std::string text = at.label();
   if (!isCalendarDate(text)) {
-    at.failShown("a date such as \"2026-12-04\"");
+    at.failShown(worded("a date such as \"2026-12-04\""));
   }
   return text;
 }
@@ -197,17 +199,18 @@ Order readOrder(JsonObject& top, const Rules& rules) {
   if (const auto frames = top.find("frames")) {
     order.frames = frames->identifiers<FrameId>();
   }
-  order.blanks = readReferred<Blank>(top.at("blanks"), FileKind::Blank, "blanks", "blank id",
+  order.blanks = readReferred<Blank>(top.at("blanks"), FileKind::Blank, toBeWorded("blanks"),
+                                     toBeWorded("blank id"),
                                      [&](JsonObject& object) { return readBlank(object, rules); });
-  order.designs =
-      readReferred<Design>(top.at("designs"), FileKind::Design, "designs", "design id", readDesign);
+  order.designs = readReferred<Design>(top.at("designs"), FileKind::Design, toBeWorded("designs"),
+                                       toBeWorded("design id"), readDesign);
   std::set<std::string> ids;
-  for (const JsonCursor& item :
-       top.at("lines").items(top.cursor().reading().least(), kMostLines, "order lines")) {
+  for (const JsonCursor& item : top.at("lines").items(top.cursor().reading().least(), kMostLines,
+                                                      toBeWorded("order lines"))) {
     order.lines.push_back(readLine(item, order, rules));
     const std::string& id = order.lines.back().id;
     if (!ids.insert(id).second) {
-      item.fail(fmt::format("the line id {} a second time", inQuotes(id)), "every line id once");
+      item.fail(worded("the line id {} a second time", inQuotes(id)), worded("every line id once"));
     }
   }
   return order;

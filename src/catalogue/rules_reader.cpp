@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include "base/worded.h"
+#include "catalogue/said_name.h"
 #include "creaseline/base/units.h"
 
 namespace creaseline {
@@ -15,7 +17,7 @@ constexpr double kMostStitchesPerSquareMm = 100.0;
 
 std::vector<KindId> readKinds(const JsonCursor& at, const Rules& rules) {
   const std::vector<KindId> kinds = at.identifiers<KindId>();
-  for (const JsonCursor& item : at.items(1, kMostRules, "kinds")) {
+  for (const JsonCursor& item : at.items(1, kMostRules, toBeWorded("kinds"))) {
     static_cast<void>(knownKind(item, rules));
   }
   return kinds;
@@ -54,7 +56,7 @@ void readDistances(JsonObject& object, const Rules& rules, PlacementRule& rule) 
   rule.from = from.enumerator<Landmark>();
   const PanelName panel = rules.location(rule.location)->panel;
   if (!liesOn(rule.from, panel)) {
-    from.failShown(fmt::format("a mark of the {}: {}", nameOf(panel), marksOf(panel)));
+    from.failShown(worded("a mark of the {}: {}", saidName(panel), marksOf(panel)));
   }
   rule.anchor = object.at("anchor").enumerator<Anchor>();
   const JsonCursor distance = object.at("distance");
@@ -62,8 +64,8 @@ void readDistances(JsonObject& object, const Rules& rules, PlacementRule& rule) 
   rule.least = object.at("least").length({}, kLargestPart);
   rule.most = object.at("most").length({}, kLargestPart);
   if (rule.distance < rule.least || rule.distance > rule.most) {
-    distance.failShown(fmt::format("a distance from \"least\" {} to \"most\" {}",
-                                   exactText(rule.least), exactText(rule.most)));
+    distance.failShown(worded("a distance from \"least\" {} to \"most\" {}", exactText(rule.least),
+                              exactText(rule.most)));
   }
   rule.sideways = object.at("sideways").enumerator<Sideways>();
   const auto sidewaysDistance = object.find("sideways-distance");
@@ -82,7 +84,8 @@ void readTurnAndLimits(JsonObject& object, PlacementRule& rule) {
     rule.turnReason = reason->reading().strict ? reason->ownLabel() : reason->prose();
   }
   if (rule.turn != Angle() && rule.turnReason.empty()) {
-    object.cursor().fail("a turn without \"turn-reason\"", "why the design is turned");
+    object.cursor().fail(worded("a turn without \"turn-reason\""),
+                         worded("why the design is turned"));
   }
   if (const auto width = object.find("least-width")) {
     rule.leastWidth = width->positiveLength();
@@ -90,7 +93,7 @@ void readTurnAndLimits(JsonObject& object, PlacementRule& rule) {
   if (const auto width = object.find("most-width")) {
     rule.mostWidth = width->positiveLength();
     if (rule.leastWidth && *rule.leastWidth > *rule.mostWidth) {
-      width->failShown("no less than \"least-width\"");
+      width->failShown(worded("no less than \"least-width\""));
     }
   }
   if (const auto height = object.find("most-height")) {
@@ -188,7 +191,8 @@ BackingRule readBackingRule(const JsonCursor& at) {
 const GarmentKind& knownKind(const JsonCursor& at, const Rules& rules) {
   const GarmentKind* kind = rules.kind(at.identifier<KindId>());
   if (kind == nullptr) {
-    at.fail("the unknown garment kind " + at.shown(), offer(at.label(), idsOf(rules.kinds)));
+    at.fail(worded("the unknown garment kind {}", at.shown()),
+            offer(at.label(), idsOf(rules.kinds)));
   }
   return *kind;
 }
@@ -196,7 +200,8 @@ const GarmentKind& knownKind(const JsonCursor& at, const Rules& rules) {
 const Location& knownLocation(const JsonCursor& at, const Rules& rules) {
   const Location* location = rules.location(at.identifier<LocationId>());
   if (location == nullptr) {
-    at.fail("the unknown location " + at.shown(), offer(at.label(), idsOf(rules.locations)));
+    at.fail(worded("the unknown location {}", at.shown()),
+            offer(at.label(), idsOf(rules.locations)));
   }
   return *location;
 }
@@ -205,9 +210,9 @@ std::vector<PlacementRule> readPlacementRules(const JsonCursor& at, const Rules&
                                               bool house) {
   std::vector<PlacementRule> result;
   std::vector<std::string> ids;
-  for (const JsonCursor& item : at.items(house ? 0 : 1, kMostRules, "rules")) {
+  for (const JsonCursor& item : at.items(house ? 0 : 1, kMostRules, toBeWorded("rules"))) {
     PlacementRule rule = readPlacementRule(item, rules, house);
-    requireDistinct(ids, rule.id.text(), item, "rule id");
+    requireDistinct(ids, rule.id.text(), item, toBeWorded("rule id"));
     ids.push_back(rule.id.text());
     result.push_back(std::move(rule));
   }
@@ -217,9 +222,9 @@ std::vector<PlacementRule> readPlacementRules(const JsonCursor& at, const Rules&
 std::vector<BackingRule> readBackingRules(const JsonCursor& at) {
   std::vector<BackingRule> result;
   std::vector<std::string> ids;
-  for (const JsonCursor& item : at.items(1, kMostRules, "rules")) {
+  for (const JsonCursor& item : at.items(1, kMostRules, toBeWorded("rules"))) {
     BackingRule rule = readBackingRule(item);
-    requireDistinct(ids, rule.id.text(), item, "rule id");
+    requireDistinct(ids, rule.id.text(), item, toBeWorded("rule id"));
     ids.push_back(rule.id.text());
     result.push_back(std::move(rule));
   }

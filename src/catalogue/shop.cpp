@@ -5,6 +5,8 @@
 #include <fmt/format.h>
 #include <algorithm>
 
+#include "base/worded.h"
+
 namespace creaseline {
 
 const Frame* Shop::frame(const FrameId& id) const {
@@ -32,7 +34,7 @@ Result<Length> parseRollLength(std::string_view text) {
     return length;
   }
   if (!inRange(*length)) {
-    return Refusal{fmt::format("it must be from 0 to {:.0f} m", kLongestRoll.mm() / 1000.0)};
+    return Refusal{worded("it must be from 0 to {:.0f} m", kLongestRoll.mm() / 1000.0)};
   }
   return *length;
 }

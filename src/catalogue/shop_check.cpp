@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "base/worded.h"
 #include "catalogue/json_reader.h"
 #include "catalogue/shop_reader.h"
 #include "catalogue/writers.h"
@@ -19,7 +20,8 @@ std::optional<std::string> shopProblem(const Shop& shop, const Rules& rules) {
     static_cast<void>(readShop(top, rules));
   } catch (const InputError& error) {
     const InputError::Details& details = error.details();
-    return fmt::format("{}: found {}, expected {}", details.where, details.found, details.expected);
+    return fmt::format("{}: {}", details.where,
+                       worded("found {}, expected {}", details.found, details.expected));
   }
   return std::nullopt;
 }

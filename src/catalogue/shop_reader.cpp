@@ -2,11 +2,10 @@
 // Shops, with the checks that a frame is one that can exist.
 #include "catalogue/shop_reader.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <limits>
 
+#include "base/worded.h"
 #include "catalogue/rules_reader.h"
 #include "catalogue/unit_names.h"
 #include "catalogue/window_reader.h"
@@ -46,7 +45,7 @@ Machine readMachine(JsonObject& object) {
 }
 
 std::string sizeText(const Window& window) {
-  return fmt::format("{:.6g} x {:.6g} mm", window.width().mm(), window.height().mm());
+  return worded("{:.6g} x {:.6g} mm", window.width().mm(), window.height().mm());
 }
 
 // Every point of the window's edge must lie inside the body's edge. How far the worst one is out
@@ -59,11 +58,14 @@ void requireRim(const JsonCursor& at, const Window& window, const Window& body) 
     least = std::min(least, contains(outer, point) ? distance : -distance);
   }
   if (least <= kDrawingTolerance.mm()) {
-    const std::string overlap =
-        least < -kDrawingTolerance.mm() ? fmt::format(", {:.1f} mm beyond it", -least) : "";
-    at.fail(fmt::format("a window of {} that reaches the edge of the body of {}{}",
-                        sizeText(window), sizeText(body), overlap),
-            "a body that is larger than the window on every side");
+    const std::string size = sizeText(window);
+    const std::string bodySize = sizeText(body);
+    at.fail(
+        least < -kDrawingTolerance.mm()
+            ? worded("a window of {} that reaches the edge of the body of {}, {:.1f} mm beyond it",
+                     size, bodySize, -least)
+            : worded("a window of {} that reaches the edge of the body of {}", size, bodySize),
+        worded("a body that is larger than the window on every side"));
   }
 }
 
@@ -72,10 +74,10 @@ std::vector<Angle> readTurns(const std::optional<JsonCursor>& at) {
     return {Angle()};
   }
   std::vector<Angle> turns;
-  for (const JsonCursor& item : at->items(1, 360, "turns")) {
+  for (const JsonCursor& item : at->items(1, 360, toBeWorded("turns"))) {
     const Angle turn = item.angle();
     if (std::find(turns.begin(), turns.end(), turn) != turns.end()) {
-      item.fail(fmt::format("the turn {} a second time", item.shown()), "every turn once");
+      item.fail(worded("the turn {} a second time", item.shown()), worded("every turn once"));
     }
     turns.push_back(turn);
   }
@@ -105,7 +107,7 @@ Frame readFrame(JsonObject& object) {
     frame.clearance = clearance->length({}, kLargestPart);
     if (*frame.clearance * 2.0 >= std::min(window.width(), window.height())) {
       clearance->failShown(
-          fmt::format("a clearance that leaves something of the window of {}", sizeText(window)));
+          worded("a clearance that leaves something of the window of {}", sizeText(window)));
     }
   }
   if (const auto panels = object.find("panels")) {
@@ -150,7 +152,7 @@ HoopingError readHoopingError(const JsonCursor& at) {
   const JsonCursor turn = object.at("turn");
   error.turn = turn.angle();
   if (error.turn < Angle()) {
-    turn.failShown("an angle of 0 or more");
+    turn.failShown(worded("an angle of 0 or more"));
   }
   error.basis = object.at("basis").label();
   object.finish();
@@ -197,17 +199,19 @@ Shop readShop(JsonObject& top, const Rules& rules) {
   if (const auto units = top.find("units")) {
     shop.units = readUnits(*units);
   }
-  shop.machines =
-      readEntries<Machine>(top.at("machines"), 1, "machines", "machine id", readMachine);
-  shop.frames = readEntries<Frame>(top.at("frames"), 1, "frames", "frame id", readFrame);
+  shop.machines = readEntries<Machine>(top.at("machines"), 1, toBeWorded("machines"),
+                                       toBeWorded("machine id"), readMachine);
+  shop.frames = readEntries<Frame>(top.at("frames"), 1, toBeWorded("frames"),
+                                   toBeWorded("frame id"), readFrame);
   if (const auto backings = top.find("backings")) {
-    shop.backings = readEntries<BackingStock>(*backings, 0, "backings", "backing id", readBacking);
+    shop.backings = readEntries<BackingStock>(*backings, 0, toBeWorded("backings"),
+                                              toBeWorded("backing id"), readBacking);
   }
   if (const auto film = top.find("topping-film")) {
     shop.toppingFilm = film->boolean();
   }
   if (const auto needles = top.find("needles")) {
-    for (const JsonCursor& item : needles->items(0, kMostEntries, "needles")) {
+    for (const JsonCursor& item : needles->items(0, kMostEntries, toBeWorded("needles"))) {
       shop.needles.push_back(readNeedle(item));
     }
   }
@@ -215,7 +219,8 @@ Shop readShop(JsonObject& top, const Rules& rules) {
     shop.hoopingError = readHoopingError(*error);
   }
   if (const auto measured = top.find("measured-hoopings")) {
-    for (const JsonCursor& item : measured->items(0, kMostEntries, "measured hoopings")) {
+    for (const JsonCursor& item :
+         measured->items(0, kMostEntries, toBeWorded("measured hoopings"))) {
       shop.measuredHoopings.push_back(readMeasuredHooping(item));
     }
   }

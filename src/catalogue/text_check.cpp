@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <cstdint>
 
+#include "base/worded.h"
+
 namespace creaseline {
 
 namespace {
@@ -147,19 +149,20 @@ std::string nearestName(std::string_view text, const std::vector<std::string>& n
 
 std::string offer(std::string_view text, const std::vector<std::string>& names) {
   if (names.empty()) {
-    return "one that exists, but there is none";
+    return worded("one that exists, but there is none");
   }
   std::string list;
   for (std::size_t i = 0; i < std::min(names.size(), kNamesOffered); ++i) {
     list += (i == 0 ? "" : ", ") + printable(names[i]);
   }
   if (names.size() > kNamesOffered) {
-    list += fmt::format(" and {} more", names.size() - kNamesOffered);
+    list = worded("{} and {} more", list, names.size() - kNamesOffered);
+  }
+  if (names.size() > 1) {
+    list = worded("one of {}", list);
   }
   const std::string near = nearestName(text, names);
-  const std::string suggestion =
-      near.empty() ? std::string() : fmt::format("; did you mean {}?", inQuotes(near));
-  return (names.size() == 1 ? "" : "one of ") + list + suggestion;
+  return near.empty() ? list : worded("{}; did you mean {}?", list, inQuotes(near));
 }
 
 }  // namespace creaseline

@@ -5,6 +5,7 @@
 #include <cctype>
 #include <string_view>
 
+#include "base/worded.h"
 #include "catalogue/file_kind.h"
 
 namespace creaseline {
@@ -15,13 +16,13 @@ TradeWord readWord(const JsonCursor& at, std::vector<std::string>& known) {
   JsonObject object = at.object();
   TradeWord word;
   const auto readName = [&known](const JsonCursor& name) {
-    requireDistinct(known, name.ownLabel(), name, "word");
+    requireDistinct(known, name.ownLabel(), name, toBeWorded("word"));
     known.push_back(name.ownLabel());
     return name.ownLabel();
   };
   word.word = readName(object.at("word"));
   if (const auto also = object.find("also")) {
-    for (const JsonCursor& name : also->items(1, 20, "names")) {
+    for (const JsonCursor& name : also->items(1, 20, toBeWorded("names"))) {
       word.also.push_back(readName(name));
     }
   }
@@ -60,7 +61,7 @@ std::vector<TradeWord> loadTradeWords(const std::filesystem::path& resources) {
   requireHead(top, FileKind::TradeWords);
   std::vector<TradeWord> words;
   std::vector<std::string> known;
-  for (const JsonCursor& item : top.at("words").items(1, 2'000, "words")) {
+  for (const JsonCursor& item : top.at("words").items(1, 2'000, toBeWorded("words"))) {
     words.push_back(readWord(item, known));
   }
   top.finish();

@@ -2,8 +2,7 @@
 // Windows of frames and rings of outlines.
 #include "catalogue/window_reader.h"
 
-#include <fmt/format.h>
-
+#include "base/worded.h"
 #include "creaseline/shape/outline.h"
 
 namespace creaseline {
@@ -14,27 +13,28 @@ constexpr std::size_t kMostWindowPoints = 1'000;
 constexpr double kSmallestRingSquareMm = 1.0e-3;
 
 Point readPoint(const JsonCursor& at, double unitMm) {
-  const std::vector<JsonCursor> pair = at.items(2, 2, "coordinates, [x, y]");
+  const std::vector<JsonCursor> pair = at.items(2, 2, toBeWorded("coordinates, [x, y]"));
   const double limit = kLargestPart.mm() / unitMm;
   return {pair[0].number(-limit, limit) * unitMm, pair[1].number(-limit, limit) * unitMm};
 }
 
 Window usable(const Result<Window>& window, const JsonCursor& at) {
   if (!window) {
-    at.failShown("what makes a window: " + window.message());
+    at.failShown(worded("what makes a window: {}", window.message()));
   }
   return *window;
 }
 
 std::pair<Length, Length> readSides(const JsonCursor& at) {
-  const std::vector<JsonCursor> sides = at.items(2, 2, "lengths, [width, height]");
+  const std::vector<JsonCursor> sides = at.items(2, 2, toBeWorded("lengths, [width, height]"));
   return {sides[0].positiveLength(), sides[1].positiveLength()};
 }
 
 Window readPolygon(JsonObject& window, const JsonCursor& points) {
   Ring ring = readRing(points, readUnit(window.at("unit")), kMostWindowPoints);
   if (!isConvex(ring)) {
-    points.fail("a polygon that is not convex", "corners that all turn the same way");
+    points.fail(worded("a polygon that is not convex"),
+                worded("corners that all turn the same way"));
   }
   return usable(Window::polygon(std::move(ring)), points);
 }
@@ -52,12 +52,12 @@ double readUnit(const JsonCursor& at) {
   if (unit == "in") {
     return Length::kMmPerInch;
   }
-  at.failShown("one of mm, cm, in");
+  at.failShown(worded("one of {}", "mm, cm, in"));
 }
 
 Ring readRing(const JsonCursor& at, double unitMm, std::size_t most) {
   Ring ring;
-  for (const JsonCursor& item : at.items(3, most, "points, [[x, y], ...]")) {
+  for (const JsonCursor& item : at.items(3, most, toBeWorded("points, [[x, y], ...]"))) {
     const Point point = readPoint(item, unitMm);
     if (ring.empty() || !(ring.back() == point)) {
       ring.push_back(point);
@@ -67,15 +67,15 @@ Ring readRing(const JsonCursor& at, double unitMm, std::size_t most) {
     ring.pop_back();
   }
   if (ring.size() < 3) {
-    at.fail(fmt::format("a ring of {} different points", ring.size()), "at least 3");
+    at.fail(worded("a ring of {} different points", ring.size()), worded("at least 3"));
   }
   if (const std::optional<Point> crossing = selfCrossing(ring)) {
-    at.fail(fmt::format("an outline that crosses itself near ({:.2f} mm, {:.2f} mm)", crossing->x,
-                        crossing->y),
-            "sides that meet only at their ends");
+    at.fail(worded("an outline that crosses itself near ({:.2f} mm, {:.2f} mm)", crossing->x,
+                   crossing->y),
+            worded("sides that meet only at their ends"));
   }
   if (ringArea(ring) < kSmallestRingSquareMm) {
-    at.fail("a ring that encloses nothing", "points around an area");
+    at.fail(worded("a ring that encloses nothing"), worded("points around an area"));
   }
   return ring;
 }
@@ -89,7 +89,8 @@ Window readWindow(const JsonCursor& at) {
   if (int{rectangle.has_value()} + int{ellipse.has_value()} + int{rounded.has_value()} +
           int{polygon.has_value()} !=
       1) {
-    at.failShown("exactly one of the keys \"rectangle\", \"ellipse\", \"rounded\", \"polygon\"");
+    at.failShown(worded("exactly one of the keys {}",
+                        "\"rectangle\", \"ellipse\", \"rounded\", \"polygon\""));
   }
   Result<Window> result = Refusal{};
   if (rectangle) {

@@ -5,6 +5,7 @@
 #include <catch2/catch.hpp>
 
 #include "catalogue/catalogue_data.h"
+#include "support/spoken.h"
 
 using namespace creaseline;
 using namespace creaseline::literals;
@@ -37,6 +38,41 @@ TEST_CASE("a syntax error is found by line and column", "[catalogue][json]") {
   const std::string message =
       inputErrorOf([] { static_cast<void>(parseJson("{\n  \"a\": 1,\n  \"b\" 2\n}", "x.json")); });
   CHECK_THAT(message, Catch::StartsWith("x.json: line 3, column 7: ") && Catch::Contains("':'"));
+}
+
+TEST_CASE("messages about a file are in the language spoken, what it says is not",
+          "[catalogue][json]") {
+  Phrasebook::Content content;
+  content.phrases = {{"names", "nombres"},
+                     {"name", "nombre"},
+                     {"one or more {}", "una lista no vacía de {}"},
+                     {"an empty list", "una lista vacía"},
+                     {"the {} {} a second time", "{} {} por segunda vez"},
+                     {"every {} once", "cada {} una sola vez"},
+                     {"found {}, expected {}", "encontrado: {}; esperado: {}"},
+                     {"top level", "nivel superior"},
+                     {"true or false", "sí o no"},
+                     {"an object with {} keys", "un objeto con {} claves"},
+                     {"line {}, column {}", "línea {}, columna {}"},
+                     {"unexpected {}", "{}, inesperado"},
+                     {"number literal", "un número"},
+                     {"{} here", "aquí, {}"}};
+  const Phrasebook book(content);
+  const Speaking speaking(book);
+  const Text text(R"({"none": [], "twice": ["name", "name"]})");
+  JsonObject top = text.cursor().object();
+  const auto names = [&](std::string_view key) {
+    return inputErrorOf([&] { static_cast<void>(top.at(key).identifiers<StockId>()); });
+  };
+  CHECK(names("none") ==
+        "x.json: /none: encontrado: una lista vacía; esperado: una lista no vacía de nombres");
+  CHECK(names("twice") ==
+        "x.json: /twice/1: encontrado: nombre \"name\" por segunda vez; esperado: cada nombre una "
+        "sola vez");
+  CHECK(inputErrorOf([&] { static_cast<void>(text.cursor().boolean()); }) ==
+        "x.json: nivel superior: encontrado: un objeto con 2 claves; esperado: sí o no");
+  CHECK(inputErrorOf([] { static_cast<void>(parseJson("{\"a\" 2}", "x.json")); }) ==
+        "x.json: línea 1, columna 6: encontrado: un número, inesperado; esperado: aquí, ':'");
 }
 
 TEST_CASE("numbers keep to their range and stay whole where they must", "[catalogue][json]") {
