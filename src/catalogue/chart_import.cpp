@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 
+#include "base/worded.h"
 #include "catalogue/csv_table.h"
 #include "catalogue/folded_text.h"
 #include "catalogue/text_check.h"
@@ -231,16 +232,16 @@ std::vector<Cells> readTable(std::string_view text, ChartImport& result) {
   try {
     std::vector<Cells> table = squareTable(splitCsv(text, "table", result.separator));
     if (table.size() > kMostLines) {
-      result.problems.push_back({{}, "the table has more lines than any size chart"});
+      result.problems.push_back({{}, worded("the table has more lines than any size chart")});
       table.clear();
     } else if (table.empty()) {
-      result.problems.push_back({{}, "there is no table in the text"});
+      result.problems.push_back({{}, worded("there is no table in the text")});
     }
     return table;
   } catch (const InputError& error) {
     result.problems.push_back({{},
-                               "it cannot be read as a table: found " + error.details().found +
-                                   ", expected " + error.details().expected});
+                               worded("it cannot be read as a table: found {}, expected {}",
+                                      error.details().found, error.details().expected)});
     return {};
   }
 }

@@ -2,10 +2,9 @@
 // A small state machine over the characters of a CSV text.
 #include "catalogue/csv_table.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
+#include "base/worded.h"
 #include "catalogue/text_check.h"
 #include "creaseline/base/error.h"
 
@@ -43,7 +42,7 @@ class Splitter {
       step(text_[at_++]);
     }
     if (inQuotes_) {
-      fail(quoteLine_, "a quote that is never closed", "a second double quote");
+      fail(quoteLine_, worded("a quote that is never closed"), worded("a second double quote"));
     }
     if (!cell_.empty() || wasQuoted_ || !record_.cells.empty()) {
       endRecord();
@@ -68,7 +67,8 @@ class Splitter {
       endRecord();
       record_.line = ++line_;
     } else if (static_cast<unsigned char>(c) < 0x20U || c == 0x7F) {
-      fail(line_, "the control character " + inQuotes({&c, 1}), "a plain text table");
+      fail(line_, worded("the control character {}", inQuotes({&c, 1})),
+           worded("a plain text table"));
     } else {
       cell_ += c;
     }
@@ -98,7 +98,7 @@ class Splitter {
     record_ = {};
   }
   [[noreturn]] void fail(std::size_t line, std::string found, std::string expected) const {
-    throw InputError({file_, fmt::format("line {}", line), std::move(found), std::move(expected)});
+    throw InputError({file_, worded("line {}", line), std::move(found), std::move(expected)});
   }
 
   std::string_view text_;
@@ -130,7 +130,8 @@ std::vector<CsvRecord> splitCsv(std::string_view text, const std::string& file, 
     text.remove_prefix(kByteOrderMark.size());
   }
   if (!isUtf8(text)) {
-    throw InputError({file, "", "bytes that are not UTF-8", "a table saved as CSV in UTF-8"});
+    throw InputError(
+        {file, "", worded("bytes that are not UTF-8"), worded("a table saved as CSV in UTF-8")});
   }
   return Splitter(text, file, separator).split();
 }

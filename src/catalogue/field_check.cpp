@@ -2,13 +2,12 @@
 // Single fields, with the limits of the readers.
 #include "creaseline/catalogue/field_check.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <charconv>
 #include <cmath>
 
 #include "base/number_text.h"
+#include "base/worded.h"
 #include "catalogue/blank_reader.h"
 #include "catalogue/design_reader.h"
 #include "catalogue/order_reader.h"
@@ -24,19 +23,18 @@ Result<int> wholeNumber(std::string_view text, int least, int most, std::string_
   const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
   if (digits.empty() || error != std::errc() || end != digits.data() + digits.size() ||
       value < least || value > most) {
-    return Refusal{
-        fmt::format("write a whole number from {} to {}, such as {}", least, most, example)};
+    return Refusal{worded("write a whole number from {} to {}, such as {}", least, most, example)};
   }
   return value;
 }
 
 std::optional<std::string> textProblem(std::string_view text, bool lineBreaks, std::size_t most) {
   if (!isUtf8(text) || hasControlCharacter(text, lineBreaks)) {
-    return lineBreaks ? "there are characters in it that cannot be written"
-                      : "it must stand on one line";
+    return lineBreaks ? worded("there are characters in it that cannot be written")
+                      : worded("it must stand on one line");
   }
   if (const std::size_t count = characterCount(text); count > most) {
-    return fmt::format("it has {} characters, {} more than fit", count, count - most);
+    return worded("it has {} characters, {} more than fit", count, count - most);
   }
   return std::nullopt;
 }
@@ -60,11 +58,11 @@ Result<Length> checkLengthText(std::string_view text, LengthUnit bareUnit,
   }
   if (*length < range.least || *length > range.most) {
     const UnitChoice units{bareUnit, RulerMark::Sixteenth, {}};
-    const std::string least = range.least == Length::fromNanometres(1)
-                                  ? "more than 0"
-                                  : "from " + formatLength(range.least, units);
+    const std::string most = formatLength(range.most, units);
     return Refusal{
-        fmt::format("it must be {} and at most {}", least, formatLength(range.most, units))};
+        range.least == Length::fromNanometres(1)
+            ? worded("it must be more than 0 and at most {}", most)
+            : worded("it must be from {} and at most {}", formatLength(range.least, units), most)};
   }
   return *length;
 }
@@ -90,8 +88,8 @@ Result<ArealWeight> checkFabricWeight(std::string_view text) {
   const Result<ArealWeight> weight = parseArealWeight(text);
   if (weight && (*weight == ArealWeight() ||
                  weight->gramsPerSquareMetre() > kHeaviestFabricGramsPerSquareMetre)) {
-    return Refusal{fmt::format("it must be more than 0 and at most {} g/m2",
-                               kHeaviestFabricGramsPerSquareMetre)};
+    return Refusal{
+        worded("it must be more than 0 and at most {} g/m2", kHeaviestFabricGramsPerSquareMetre)};
   }
   return weight;
 }
@@ -114,15 +112,15 @@ Result<int> checkStitches(std::string_view text) {
 Result<double> checkScale(std::string_view text, const Design& design) {
   const auto number = readLeadingNumber(text);
   if (!number || !(number->rest.empty() || number->rest == "%")) {
-    return Refusal{"write a factor such as 0.9, or 90 %"};
+    return Refusal{worded("write a factor such as 0.9, or 90 %")};
   }
   const double scale = number->rest.empty() ? number->value : number->value / 100.0;
   if (!(scale > 0.0 && scale <= kLargestScale)) {
-    return Refusal{fmt::format("it must be more than 0 and at most {}", kLargestScale)};
+    return Refusal{worded("it must be more than 0 and at most {}", kLargestScale)};
   }
   if (std::min(design.width, design.height) * scale < kSmallestScaledDesign) {
-    return Refusal{fmt::format("it leaves the design less than {} wide or high",
-                               exactText(kSmallestScaledDesign))};
+    return Refusal{
+        worded("it leaves the design less than {} wide or high", exactText(kSmallestScaledDesign))};
   }
   return scale;
 }
@@ -130,7 +128,7 @@ Result<double> checkScale(std::string_view text, const Design& design) {
 Result<std::string> checkDue(std::string_view text) {
   const std::string date(withoutOuterSpaces(text));
   if (!date.empty() && !isCalendarDate(date)) {
-    return Refusal{"write a date that exists as year, month, day, such as 2026-12-04"};
+    return Refusal{worded("write a date that exists as year, month, day, such as 2026-12-04")};
   }
   return date;
 }
@@ -138,7 +136,7 @@ Result<std::string> checkDue(std::string_view text) {
 Result<std::string> checkLabel(std::string_view text, bool mayBeEmpty) {
   const std::string label(withoutOuterSpaces(text));
   if (label.empty() && !mayBeEmpty) {
-    return Refusal{"it must not be empty"};
+    return Refusal{worded("it must not be empty")};
   }
   if (const auto problem = textProblem(label, false, kLongestLabel)) {
     return Refusal{*problem};
@@ -157,8 +155,8 @@ Result<std::string> checkDistinct(std::string_view text, const std::vector<std::
                                   std::string_view whatIsIt) {
   const Result<std::string> label = checkLabel(text, false);
   if (label && std::find(others.begin(), others.end(), *label) != others.end()) {
-    return Refusal{
-        fmt::format("the {} {} is taken; each must be there once", whatIsIt, inQuotes(*label))};
+    return Refusal{worded("the {} {} is taken; each must be there once", inLanguage(whatIsIt),
+                          inQuotes(*label))};
   }
   return label;
 }
@@ -170,35 +168,36 @@ Result<std::string> checkLineId(std::string_view text, const Order& order, std::
       others.push_back(order.lines[i].id);
     }
   }
-  return checkDistinct(text, others, "line id");
+  return checkDistinct(text, others, toBeWorded("line id"));
 }
 
 Result<std::string> checkBlankId(std::string_view text, const Order& order, std::size_t index) {
-  return checkDistinct(text, otherIds(order.blanks, index), "blank id");
+  return checkDistinct(text, otherIds(order.blanks, index), toBeWorded("blank id"));
 }
 
 Result<std::string> checkDesignId(std::string_view text, const Order& order, std::size_t index) {
-  return checkDistinct(text, otherIds(order.designs, index), "design id");
+  return checkDistinct(text, otherIds(order.designs, index), toBeWorded("design id"));
 }
 
 std::optional<std::string> fibresProblem(const std::vector<FibreShare>& fibres) {
   double sum = 0.0;
   std::vector<std::string> names;
   for (const FibreShare& share : fibres) {
-    if (const Result<std::string> name = checkDistinct(share.fibre, names, "fibre"); !name) {
+    if (const Result<std::string> name = checkDistinct(share.fibre, names, toBeWorded("fibre"));
+        !name) {
       return name.message();
     }
     names.push_back(share.fibre);
     if (!(share.percent >= kLeastFibrePercent && share.percent <= 100.0)) {
-      return fmt::format("{} must have a share of more than 0 and at most 100 %", share.fibre);
+      return worded("{} must have a share of more than 0 and at most 100 %", share.fibre);
     }
     sum += share.percent;
   }
   if (fibres.empty()) {
-    return "name at least one fibre";
+    return worded("name at least one fibre");
   }
   if (std::abs(sum - 100.0) > kFibreTolerancePercent) {
-    return fmt::format("the shares add up to {:.6g} %, not 100 %", sum);
+    return worded("the shares add up to {:.6g} %, not 100 %", sum);
   }
   return std::nullopt;
 }

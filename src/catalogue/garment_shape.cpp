@@ -2,10 +2,11 @@
 // Draws all panels of one size and refuses what no cloth could be.
 #include "creaseline/catalogue/garment_shape.h"
 
-#include <fmt/format.h>
 #include <algorithm>
 
+#include "base/worded.h"
 #include "catalogue/garment_shape_parts.h"
+#include "catalogue/said_name.h"
 #include "creaseline/base/error.h"
 #include "creaseline/shape/outline.h"
 
@@ -77,11 +78,10 @@ GarmentShape garmentShape(const GarmentKind& kind, const ChartSize& size, const 
     }
     // The checks above compare measures in pairs; together they may still be impossible.
     if (const auto crossing = selfCrossing(panel.outline)) {
-      throw InputError(
-          {file, where,
-           fmt::format("measures of size {} whose {} crosses itself at {:.0f}, {:.0f} mm",
-                       size.name.text(), nameOf(name), crossing->x, crossing->y),
-           "measures that fit together"});
+      throw InputError({file, where,
+                        worded("measures of size {} whose {} crosses itself at {:.0f}, {:.0f} mm",
+                               size.name.text(), saidName(name), crossing->x, crossing->y),
+                        worded("measures that fit together")});
     }
     shape.panels.emplace(name, std::move(panel));
   }

@@ -3,10 +3,13 @@
 #include <algorithm>
 #include <optional>
 #include <set>
+#include <utility>
 
 #include <fmt/format.h>
 
+#include "base/worded.h"
 #include "catalogue/garment_shape_parts.h"
+#include "catalogue/said_name.h"
 #include "creaseline/base/error.h"
 #include "creaseline/base/units.h"
 
@@ -24,7 +27,7 @@ class Filling {
   std::optional<MeasureValue> value(Measure measure) {
     const auto given = size_->measures.find(measure);
     if (given != size_->measures.end()) {
-      return MeasureValue{given->second, false, RuleId(), "size chart"};
+      return MeasureValue{given->second, false, RuleId(), inLanguage("size chart")};
     }
     if (!underway_.insert(measure).second) {
       return std::nullopt;  // rules that go round in a circle fill nothing
@@ -86,13 +89,14 @@ class Comparison {
 
   void requireBelow(const std::vector<Measure>& lesser, const std::vector<Measure>& greater) const {
     if (!(sum(lesser) < sum(greater))) {
-      refuse(lesser, greater, "less than");
+      refuse(lesser, greater, worded("{} less than {}", list(lesser, false), list(greater, false)));
     }
   }
   void requireNotAbove(const std::vector<Measure>& lesser,
                        const std::vector<Measure>& greater) const {
     if (sum(lesser) > sum(greater)) {
-      refuse(lesser, greater, "not more than");
+      refuse(lesser, greater,
+             worded("{} not more than {}", list(lesser, false), list(greater, false)));
     }
   }
 
@@ -106,22 +110,26 @@ class Comparison {
   }
 
   [[noreturn]] void refuse(const std::vector<Measure>& lesser, const std::vector<Measure>& greater,
-                           const char* relation) const {
-    throw InputError(
-        {*file_, *where_, list(lesser, true) + " against " + list(greater, true),
-         fmt::format("{} {} {}", list(lesser, false), relation, list(greater, false))});
+                           std::string expected) const {
+    throw InputError({*file_, *where_,
+                      worded("{} against {}", list(lesser, true), list(greater, true)),
+                      std::move(expected)});
   }
 
   std::string list(const std::vector<Measure>& measures, bool values) const {
     std::string text;
     for (const Measure measure : measures) {
-      text += fmt::format("{}{}", text.empty() ? "" : " and ", nameOf(measure));
-      if (values) {
-        const MeasureValue& value = table_->at(measure);
-        text += fmt::format(" {}{}", exactText(value.value), value.assumed ? " (assumed)" : "");
-      }
+      const std::string name = values ? withValue(measure) : saidName(measure);
+      text = text.empty() ? name : worded("{} and {}", text, name);
     }
     return text;
+  }
+
+  std::string withValue(Measure measure) const {
+    const MeasureValue& value = table_->at(measure);
+    const std::string length = exactText(value.value);
+    return value.assumed ? worded("{} {} (assumed)", saidName(measure), length)
+                         : fmt::format("{} {}", saidName(measure), length);
   }
 
   const MeasureTable* table_;
@@ -135,9 +143,9 @@ void checkRange(const MeasureTable& table, const std::string& file, const std::s
     if (value.value < Length() || (value.value == Length() && !zeroAllowed) ||
         value.value > kLongest) {
       throw InputError(
-          {file, where, fmt::format("{} {}", nameOf(measure), exactText(value.value)),
-           fmt::format("a length {} and at most {}",
-                       zeroAllowed ? "of at least 0 mm" : "above 0 mm", exactText(kLongest))});
+          {file, where, fmt::format("{} {}", saidName(measure), exactText(value.value)),
+           zeroAllowed ? worded("a length of at least 0 mm and at most {}", exactText(kLongest))
+                       : worded("a length above 0 mm and at most {}", exactText(kLongest))});
     }
   }
 }
@@ -321,8 +329,8 @@ MeasureTable filledMeasures(const GarmentKind& kind, const ChartSize& size, cons
     const auto value = filling.value(measure);
     if (!value) {
       throw InputError({file, where,
-                        fmt::format("no {} for size {}", nameOf(measure), size.name.text()),
-                        fmt::format("{} in the size chart", nameOf(measure))});
+                        worded("no {} for size {}", saidName(measure), size.name.text()),
+                        worded("{} in the size chart", saidName(measure))});
     }
     table.emplace(measure, *value);
   }

@@ -1,10 +1,11 @@
 // SPDX-License-Identifier: MIT
 // From a table whose columns are settled to a size chart.
-#include <fmt/format.h>
 
 #include <algorithm>
 
+#include "base/worded.h"
 #include "catalogue/json_reader.h"
+#include "catalogue/said_name.h"
 #include "catalogue/size_chart_reader.h"
 #include "creaseline/catalogue/chart_import.h"
 
@@ -29,7 +30,7 @@ class ChartBuilder {
         addRow(row);
       }
       if (result_.chart.sizes.empty() && result_.problems.empty()) {
-        problem({}, "there are no sizes in the table");
+        problem({}, worded("there are no sizes in the table"));
       }
     }
     std::stable_sort(result_.problems.begin(), result_.problems.end(),
@@ -54,18 +55,18 @@ class ChartBuilder {
 
   bool columnsAreUsable() {
     if (count(ColumnRole::Size) != 1) {
-      problem({}, "choose one column for the sizes");
+      problem({}, worded("choose one column for the sizes"));
     }
     if (count(ColumnRole::Band) > 1) {
-      problem({}, "choose at most one column for the band");
+      problem({}, worded("choose at most one column for the band"));
     }
     for (const auto& [measure, name] : EnumNames<Measure>::names) {
       const std::ptrdiff_t columns = count(ColumnRole::Measure, measure);
       const bool needed = measure == Measure::BodyWidth || measure == Measure::BodyLength;
       if (columns > 1) {
-        problem({}, fmt::format("more than one column is {}", name));
+        problem({}, worded("more than one column is {}", saidName(measure)));
       } else if (columns == 0 && needed) {
-        problem({}, fmt::format("no column is {}, which every chart needs", name));
+        problem({}, worded("no column is {}, which every chart needs", saidName(measure)));
       }
     }
     return result_.problems.empty();
@@ -91,17 +92,16 @@ class ChartBuilder {
       addCell(row[i], table_.columns[i], size);
     }
     if (size.name.empty()) {
-      problem({row.front().place.line, 0}, "a size without a name");
+      problem({row.front().place.line, 0}, worded("a size without a name"));
       return;
     }
     if (!size.bandGiven) {
       size.band = bandFromName(size.name).value_or(SizeBand::Adult);
     }
     if (result_.chart.find(size.name) != nullptr) {
-      problem(row.front().place,
-              fmt::format("the size {} a second time", inQuotes(size.name.text())));
+      problem(row.front().place, worded("the size {} a second time", inQuotes(size.name.text())));
     } else if (result_.chart.sizes.size() == kMostSizes) {
-      problem(row.front().place, fmt::format("more than {} sizes", kMostSizes));
+      problem(row.front().place, worded("more than {} sizes", kMostSizes));
     } else {
       result_.chart.sizes.push_back(std::move(size));
     }
@@ -111,7 +111,7 @@ class ChartBuilder {
     switch (column.role) {
       case ColumnRole::Size:
         if (characterCount(cell.text) > kLongestLabel || hasControlCharacter(cell.text, false)) {
-          problem(cell.place, "a name of a size that is too long or has several lines");
+          problem(cell.place, worded("a name of a size that is too long or has several lines"));
         }
         size.name = SizeName(cell.text);
         break;
@@ -134,8 +134,8 @@ class ChartBuilder {
     }
     const std::optional<SizeBand> band = enumFromName<SizeBand>(cell.text);
     if (!band) {
-      problem(cell.place, fmt::format("{} is no band; write {}", inQuotes(cell.text),
-                                      offer(cell.text, namesOf<SizeBand>())));
+      problem(cell.place, worded("{} is no band; write {}", inQuotes(cell.text),
+                                 offer(cell.text, namesOf<SizeBand>())));
       return;
     }
     size.band = *band;
@@ -152,9 +152,13 @@ class ChartBuilder {
     const Length flat = column.girth ? *length / 2.0 : *length;
     const bool zero = mayBeZero(column.measure);
     if (flat < Length() || (flat == Length() && !zero) || flat > kLargestPart) {
-      problem(cell.place, fmt::format("{} is no size of a garment; it must be {} and at most {}",
-                                      inQuotes(cell.text), zero ? "from 0" : "more than 0",
-                                      exactText(kLargestPart)));
+      const std::string found = inQuotes(cell.text);
+      const std::string most = exactText(kLargestPart);
+      problem(
+          cell.place,
+          zero ? worded("{} is no size of a garment; it must be from 0 and at most {}", found, most)
+               : worded("{} is no size of a garment; it must be more than 0 and at most {}", found,
+                        most));
       return;
     }
     size.measures[column.measure] = flat;

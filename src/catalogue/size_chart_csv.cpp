@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 // Size charts from CSV, as spreadsheets write them.
-#include <fmt/format.h>
 
 #include <algorithm>
 
+#include "base/worded.h"
 #include "catalogue/csv_table.h"
 #include "catalogue/size_chart_reader.h"
 #include "catalogue/text_check.h"
@@ -29,11 +29,10 @@ struct Place {
   std::size_t line;
   std::string column;  // may be empty
   [[noreturn]] void fail(std::string found, std::string expected) const {
-    std::string where = fmt::format("line {}", line);
-    if (!column.empty()) {
-      where += fmt::format(", column '{}'", printable(column));
-    }
-    throw InputError({file, where, std::move(found), std::move(expected)});
+    throw InputError({file,
+                      column.empty() ? worded("line {}", line)
+                                     : worded("line {}, column '{}'", line, printable(column)),
+                      std::move(found), std::move(expected)});
   }
 };
 
@@ -81,7 +80,7 @@ std::optional<LengthUnit> unitOf(const Title& title, const Place& place) {
   if (title.unit == "in" || title.unit == "inch" || title.unit == "inches") {
     return LengthUnit::Inch;
   }
-  place.fail("the unit " + inQuotes(title.unit), "one of mm, cm, in");
+  place.fail(worded("the unit {}", inQuotes(title.unit)), worded("one of {}", "mm, cm, in"));
 }
 
 Column readTitle(const std::string& text, std::optional<LengthUnit> unitOfAll, const Place& place) {
@@ -95,17 +94,17 @@ Column readTitle(const std::string& text, std::optional<LengthUnit> unitOfAll, c
   if (!measure) {
     std::vector<std::string> names = namesOf<Measure>();
     names.insert(names.end(), {"band", "note"});
-    place.fail("the column " + inQuotes(text), offer(title.name, names));
+    place.fail(worded("the column {}", inQuotes(text)), offer(title.name, names));
   }
   column.measure = *measure;
   if (!column.unit) {
     column.unit = unitOfAll;
   }
   if (!column.unit) {
-    place.fail("no unit",
-               fmt::format("the unit in the header, \"{} (in)\", or one for all columns in the "
-                           "first cell, \"size (in)\"",
-                           title.name));
+    place.fail(worded("no unit"),
+               worded("the unit in the header, \"{} (in)\", or one for all columns in the "
+                      "first cell, \"size (in)\"",
+                      title.name));
   }
   return column;
 }
@@ -114,7 +113,8 @@ std::vector<Column> readHeader(const CsvRecord& header, const std::string& file)
   const Place first{file, header.line, ""};
   const Title title = splitTitle(header.cells.front());
   if (title.name != "size") {
-    first.fail("the first column " + inQuotes(header.cells.front()), "the column \"size\"");
+    first.fail(worded("the first column {}", inQuotes(header.cells.front())),
+               worded("the column \"size\""));
   }
   const std::optional<LengthUnit> unitOfAll = unitOf(title, first);
   std::vector<Column> columns = {{header.cells.front(), Column::Role::Size, {}, unitOfAll}};
@@ -122,7 +122,7 @@ std::vector<Column> readHeader(const CsvRecord& header, const std::string& file)
     const std::string& text = header.cells[i];
     const Place place{file, header.line, text};
     if (text.empty()) {
-      first.fail(fmt::format("no title over column {}", i + 1), "a point of measure");
+      first.fail(worded("no title over column {}", i + 1), worded("a point of measure"));
     }
     const Column column = readTitle(text, unitOfAll, place);
     const bool twice = std::any_of(columns.begin(), columns.end(), [&](const Column& other) {
@@ -130,7 +130,7 @@ std::vector<Column> readHeader(const CsvRecord& header, const std::string& file)
              column.role != Column::Role::Note;
     });
     if (twice) {
-      place.fail("the column a second time", "every column once");
+      place.fail(worded("the column a second time"), worded("every column once"));
     }
     columns.push_back(column);
   }
@@ -140,13 +140,14 @@ std::vector<Column> readHeader(const CsvRecord& header, const std::string& file)
 Length readLength(const std::string& cell, const Column& column, const Place& place) {
   const Result<Length> length = parseLength(cell, column.unit);
   if (!length) {
-    place.fail(inQuotes(cell), "a length such as 20.5: " + length.message());
+    place.fail(inQuotes(cell), worded("a length such as 20.5: {}", length.message()));
   }
   const bool zeroAllowed = mayBeZero(column.measure);
   if (*length < Length() || (!zeroAllowed && *length == Length()) || *length > kLargestPart) {
     place.fail(inQuotes(cell),
-               fmt::format("a length {} and at most {}", zeroAllowed ? "from 0" : "of more than 0",
-                           exactText(kLargestPart)));
+               zeroAllowed
+                   ? worded("a length from 0 and at most {}", exactText(kLargestPart))
+                   : worded("a length of more than 0 and at most {}", exactText(kLargestPart)));
   }
   return *length;
 }
@@ -155,15 +156,15 @@ ChartSize readRow(const CsvRecord& row, const std::vector<Column>& columns,
                   const std::string& file) {
   const Place line{file, row.line, ""};
   if (row.cells.size() != columns.size()) {
-    line.fail(fmt::format("{} cells", row.cells.size()),
-              fmt::format("{}, as in the header", columns.size()));
+    line.fail(worded("{} cells", row.cells.size()), worded("{}, as in the header", columns.size()));
   }
   ChartSize size;
   if (row.cells.front().empty()) {
-    Place{file, row.line, "size"}.fail("an empty cell", "the name of the size");
+    Place{file, row.line, "size"}.fail(worded("an empty cell"), worded("the name of the size"));
   }
   if (characterCount(row.cells.front()) > kLongestLabel) {
-    line.fail("a size with a very long name", fmt::format("at most {} characters", kLongestLabel));
+    line.fail(worded("a size with a very long name"),
+              worded("at most {} characters", kLongestLabel));
   }
   size.name = SizeName(row.cells.front());
   size.band = bandFromName(size.name).value_or(SizeBand::Adult);
@@ -195,22 +196,25 @@ SizeChart parseSizeChartCsv(const std::string& text, const std::string& file) {
                                [](const CsvRecord& record) { return record.blank(); }),
                 records.end());
   if (records.empty()) {
-    throw InputError({file, "line 1", "an empty file", "a header and one line for each size"});
+    throw InputError({file, worded("line {}", 1), worded("an empty file"),
+                      worded("a header and one line for each size")});
   }
   const std::vector<Column> columns = readHeader(records.front(), file);
   if (records.size() == 1) {
-    Place{file, records.front().line, ""}.fail("a header without sizes", "one line for each size");
+    Place{file, records.front().line, ""}.fail(worded("a header without sizes"),
+                                               worded("one line for each size"));
   }
   if (records.size() - 1 > kMostSizes) {
-    Place{file, records[kMostSizes + 1].line, ""}.fail(fmt::format("{} sizes", records.size() - 1),
-                                                       fmt::format("at most {}", kMostSizes));
+    Place{file, records[kMostSizes + 1].line, ""}.fail(worded("{} sizes", records.size() - 1),
+                                                       worded("at most {}", kMostSizes));
   }
   SizeChart chart;
   for (std::size_t i = 1; i < records.size(); ++i) {
     ChartSize size = readRow(records[i], columns, file);
     if (chart.find(size.name) != nullptr) {
       Place{file, records[i].line, "size"}.fail(
-          fmt::format("the size {} a second time", inQuotes(size.name.text())), "every size once");
+          worded("the size {} a second time", inQuotes(size.name.text())),
+          worded("every size once"));
     }
     chart.sizes.push_back(std::move(size));
   }

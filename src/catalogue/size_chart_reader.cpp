@@ -2,16 +2,19 @@
 // Size charts in JSON.
 #include "catalogue/size_chart_reader.h"
 
+#include "base/worded.h"
+
 namespace creaseline {
 
 namespace {
 
 std::map<Measure, Length> readMeasures(const JsonCursor& at) {
   std::map<Measure, Length> measures;
-  for (const auto& [name, value] : at.members(100, "points of measure")) {
+  for (const auto& [name, value] : at.members(100, toBeWorded("points of measure"))) {
     const std::optional<Measure> measure = enumFromName<Measure>(name);
     if (!measure) {
-      value.fail("the point of measure " + inQuotes(name), offer(name, namesOf<Measure>()));
+      value.fail(worded("the point of measure {}", inQuotes(name)),
+                 offer(name, namesOf<Measure>()));
     }
     measures[*measure] =
         mayBeZero(*measure) ? value.length({}, kLargestPart) : value.positiveLength();
@@ -53,9 +56,9 @@ bool mayBeZero(Measure measure) {
 SizeChart readSizeChart(JsonObject& chart) {
   SizeChart result;
   std::vector<std::string> names;
-  for (const JsonCursor& item : chart.at("sizes").items(1, kMostSizes, "sizes")) {
+  for (const JsonCursor& item : chart.at("sizes").items(1, kMostSizes, toBeWorded("sizes"))) {
     ChartSize size = readSize(item);
-    requireDistinct(names, size.name.text(), item, "size");
+    requireDistinct(names, size.name.text(), item, toBeWorded("size"));
     names.push_back(size.name.text());
     result.sizes.push_back(std::move(size));
   }

@@ -4,6 +4,7 @@
 
 #include "catalogue/garment_sizes.h"
 #include "creaseline/base/error.h"
+#include "support/spoken.h"
 
 using namespace creaseline;
 using namespace creaseline::garment_test;
@@ -53,6 +54,26 @@ TEST_CASE("body width and body length are never made up", "[garment][bad-input]"
       CHECK_THAT(refusal(kind, size), Catch::Contains(std::string(nameOf(measure))));
     }
   }
+}
+
+TEST_CASE("measures are said by their names in files, in another language by words",
+          "[garment][bad-input]") {
+  const GarmentKind kind = kindNamed("t-shirt");
+  ChartSize size = mediumSize();
+  size.measures.erase(Measure::BodyLength);
+  CHECK(refusal(kind, size) ==
+        "chart.csv: size M: found no body-length for size M, expected body-length in the size "
+        "chart");
+  Phrasebook::Content content;
+  content.phrases = {{"body length", "largo del cuerpo"},
+                     {"no {} for size {}", "la talla {1} sin {0}"},
+                     {"{} in the size chart", "{} en la tabla de tallas"},
+                     {"found {}, expected {}", "encontrado: {}; esperado: {}"}};
+  const Phrasebook book(content);
+  const Speaking speaking(book);
+  CHECK(refusal(kind, size) ==
+        "chart.csv: size M: encontrado: la talla M sin largo del cuerpo; esperado: largo del "
+        "cuerpo en la tabla de tallas");
 }
 
 TEST_CASE("a filled measure says so, with its rule and basis; a given one does not",

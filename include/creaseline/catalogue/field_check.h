@@ -42,7 +42,7 @@ struct LengthRange {
 [[nodiscard]] Result<std::string> checkLabel(std::string_view text, bool mayBeEmpty);
 // A note, of several lines if need be.
 [[nodiscard]] Result<std::string> checkNote(std::string_view text);
-// A label that none of the others has; `whatIsIt` as in "line id".
+// A label that none of the others has; `whatIsIt` as in "line id", in English.
 [[nodiscard]] Result<std::string> checkDistinct(std::string_view text,
                                                 const std::vector<std::string>& others,
                                                 std::string_view whatIsIt);
