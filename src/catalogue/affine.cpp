@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "base/quoted_text.h"
+#include "base/worded.h"
 #include "catalogue/svg_scanner.h"
 
 namespace creaseline {
@@ -96,7 +97,7 @@ Result<Affine> parseTransform(std::string_view text) {
     const auto arguments = takeArguments(scanner);
     const auto function = arguments ? functionOf(name, *arguments) : std::nullopt;
     if (!function) {
-      return Refusal{"a transform " + quotedText(text)};
+      return Refusal{worded("a transform {}", quotedText(text))};
     }
     whole = whole.after(*function);
     scanner.skipSeparator();

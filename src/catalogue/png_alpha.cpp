@@ -2,12 +2,13 @@
 // Decodes a PNG with libpng under bounds of size and memory.
 #include "catalogue/png_alpha.h"
 
-#include <fmt/format.h>
 #include <png.h>
 
 #include <array>
 #include <csetjmp>
 #include <cstring>
+
+#include "base/worded.h"
 
 namespace creaseline {
 namespace {
@@ -19,6 +20,10 @@ constexpr png_byte kLeastOpaqueAlpha = 128;
 // Texts and colour profiles are of no use here; a compressed one may not swell beyond this.
 constexpr png_alloc_size_t kMostChunkBytes = 1024 * 1024;
 constexpr png_uint_32 kMostAncillaryChunks = 64;
+
+// Literals, so they end in a zero as libpng wants it. What it says itself stays in its words.
+constexpr std::string_view kEndsTooEarly = toBeWorded("the file ends too early");
+constexpr std::string_view kOtherRows = toBeWorded("rows of an unexpected length");
 
 // All that the C side needs; nothing in it has a destructor, as errors leave by longjmp.
 struct Decoder {
@@ -32,7 +37,7 @@ struct Decoder {
 void readBytes(png_structp png, png_bytep to, std::size_t count) {
   auto* decoder = static_cast<Decoder*>(png_get_io_ptr(png));
   if (count > decoder->left) {
-    png_error(png, "the file ends too early");
+    png_error(png, kEndsTooEarly.data());
   }
   std::memcpy(to, decoder->next, count);
   decoder->next += count;
@@ -77,7 +82,7 @@ bool prepareRows(Decoder& decoder, std::size_t expectedRowBytes) {
   png_set_interlace_handling(decoder.png);
   png_read_update_info(decoder.png, decoder.info);
   if (png_get_rowbytes(decoder.png, decoder.info) != expectedRowBytes) {
-    png_error(decoder.png, "rows of an unexpected length");
+    png_error(decoder.png, kOtherRows.data());
   }
   return true;
 }
@@ -113,7 +118,7 @@ class PngReader {
       return broken();
     }
     if (!hasTransparency(decoder_)) {
-      return Refusal{"a picture without transparency"};
+      return Refusal{worded("a picture without transparency")};
     }
     const std::size_t width = png_get_image_width(decoder_.png, decoder_.info);
     const std::size_t height = png_get_image_height(decoder_.png, decoder_.info);
@@ -141,7 +146,7 @@ class PngReader {
 
  private:
   [[nodiscard]] Refusal broken() const {
-    return Refusal{std::string("a broken PNG: ") + decoder_.problem.data()};
+    return Refusal{worded("a broken PNG: {}", inLanguage(decoder_.problem.data()))};
   }
 
   void readResolution(PngAlpha& alpha) const {
@@ -171,16 +176,16 @@ std::size_t bigEndian(std::string_view bytes) {
 Result<PngAlpha> readPngAlpha(std::string_view content) {
   using namespace std::string_view_literals;
   if (!content.starts_with("\x89PNG\r\n\x1a\n"sv)) {
-    return Refusal{"a file that is no PNG"};
+    return Refusal{worded("a file that is no PNG")};
   }
   if (content.size() < kHeaderBytes) {
-    return Refusal{"a broken PNG: the file ends too early"};
+    return Refusal{worded("a broken PNG: {}", inLanguage(kEndsTooEarly))};
   }
   // Read ahead of libpng for the sake of the message.
   const std::size_t width = bigEndian(content.substr(kSignatureBytes + 8, 4));
   const std::size_t height = bigEndian(content.substr(kSignatureBytes + 12, 4));
   if (width > kMostPixelsOneWay || height > kMostPixelsOneWay) {
-    return Refusal{fmt::format("{} x {} pixels", width, height)};
+    return Refusal{worded("{} x {} pixels", width, height)};
   }
   return PngReader(content).read();
 }

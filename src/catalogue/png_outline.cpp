@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 // From a PNG's opaque pixels to a design's outline in true size.
-#include <fmt/format.h>
 
 #include <stdexcept>
 #include <string>
 #include <utility>
 
+#include "base/worded.h"
 #include "catalogue/filled_rings.h"
 #include "catalogue/pixel_outline.h"
 #include "catalogue/png_alpha.h"
@@ -34,8 +34,8 @@ struct PixelSize {
 
 void checkResolution(const std::filesystem::path& file, double dotsPerInch) {
   if (!(dotsPerInch >= kLeastDotsPerInch && dotsPerInch <= kMostDotsPerInch)) {
-    refuse(file, fmt::format("a resolution of {:g} dots an inch", dotsPerInch),
-           fmt::format("one from {:g} to {:g}", kLeastDotsPerInch, kMostDotsPerInch));
+    refuse(file, worded("a resolution of {:g} dots an inch", dotsPerInch),
+           worded("one from {:g} to {:g}", kLeastDotsPerInch, kMostDotsPerInch));
   }
 }
 
@@ -45,7 +45,8 @@ PixelSize pixelSize(const std::filesystem::path& file, const PngAlpha& alpha, do
     return {Length::kMmPerInch / dotsPerInch, Length::kMmPerInch / dotsPerInch};
   }
   if (!alpha.pixelsPerMetreX || !alpha.pixelsPerMetreY) {
-    refuse(file, "no resolution", "a resolution given as \"dpi\", or one kept in the picture");
+    refuse(file, worded("no resolution"),
+           worded("a resolution given as \"dpi\", or one kept in the picture"));
   }
   const PixelSize size{kMmPerMetre / *alpha.pixelsPerMetreX, kMmPerMetre / *alpha.pixelsPerMetreY};
   checkResolution(file, Length::kMmPerInch / size.widthMm);
@@ -59,15 +60,16 @@ Outline readPngOutline(const std::filesystem::path& file, double dotsPerInch) {
   const auto alpha = readPngAlpha(readFile(file, kLargestPng));
   if (!alpha) {
     refuse(file, alpha.message(),
-           fmt::format("a PNG with transparency of at most {0} x {0} pixels", kMostPixelsOneWay));
+           worded("a PNG with transparency of at most {0} x {0} pixels", kMostPixelsOneWay));
   }
   const PixelSize size = pixelSize(file, *alpha, dotsPerInch);
   auto rings = tracePixels(alpha->pixels, kMostRings, kMostPoints);
   if (!rings) {
-    refuse(file, "too many specks", "a picture of fewer parts with clean edges");
+    refuse(file, worded("too many specks"), worded("a picture of fewer parts with clean edges"));
   }
   if (rings->empty()) {
-    refuse(file, "no opaque pixel", "a design that is opaque and a ground that is not");
+    refuse(file, worded("no opaque pixel"),
+           worded("a design that is opaque and a ground that is not"));
   }
   for (Ring& ring : *rings) {
     for (Point& point : ring) {

@@ -8,6 +8,7 @@
 
 #include "base/number_text.h"
 #include "base/quoted_text.h"
+#include "base/worded.h"
 #include "catalogue/svg_scanner.h"
 #include "creaseline/base/length.h"
 
@@ -118,7 +119,8 @@ Result<double> parsePhysicalSize(std::string_view text) {
   scanner.skipSpaces();
   const double mm = number && unit ? *number * *unit : 0.0;
   if (!scanner.atEnd() || !(mm > 0.0 && mm <= Length::kLimitMm)) {
-    return Refusal{text.empty() ? "no width or height" : "a size of " + quotedText(text)};
+    return Refusal{text.empty() ? worded("no width or height")
+                                : worded("a size of {}", quotedText(text))};
   }
   return mm;
 }
@@ -134,7 +136,7 @@ Result<Affine> viewportMap(const SvgAttributes& root) {
   }
   const auto box = parseViewBox(root.value("viewBox"));
   if (!box) {
-    return Refusal{"a viewBox " + quotedText(root.value("viewBox"))};
+    return Refusal{worded("a viewBox {}", quotedText(root.value("viewBox")))};
   }
   double scaleX = *width / box->width;
   double scaleY = *height / box->height;

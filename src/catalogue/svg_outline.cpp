@@ -2,17 +2,20 @@
 // Walks an SVG document with expat and collects its filled shapes. Expat itself opens no file and
 // no connection; a DOCTYPE is refused, so that there are no entities either.
 #include <expat.h>
-#include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <exception>
+#include <iterator>
 #include <memory>
 #include <stdexcept>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "base/quoted_text.h"
+#include "base/worded.h"
 #include "catalogue/filled_rings.h"
 #include "catalogue/svg_attributes.h"
 #include "catalogue/svg_shapes.h"
@@ -38,10 +41,11 @@ struct ElementRole {
   std::string_view advice;  // for refused ones
 };
 
-constexpr std::string_view kTextAdvice = "text turned into paths, as fonts are never fetched";
-constexpr std::string_view kPictureAdvice = "filled shapes only; remove the picture";
+constexpr std::string_view kTextAdvice =
+    toBeWorded("text turned into paths, as fonts are never fetched");
+constexpr std::string_view kPictureAdvice = toBeWorded("filled shapes only; remove the picture");
 constexpr std::string_view kUseAdvice =
-    "shapes in place of references; expand or unlink the clones";
+    toBeWorded("shapes in place of references; expand or unlink the clones");
 constexpr ElementRole kRoles[] = {
     {"g", Role::Group, ""},
     {"a", Role::Group, ""},
@@ -59,8 +63,9 @@ constexpr ElementRole kRoles[] = {
     {"image", Role::Refused, kPictureAdvice},
     {"foreignObject", Role::Refused, kPictureAdvice},
     {"use", Role::Refused, kUseAdvice},
-    {"svg", Role::Refused, "one drawing; move the inner one's shapes into the outer one"},
-    {"switch", Role::Refused, "shapes that are always shown"},
+    {"svg", Role::Refused,
+     toBeWorded("one drawing; move the inner one's shapes into the outer one")},
+    {"switch", Role::Refused, toBeWorded("shapes that are always shown")},
 };
 
 // Everything else, such as metadata, definitions and scripts, draws nothing by itself.
@@ -80,6 +85,27 @@ std::string_view localName(std::string_view name) {
     return name;
   }
   return name.substr(0, end) == kSvgNamespace ? name.substr(end + 1) : std::string_view();
+}
+
+// What is wrong with files of this kind most often, as expat words it; the rest stays in its words.
+constexpr std::string_view kParserWords[] = {
+    toBeWorded("syntax error"),
+    toBeWorded("no element found"),
+    toBeWorded("not well-formed (invalid token)"),
+    toBeWorded("unclosed token"),
+    toBeWorded("mismatched tag"),
+    toBeWorded("duplicate attribute"),
+    toBeWorded("junk after document element"),
+    toBeWorded("undefined entity"),
+    toBeWorded("unknown encoding"),
+    toBeWorded("unclosed CDATA section"),
+    toBeWorded("unbound prefix"),
+};
+
+std::string saidByParser(std::string_view text) {
+  const bool known =
+      std::find(std::begin(kParserWords), std::end(kParserWords), text) != std::end(kParserWords);
+  return known ? inLanguage(text) : std::string(text);
 }
 
 struct Level {
@@ -116,7 +142,8 @@ class SvgReader {
     XML_SetStartDoctypeDeclHandler(
         parser_.get(), [](void* self, const char*, const char*, const char*, int) {
           static_cast<SvgReader*>(self)->guarded([](SvgReader& reader) {
-            reader.refuse("a DOCTYPE", "a document without it; entities are never expanded");
+            reader.refuse(worded("a DOCTYPE"),
+                          worded("a document without it; entities are never expanded"));
           });
         });
   }
@@ -128,10 +155,12 @@ class SvgReader {
       std::rethrow_exception(failure_);
     }
     if (status != XML_STATUS_OK) {
-      refuse(XML_ErrorString(XML_GetErrorCode(parser_.get())), "an SVG document");
+      refuse(saidByParser(XML_ErrorString(XML_GetErrorCode(parser_.get()))),
+             worded("an SVG document"));
     }
     if (outline_.empty()) {
-      throw InputError({file_, "", "no filled shape", "at least one shape that is filled"});
+      throw InputError(
+          {file_, "", worded("no filled shape"), worded("at least one shape that is filled")});
     }
     return outline_.centred();
   }
@@ -152,14 +181,17 @@ class SvgReader {
   }
 
   [[noreturn]] void refuse(std::string found, std::string expected) const {
-    const std::string line = fmt::format("line {}", XML_GetCurrentLineNumber(parser_.get()));
-    throw InputError({file_, element_.empty() ? line : line + ", element " + quotedText(element_),
+    const auto line = XML_GetCurrentLineNumber(parser_.get());
+    throw InputError({file_,
+                      element_.empty() ? worded("line {}", line)
+                                       : worded("line {}, element {}", line, quotedText(element_)),
                       std::move(found), std::move(expected)});
   }
 
   void begin(const char* name, const char** namesAndValues) {
     if (levels_.size() == kMostNesting) {
-      refuse("elements nested deeper than 64", "at most 64 levels");
+      refuse(worded("elements nested deeper than {}", kMostNesting),
+             worded("at most {} levels", kMostNesting));
     }
     const std::string_view local = localName(name);
     if (!levels_.empty() && levels_.back().skipped) {
@@ -174,7 +206,7 @@ class SvgReader {
     }
     const ElementRole role = roleOf(local);
     if (role.role == Role::Refused) {
-      refuse(quotedText(local), std::string(role.advice));
+      refuse(quotedText(local), inLanguage(role.advice));
     }
     Level level = innerLevel(attributes);
     level.style = role.role == Role::Style;
@@ -187,12 +219,12 @@ class SvgReader {
 
   void beginRoot(std::string_view local, const SvgAttributes& attributes) {
     if (local != "svg") {
-      refuse(quotedText(local), "the root element 'svg'");
+      refuse(quotedText(local), worded("the root element 'svg'"));
     }
     const auto toMm = viewportMap(attributes);
     if (!toMm) {
       refuse(toMm.message(),
-             "a true size: width and height in mm, cm, in or pt, and a sound viewBox");
+             worded("a true size: width and height in mm, cm, in or pt, and a sound viewBox"));
     }
     levels_.push_back({*toMm, SvgPaint().inheritedBy(attributes), isHidden(attributes), false});
   }
@@ -206,14 +238,15 @@ class SvgReader {
     level.style = false;
     level.skipped = isHidden(attributes);
     level.paint = level.paint.inheritedBy(attributes);
-    for (const char* cutting : {"clip-path", "mask"}) {
-      if (attributes.has(cutting) && attributes.value(cutting) != "none" && !level.skipped) {
-        refuse(std::string("a ") + cutting, "shapes that are cut already; release or apply it");
+    for (const auto& [name, found] : {std::pair("clip-path", toBeWorded("a clip-path")),
+                                      std::pair("mask", toBeWorded("a mask"))}) {
+      if (attributes.has(name) && attributes.value(name) != "none" && !level.skipped) {
+        refuse(inLanguage(found), worded("shapes that are cut already; release or apply it"));
       }
     }
     const auto transform = parseTransform(attributes.value("transform"));
     if (!transform) {
-      refuse(transform.message(), "a transform of SVG 1.1, such as translate(10 20)");
+      refuse(transform.message(), worded("a transform of SVG 1.1, such as translate(10 20)"));
     }
     level.toMm = level.toMm.after(*transform);
     return level;
@@ -232,8 +265,9 @@ class SvgReader {
       for (const std::string_view word : {"none", "transparent", "hidden", "transform", "fill-rule",
                                           "clip-path", "mask", "opacity", "@import"}) {
         if (style_.find(word) != std::string::npos) {
-          refuse("a style sheet with " + quotedText(word),
-                 "that written as an attribute of each shape; style sheets are not followed");
+          refuse(
+              worded("a style sheet with {}", quotedText(word)),
+              worded("that written as an attribute of each shape; style sheets are not followed"));
         }
       }
       style_.clear();
@@ -244,7 +278,7 @@ class SvgReader {
   void addShape(std::string_view local, const SvgAttributes& attributes, const Level& level) {
     const double stretch = level.toMm.largestStretch();
     if (!std::isfinite(stretch)) {
-      refuse("a transform out of range", "coordinates of at most 1000 m");
+      refuse(worded("a transform out of range"), worded("coordinates of at most 1000 m"));
     }
     if (stretch == 0.0) {
       return;
@@ -253,7 +287,8 @@ class SvgReader {
     const CurveFlattener flattener(toleranceMm_ / stretch, room);
     const auto shape = shapeRings(local, attributes, flattener, room);
     if (!shape->ok()) {
-      refuse(shape->message(), "a shape of SVG 1.1 with at most 200000 points in the whole file");
+      refuse(shape->message(),
+             worded("a shape of SVG 1.1 with at most {} points in the whole file", kMostPoints));
     }
     std::vector<Ring> rings;
     for (const Polyline& chain : shape->value()) {
@@ -265,7 +300,7 @@ class SvgReader {
     }
     ringCount_ += rings.size();
     if (ringCount_ > kMostRings) {
-      refuse(fmt::format("more than {} rings", kMostRings), "a drawing of fewer parts");
+      refuse(worded("more than {} rings", kMostRings), worded("a drawing of fewer parts"));
     }
     addPieces(rings, level.paint.rule);
   }
@@ -276,7 +311,7 @@ class SvgReader {
     for (const Point& point : chain) {
       const Point mm = toMm(point);
       if (!(std::abs(mm.x) <= Length::kLimitMm && std::abs(mm.y) <= Length::kLimitMm)) {
-        refuse("a point out of range", "coordinates of at most 1000 m");
+        refuse(worded("a point out of range"), worded("coordinates of at most 1000 m"));
       }
       ring.push_back(mm);
     }
@@ -285,16 +320,16 @@ class SvgReader {
 
   void checkRing(const Ring& ring) const {
     if (const auto at = selfCrossing(ring)) {
-      refuse("an outline that crosses itself at " + placeText(*at),
-             "outlines without crossings; unite the shape with itself");
+      refuse(worded("an outline that crosses itself at {}", placeText(*at)),
+             worded("outlines without crossings; unite the shape with itself"));
     }
   }
 
   void addPieces(const std::vector<Ring>& rings, FillRule rule) {
     FilledRings filled = fillRings(rings, rule);
     if (filled.crossing) {
-      refuse("outlines that cross each other at " + placeText(*filled.crossing),
-             "outlines without crossings; unite the shapes");
+      refuse(worded("outlines that cross each other at {}", placeText(*filled.crossing)),
+             worded("outlines without crossings; unite the shapes"));
     }
     for (Piece& piece : filled.pieces) {
       outline_.pieces.push_back(std::move(piece));
@@ -302,9 +337,7 @@ class SvgReader {
   }
 
   // As the drawing program shows it: from the page's top left corner.
-  static std::string placeText(Point at) {
-    return fmt::format("({:.2f} mm, {:.2f} mm)", at.x, at.y);
-  }
+  static std::string placeText(Point at) { return worded("({:.2f} mm, {:.2f} mm)", at.x, at.y); }
 
   std::string file_;
   double toleranceMm_;

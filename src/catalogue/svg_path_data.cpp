@@ -7,6 +7,7 @@
 #include <string>
 
 #include "base/quoted_text.h"
+#include "base/worded.h"
 #include "catalogue/svg_scanner.h"
 
 namespace creaseline {
@@ -28,10 +29,10 @@ class PathReader {
     while (!scanner_.atEnd()) {
       const char command = scanner_.peek();
       if (kCommands.find(command) == std::string_view::npos) {
-        return Refusal{"path data " + quotedText(scanner_.rest()) + " where a command is due"};
+        return Refusal{worded("path data {} where a command is due", quotedText(scanner_.rest()))};
       }
       if (chains_.empty() && upperCase(command) != 'M') {
-        return Refusal{"path data that does not begin with M"};
+        return Refusal{worded("path data that does not begin with M")};
       }
       scanner_.skip();
       if (!readCommand(command)) {
@@ -61,8 +62,8 @@ class PathReader {
     do {
       scanner_.skipSeparator();
       if (!readSegment(kind)) {
-        return problem_.empty() ? fail("path data " + quotedText(scanner_.rest()) +
-                                       " where the numbers of '" + command + "' are due")
+        return problem_.empty() ? fail(worded("path data {} where the numbers of '{}' are due",
+                                              quotedText(scanner_.rest()), command))
                                 : false;
       }
       previous_ = kind;
@@ -141,7 +142,7 @@ class PathReader {
 
   bool record(bool appended) {
     if (!appended || earlierPoints_ + chains_.back().size() > mostPoints_) {
-      return fail("more than " + std::to_string(mostPoints_) + " points, or a point out of range");
+      return fail(worded("more than {} points, or a point out of range", mostPoints_));
     }
     return true;
   }

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "base/quoted_text.h"
+#include "base/worded.h"
 #include "catalogue/svg_path_data.h"
 #include "catalogue/svg_scanner.h"
 
@@ -58,7 +59,7 @@ class Lengths {
 };
 
 Refusal outOfRange() {
-  return Refusal{"too many points, or a point out of range"};
+  return Refusal{worded("too many points, or a point out of range")};
 }
 
 Rings rectangleRings(const SvgAttributes& attributes, const CurveFlattener& flattener) {
@@ -120,7 +121,7 @@ Rings polygonRings(const SvgAttributes& attributes, const CurveFlattener& flatte
     const auto y = x ? scanner.takeNumber() : std::nullopt;
     scanner.skipSeparator();
     if (!y) {
-      return Refusal{"points " + quotedText(scanner.rest()) + " where two numbers are due"};
+      return Refusal{worded("points {} where two numbers are due", quotedText(scanner.rest()))};
     }
     if (!flattener.line(ring, {*x, *y})) {
       return outOfRange();
