@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The three-way merge of orders.
+#include "base/worded.h"
 #include "creaseline/catalogue/merge.h"
 
 #include <fmt/format.h>
@@ -14,7 +15,7 @@ namespace creaseline {
 namespace {
 
 std::string shown(const std::string& value) {
-  return value.empty() ? "nothing" : value;
+  return value.empty() ? worded("nothing") : value;
 }
 std::string shown(int value) {
   return fmt::format("{}", value);
@@ -37,11 +38,12 @@ std::string shown(const std::vector<FrameId>& frames) {
   for (const FrameId& frame : frames) {
     all += (all.empty() ? "" : ", ") + frame.text();
   }
-  return frames.empty() ? "any" : all;
+  return frames.empty() ? worded("any") : all;
 }
 
-constexpr const char* kTakenOut = "taken out";
-constexpr const char* kChanged = "changed";
+std::string shownChange(bool isThere) {
+  return isThere ? worded("changed") : worded("taken out");
+}
 
 template <class Entry>
 struct KeyedEntry {
@@ -59,7 +61,7 @@ KeyedList<Entry> keyed(const std::vector<Entry>& entries, Name name) {
   for (const Entry& entry : entries) {
     const std::string key = name(entry);
     const int time = ++times[key];
-    list.push_back({time == 1 ? key : fmt::format("{}, number {}", key, time), &entry});
+    list.push_back({time == 1 ? key : worded("{}, number {}", key, time), &entry});
   }
   return list;
 }
@@ -101,17 +103,20 @@ class Merger {
 
   Order merged(const Order& base, const Order& mine, const Order& theirs) {
     Order order;
-    order.id = field(&base, mine, theirs, &Order::id, "the order's number");
-    order.title = field(&base, mine, theirs, &Order::title, "the title");
-    order.customer = field(&base, mine, theirs, &Order::customer, "the customer");
-    order.due = field(&base, mine, theirs, &Order::due, "the due date");
-    order.note = field(&base, mine, theirs, &Order::note, "the order's note");
-    order.frames = field(&base, mine, theirs, &Order::frames, "the order's frames");
-    order.blanks = wholes("blank", base.blanks, mine.blanks, theirs.blanks);
-    order.designs = wholes("design", base.designs, mine.designs, theirs.designs);
+    order.id = field(&base, mine, theirs, &Order::id, worded("the order's number"));
+    order.title = field(&base, mine, theirs, &Order::title, worded("the title"));
+    order.customer = field(&base, mine, theirs, &Order::customer, worded("the customer"));
+    order.due = field(&base, mine, theirs, &Order::due, worded("the due date"));
+    order.note = field(&base, mine, theirs, &Order::note, worded("the order's note"));
+    order.frames = field(&base, mine, theirs, &Order::frames, worded("the order's frames"));
+    order.blanks = wholes(base.blanks, mine.blanks, theirs.blanks,
+                          [](const Blank& blank) { return worded("blank {}", blank.id.text()); });
+    order.designs = wholes(base.designs, mine.designs, theirs.designs, [](const Design& design) {
+      return worded("design {}", design.id.text());
+    });
     order.lines = list<OrderLine>(
         base.lines, mine.lines, theirs.lines,
-        [](const OrderLine& line) { return "line " + line.id; }, "",
+        [](const OrderLine& line) { return worded("line {}", line.id); }, "",
         [this](const OrderLine* b, const OrderLine& m, const OrderLine& t,
                const std::string& place) { return line(b, m, t, place); });
     return order;
@@ -151,8 +156,8 @@ class Merger {
     if (*there == *base) {
       return nullptr;
     }
-    const MergeSide side = conflict(place, mine != nullptr ? kChanged : kTakenOut,
-                                    theirs != nullptr ? kChanged : kTakenOut);
+    const MergeSide side =
+        conflict(place, shownChange(mine != nullptr), shownChange(theirs != nullptr));
     return side == MergeSide::Mine ? mine : theirs;
   }
 
@@ -186,11 +191,11 @@ class Merger {
   }
 
   // Blanks and designs: too much hangs together in them for a merge of parts.
-  template <class Entry>
-  std::vector<Entry> wholes(const std::string& what, const std::vector<Entry>& base,
-                            const std::vector<Entry>& mine, const std::vector<Entry>& theirs) {
+  template <class Entry, class Name>
+  std::vector<Entry> wholes(const std::vector<Entry>& base, const std::vector<Entry>& mine,
+                            const std::vector<Entry>& theirs, Name name) {
     return list<Entry>(
-        base, mine, theirs, [&](const Entry& entry) { return what + " " + entry.id.text(); }, "",
+        base, mine, theirs, name, "",
         [this](const Entry* b, const Entry& m, const Entry& t, const std::string& place) {
           if (m == t || (b != nullptr && t == *b)) {
             return m;
@@ -198,7 +203,7 @@ class Merger {
           if (b != nullptr && m == *b) {
             return t;
           }
-          return conflict(place, kChanged, kChanged) == MergeSide::Mine ? m : t;
+          return conflict(place, shownChange(true), shownChange(true)) == MergeSide::Mine ? m : t;
         });
   }
 
@@ -208,12 +213,12 @@ class Merger {
     const OrderLine& base = b == nullptr ? kNone : *b;
     OrderLine line;
     line.id = m.id;
-    line.blank = field(b, m, t, &OrderLine::blank, place + ", blank");
-    line.colour = field(b, m, t, &OrderLine::colour, place + ", colour");
-    line.note = field(b, m, t, &OrderLine::note, place + ", note");
+    line.blank = field(b, m, t, &OrderLine::blank, worded("{}, blank", place));
+    line.colour = field(b, m, t, &OrderLine::colour, worded("{}, colour", place));
+    line.note = field(b, m, t, &OrderLine::note, worded("{}, note", place));
     line.sizes = list<SizeQuantity>(
         base.sizes, m.sizes, t.sizes,
-        [](const SizeQuantity& size) { return "size " + size.size.text(); }, place,
+        [](const SizeQuantity& size) { return worded("size {}", size.size.text()); }, place,
         [this](const SizeQuantity* sb, const SizeQuantity& sm, const SizeQuantity& st,
                const std::string& at) {
           return SizeQuantity{sm.size, field(sb, sm, st, &SizeQuantity::quantity, at)};
@@ -229,14 +234,16 @@ class Merger {
   OrderPlacement placement(const OrderPlacement* b, const OrderPlacement& m,
                            const OrderPlacement& t, const std::string& place) {
     OrderPlacement placement = m;
-    placement.design = field(b, m, t, &OrderPlacement::design, place + ", design");
-    placement.scale = field(b, m, t, &OrderPlacement::scale, place + ", scale");
-    placement.moveDown = field(b, m, t, &OrderPlacement::moveDown, place + ", move down");
-    placement.moveRight = field(b, m, t, &OrderPlacement::moveRight, place + ", move right");
-    placement.turn = field(b, m, t, &OrderPlacement::turn, place + ", turn");
-    placement.frameTurn = field(b, m, t, &OrderPlacement::frameTurn, place + ", turn of the frame");
-    placement.split = field(b, m, t, &OrderPlacement::split, place + ", several hoopings");
-    placement.note = field(b, m, t, &OrderPlacement::note, place + ", note");
+    placement.design = field(b, m, t, &OrderPlacement::design, worded("{}, design", place));
+    placement.scale = field(b, m, t, &OrderPlacement::scale, worded("{}, scale", place));
+    placement.moveDown = field(b, m, t, &OrderPlacement::moveDown, worded("{}, move down", place));
+    placement.moveRight =
+        field(b, m, t, &OrderPlacement::moveRight, worded("{}, move right", place));
+    placement.turn = field(b, m, t, &OrderPlacement::turn, worded("{}, turn", place));
+    placement.frameTurn =
+        field(b, m, t, &OrderPlacement::frameTurn, worded("{}, turn of the frame", place));
+    placement.split = field(b, m, t, &OrderPlacement::split, worded("{}, several hoopings", place));
+    placement.note = field(b, m, t, &OrderPlacement::note, worded("{}, note", place));
     return placement;
   }
 
@@ -273,22 +280,22 @@ std::vector<std::string> partsThatDoNotFit(const Order& order) {
     }
     for (const SizeQuantity& size : line.sizes) {
       if (blank->chart.find(size.size) == nullptr) {
-        sentences.push_back(fmt::format("Line {} asks for size {}, which {} does not have", line.id,
-                                        size.size.text(), blank->name));
+        sentences.push_back(worded("Line {} asks for size {}, which {} does not have", line.id,
+                                   size.size.text(), blank->name));
       }
     }
     const bool sold =
         std::any_of(blank->colours.begin(), blank->colours.end(),
                     [&](const ClothColour& colour) { return colour.name == line.colour; });
     if (!line.colour.empty() && !sold) {
-      sentences.push_back(fmt::format("Line {} asks for {}, in which {} is not sold", line.id,
-                                      line.colour, blank->name));
+      sentences.push_back(worded("Line {} asks for {}, in which {} is not sold", line.id,
+                                 line.colour, blank->name));
     }
     if (line.sizes.empty()) {
-      sentences.push_back(fmt::format("Line {} has no sizes left", line.id));
+      sentences.push_back(worded("Line {} has no sizes left", line.id));
     }
     if (line.placements.empty()) {
-      sentences.push_back(fmt::format("Line {} has no placements left", line.id));
+      sentences.push_back(worded("Line {} has no placements left", line.id));
     }
   }
   return sentences;

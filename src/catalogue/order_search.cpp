@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <map>
 
+#include "base/system_reason.h"
+#include "base/worded.h"
 #include "catalogue/file_kind.h"
 #include "catalogue/folded_text.h"
 #include "catalogue/json_writer.h"
@@ -39,7 +41,7 @@ class Search {
       } catch (const InputError& error) {
         const InputError::Details& details = error.details();
         note(file, details.where,
-             "not read: found " + details.found + ", expected " + details.expected);
+             worded("not read: found {}, expected {}", details.found, details.expected));
       }
     }
     return std::move(found_);
@@ -68,13 +70,13 @@ class Search {
         continue;
       }
       if (files.size() == kMostFiles) {
-        note(folder, "", "more orders than are searched");
+        note(folder, "", worded("more orders than are searched"));
         break;
       }
       files.push_back(entry->path());
     }
     if (error) {
-      note(folder, "", "not searched to the end: " + error.message());
+      note(folder, "", worded("not searched to the end: {}", systemReason(error)));
     }
     return files;
   }
@@ -126,7 +128,7 @@ class Search {
       const JsonNode root = parseJson(readFile(file), file.string());
       head = {textOf(&root, "name"), textOf(&root, "kind")};
     } catch (const InputError&) {
-      note(order, "", "the blank " + inQuotes(*reference) + " cannot be read");
+      note(order, "", worded("the blank {} cannot be read", inQuotes(*reference)));
     }
     return blanks_.emplace(file, std::move(head)).first->second;
   }

@@ -5,6 +5,7 @@
 #include "catalogue/random_files.h"
 #include "creaseline/catalogue/merge.h"
 #include "support/sample.h"
+#include "support/spoken.h"
 
 using namespace creaseline;
 using namespace creaseline::literals;
@@ -130,4 +131,33 @@ TEST_CASE("a size ordered here and taken from the chart there is said to be mend
         std::vector<std::string>{"Line 1 asks for size 2XL, which sample t-shirt does not have",
                                  "Line 1 asks for navy, in which sample t-shirt is not sold",
                                  "Line 2 asks for navy, in which sample t-shirt is not sold"});
+}
+
+TEST_CASE("a conflict is decided by the place that was said, in any language",
+          "[catalogue][merge]") {
+  Phrasebook::Content content;
+  content.phrases = {{"line {}", "línea {}"},
+                     {"size {}", "talla {}"},
+                     {"{}, move down", "desplazamiento hacia abajo, {}"},
+                     {"changed", "cambiado"},
+                     {"taken out", "quitado"}};
+  const Phrasebook book(content);
+  const Speaking speaking(book);
+  const Order base = sampleOrder();
+  Order mine = base;
+  Order theirs = base;
+  mine.lines[0].placements[0].moveDown = 6_mm;
+  theirs.lines[0].placements[0].moveDown = 7_mm;
+  mine.lines[0].sizes[0].quantity = 5;
+  theirs.lines[0].sizes.erase(theirs.lines[0].sizes.begin());
+  const OrderMerge first = mergeOrders(base, mine, theirs);
+  REQUIRE(first.conflicts.size() == 2);
+  CHECK(first.conflicts[0].place == "línea 1, talla M");
+  CHECK(first.conflicts[0].mine == "cambiado");
+  CHECK(first.conflicts[0].theirs == "quitado");
+  CHECK(first.conflicts[1].place == "desplazamiento hacia abajo, línea 1, left-chest");
+  const OrderMerge chosen =
+      mergeOrders(base, mine, theirs, {{first.conflicts[1].place, MergeSide::Theirs}});
+  CHECK(chosen.order.lines[0].placements[0].moveDown == 7_mm);
+  CHECK(chosen.order.lines[0].sizes[0].quantity == 5);
 }
