@@ -145,9 +145,9 @@ class SizeRange {
     for (const SizeScale& group : groups) {
       texts.push_back(worded("{} for {}", width(group.factor), named(group.sizes)));
     }
-    return worded("have {} of the design made: {}",
-                  counted(static_cast<int>(count), toBeWorded("size"), toBeWorded("sizes")),
-                  fmt::format("{}", fmt::join(texts, ", ")));
+    const std::string list = fmt::format("{}", fmt::join(texts, ", "));
+    return count == 1 ? worded("have 1 size of the design made: {}", list)
+                      : worded("have {} sizes of the design made: {}", count, list);
   }
 
   // What serves as asked stays as asked.
