@@ -13,10 +13,6 @@ namespace creaseline::desk {
 
 namespace {
 
-QString quoted(const std::string& text) {
-  return QStringLiteral("“%1”").arg(toQString(text));
-}
-
 // With blocks the total is their sum, nothing else.
 void sumUp(Design& design) {
   if (!design.blocks.empty()) {

@@ -12,10 +12,6 @@ namespace creaseline::desk {
 
 namespace {
 
-QString quoted(const std::string& text) {
-  return QStringLiteral("“%1”").arg(toQString(text));
-}
-
 std::vector<std::string> blankIds(const Order& order) {
   std::vector<std::string> ids;
   for (const Blank& blank : order.blanks) {

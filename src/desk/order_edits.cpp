@@ -18,10 +18,6 @@ bool holds(const std::vector<T>& all, const Id& id) {
   return std::any_of(all.begin(), all.end(), [&](const T& each) { return each.id == id; });
 }
 
-QString quoted(const std::string& text) {
-  return QStringLiteral("“%1”").arg(toQString(text));
-}
-
 }  // namespace
 
 OrderEdit OrderEdits::head(const QString& name, std::string Order::*field,

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "creaseline/planning/wording.h"
+#include "desk/garment_edits.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
@@ -42,18 +43,14 @@ constexpr bool hasName = requires(const Entry& entry) {
   entry.name;
 };
 
-// "frame-2" for the second of no other name.
 template <class Entry>
 void makeDistinct(Entry& entry, const std::vector<Entry>& others, const std::string& stem) {
   if constexpr (hasId<Entry>) {
-    for (int number = 1;; ++number) {
-      const auto id = decltype(entry.id)(stem + "-" + std::to_string(number));
-      if (std::none_of(others.begin(), others.end(),
-                       [&](const Entry& other) { return other.id == id; })) {
-        entry.id = id;
-        return;
-      }
+    std::vector<std::string> taken;
+    for (const Entry& other : others) {
+      taken.push_back(other.id.text());
     }
+    entry.id = decltype(entry.id)(freshId(stem, taken));
   }
 }
 

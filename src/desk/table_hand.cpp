@@ -24,7 +24,6 @@ constexpr double kGripReach = 11.0;    // pixels round the grip that count as th
 constexpr double kGripAway = 16.0;     // pixels from the design's corner to the grip
 constexpr double kDesignSlack = 4.0;   // pixels round a design that count as the design
 constexpr int kLargeNudge = 4;         // marks, with Shift
-constexpr Length kLongestTyped = Length::fromMm(5000.0);
 
 double degreesOf(QPointF direction) {
   return std::atan2(direction.y(), direction.x()) * 180.0 / std::numbers::pi;
@@ -207,9 +206,7 @@ void TableCanvas::typeDimension(Dimension dimension) {
                        : dimension == Dimension::Centre ? placed.centreOffset
                                                         : abs(placed.lateral);
   const UnitChoice units = picture_.planned->units();
-  const auto check = [units](const QString& text) {
-    return checkLengthText(toUtf8(text), units.length, {-kLongestTyped, kLongestTyped});
-  };
+  const auto check = [units](const QString& text) { return checkMove(toUtf8(text), units.length); };
   const QString words = dimension == Dimension::Drop ? tr("Length from the mark to the design")
                         : dimension == Dimension::Centre
                             ? tr("Length from the mark to the design's centre")

@@ -21,6 +21,10 @@ inline QString pathText(const std::filesystem::path& path) {
 inline std::filesystem::path toPath(const QString& text) {
   return std::filesystem::path(text.toStdU16String());
 }
+// A name within a sentence.
+inline QString quoted(const std::string& text) {
+  return QStringLiteral("“%1”").arg(toQString(text));
+}
 // First letter as a capital, for the core's phrases at the head of a line.
 inline QString capitalised(const QString& text) {
   return text.isEmpty() ? text : text.left(1).toUpper() + text.mid(1);
