@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QJsonDocument>
 #include <QJsonObject>
+#include <QLockFile>
 #include <QUuid>
 #include <algorithm>
 #include <utility>
@@ -32,8 +33,59 @@ std::unique_ptr<QLockFile> lockOf(const QString& folder) {
 
 }  // namespace
 
+// Where this session keeps its work. Made, locked and removed by the jobs alone.
+struct Recovery::Place {
+  QString folder;
+  std::unique_ptr<QLockFile> lock;
+
+  void take();
+};
+
+// The work at one moment; what is null is saved.
+struct Recovery::Drafts {
+  std::shared_ptr<const Order> order;
+  Original<Order> orderOriginal;
+  std::shared_ptr<const Shop> shop;
+  Original<Shop> shopOriginal;
+  QJsonObject about;
+
+  void write(const std::filesystem::path& folder) const;
+};
+
+void Recovery::Place::take() {
+  if (lock) {
+    return;
+  }
+  const std::string refused = "the folder cannot be made";
+  if (!QDir().mkpath(folder)) {
+    throw OutputError(toUtf8(folder), refused);
+  }
+  QFile::setPermissions(folder, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+  auto made = lockOf(folder);
+  if (!made->tryLock(0)) {
+    throw OutputError(toUtf8(folder), refused);
+  }
+  lock = std::move(made);
+}
+
+void Recovery::Drafts::write(const std::filesystem::path& folder) const {
+  SaveStyle style;
+  style.folder = folder;
+  const auto writeOne = [&folder](const auto& value, const QString& name, const auto& text) {
+    const std::filesystem::path file = folder / toPath(name);
+    if (value) {
+      writeFileAtomically(file, text());
+    } else {
+      std::filesystem::remove(file);  // what is saved meanwhile is not to come back
+    }
+  };
+  writeOne(order, kDraft, [&] { return recoveryText(*order, orderOriginal, style); });
+  writeOne(shop, kShopDraft, [&] { return shopText(*shop, shopOriginal, style); });
+  writeFileAtomically(folder / toPath(kAbout), QJsonDocument(about).toJson().toStdString());
+}
+
 Recovery::Recovery(const QString& folder, Document& document, QObject* parent)
-    : QObject(parent), folder_(folder), document_(document) {
+    : QObject(parent), folder_(folder), document_(document), jobs_(*this) {
   for (QTimer* timer : {&quiet_, &most_}) {
     timer->setSingleShot(true);
     connect(timer, &QTimer::timeout, this, &Recovery::keep);
@@ -81,83 +133,80 @@ void Recovery::schedule() {
   }
 }
 
-bool Recovery::takeFolder() {
-  if (!mine_.isEmpty()) {
-    return true;
-  }
-  const QString name = QUuid::createUuid().toString(QUuid::WithoutBraces);
-  const QString made = folder_ + QLatin1Char('/') + name;
-  if (!QDir().mkpath(made)) {
-    return false;
-  }
-  QFile::setPermissions(made, QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
-  lock_ = lockOf(made);
-  if (!lock_->tryLock(0)) {
-    lock_.reset();
-    return false;
-  }
-  mine_ = made;
-  return true;
-}
-
+// Texts are built and written elsewhere: with a large order both take longer than a key press.
 void Recovery::keep() {
   quiet_.stop();
   most_.stop();
   if (!document_.modified() && !document_.shopModified()) {
     return;
   }
-  try {
-    if (!takeFolder()) {
-      throw OutputError(toUtf8(folder_), "the folder cannot be made");
-    }
-    keepDrafts(toPath(mine_));
-    complained_ = false;
-    if (const auto old = std::exchange(takenOver_, std::nullopt)) {
-      drop(*old);
-    }
-  } catch (const std::exception& error) {
+  if (!mine_) {
+    mine_ = std::make_shared<Place>();
+    mine_->folder = folder_ + QLatin1Char('/') + QUuid::createUuid().toString(QUuid::WithoutBraces);
+  }
+  // What is taken over while this is being written is not in it.
+  jobs_.start(
+      [place = mine_, drafts = drafts(), replaced = takenOver_]() -> QString {
+        try {
+          place->take();
+          drafts.write(toPath(place->folder));
+        } catch (const std::exception& error) {
+          return toQString(error.what());
+        }
+        if (replaced) {
+          drop(*replaced);
+        }
+        return {};
+      },
+      [this, replaced = takenOver_](const QString& problem) { told(replaced, problem); });
+}
+
+void Recovery::told(const std::optional<LeftWork>& replaced, const QString& problem) {
+  if (!problem.isEmpty()) {
     if (!std::exchange(complained_, true)) {
-      Q_EMIT notKept(toQString(error.what()));
+      Q_EMIT notKept(problem);
     }
+    return;
+  }
+  complained_ = false;
+  if (replaced && takenOver_ && takenOver_->folder == replaced->folder) {
+    takenOver_.reset();
   }
 }
 
-// What is saved meanwhile is not to come back.
-void Recovery::keepDrafts(const std::filesystem::path& folder) {
-  SaveStyle style;
-  style.folder = folder;
-  const auto keepOne = [&folder](bool modified, const QString& name, const auto& text) {
-    const std::filesystem::path file = folder / toPath(name);
-    if (modified) {
-      writeFileAtomically(file, text());
-    } else {
-      std::filesystem::remove(file);
-    }
-  };
-  keepOne(document_.modified(), kDraft,
-          [&] { return recoveryText(*document_.orderInHand(), document_.original(), style); });
-  keepOne(document_.shopModified(), kShopDraft,
-          [&] { return shopText(*document_.shopInHand(), document_.shopOriginal(), style); });
+Recovery::Drafts Recovery::drafts() const {
+  Drafts drafts;
+  if (document_.modified()) {
+    drafts.order = document_.orderInHand();
+    drafts.orderOriginal = document_.original();
+  }
+  if (document_.shopModified()) {
+    drafts.shop = document_.shopInHand();
+    drafts.shopOriginal = document_.shopOriginal();
+  }
   const Order* order = document_.orderInHand().get();
   const QString name =
       order != nullptr ? toQString(order->id + " " + order->title).trimmed() : QString();
-  const QJsonObject about{
-      {QStringLiteral("order-file"), document_.orderFile()},
-      {QStringLiteral("order-name"), name},
-      {QStringLiteral("shop-file"), document_.shopFile()},
-      {QStringLiteral("kept"), QDateTime::currentDateTimeUtc().toString(Qt::ISODate)}};
-  writeFileAtomically(folder / toPath(kAbout), QJsonDocument(about).toJson().toStdString());
+  drafts.about = {{QStringLiteral("order-file"), document_.orderFile()},
+                  {QStringLiteral("order-name"), name},
+                  {QStringLiteral("shop-file"), document_.shopFile()},
+                  {QStringLiteral("kept"), QDateTime::currentDateTimeUtc().toString(Qt::ISODate)}};
+  return drafts;
 }
 
 void Recovery::clear() {
   quiet_.stop();
   most_.stop();
-  if (mine_.isEmpty()) {
+  if (!mine_) {
     return;
   }
-  lock_.reset();
-  QDir(mine_).removeRecursively();
-  mine_.clear();
+  jobs_.start(
+      [place = std::exchange(mine_, nullptr)] {
+        place->lock.reset();
+        QDir(place->folder).removeRecursively();
+        return true;
+      },
+      [](bool) {});
 }
 
 std::vector<LeftWork> Recovery::leftWork() const {
@@ -165,7 +214,7 @@ std::vector<LeftWork> Recovery::leftWork() const {
   const QDir all(folder_);
   for (const QString& name : all.entryList(QDir::Dirs | QDir::NoDotAndDotDot)) {
     const QString folder = all.absoluteFilePath(name);
-    if (folder == QFileInfo(mine_).absoluteFilePath()) {
+    if (mine_ && folder == QFileInfo(mine_->folder).absoluteFilePath()) {
       continue;
     }
     const auto lock = lockOf(folder);

@@ -4,7 +4,6 @@
 #pragma once
 
 #include <QDateTime>
-#include <QLockFile>
 #include <QObject>
 #include <QString>
 #include <QTimer>
@@ -14,6 +13,7 @@
 #include <vector>
 
 #include "desk/document.h"
+#include "desk/ordered_jobs.h"
 
 namespace creaseline::desk {
 
@@ -47,8 +47,11 @@ class Recovery : public QObject {
   // kept it itself; if the document lets it go, it stays. Throws InputError if it cannot be read.
   void takeUp(const LeftWork& work);
 
-  // Writes now what is not saved; nothing if all is.
+  // Begins to write what is not saved; nothing if all is. What is edited after the call is not in
+  // it.
   void keep();
+  // Waits until all that was begun lies on the disk.
+  void finish() { jobs_.finish(); }
   // The work is saved, or the user lets it go.
   void clear();
 
@@ -57,18 +60,21 @@ class Recovery : public QObject {
   void notKept(const QString& reason);
 
  private:
+  struct Place;
+  struct Drafts;
+
   void schedule();
-  void keepDrafts(const std::filesystem::path& folder);
-  bool takeFolder();
+  [[nodiscard]] Drafts drafts() const;
+  void told(const std::optional<LeftWork>& replaced, const QString& problem);
 
   QString folder_;
   Document& document_;
-  std::unique_ptr<QLockFile> lock_;  // held as long as this session has a folder
-  QString mine_;
+  std::shared_ptr<Place> mine_;        // null: this session has nothing to keep
   std::optional<LeftWork> awaited_;    // being read by the document
   std::optional<LeftWork> takenOver_;  // in hand
   QTimer quiet_, most_;
   bool complained_ = false;
+  OrderedJobs jobs_;  // all that touches the place on disk, in order
 };
 
 }  // namespace creaseline::desk

@@ -50,6 +50,9 @@ inline const Rules& shippedRules() {
   static const Rules rules = loadRules(resourcesFolder());
   return rules;
 }
+inline std::shared_ptr<const Rules> sharedRules() {
+  return {&shippedRules(), [](const Rules*) {}};
+}
 inline bool waitFor(const std::function<bool()>& condition) {
   return QTest::qWaitFor(condition, kWaitMs);
 }
@@ -113,9 +116,7 @@ inline std::shared_ptr<const PlannedOrder> plannedDemo() {
     auto shop = std::make_shared<const Shop>(loadShop(demo.shop(), shippedRules()).value);
     auto plan = std::make_shared<const Plan>(planOrder(*order, *shop, shippedRules()));
     const UnitChoice units = shop->units;
-    return std::make_shared<const PlannedOrder>(
-        order, shop, plan, std::shared_ptr<const Rules>(&shippedRules(), [](const Rules*) {}),
-        units);
+    return std::make_shared<const PlannedOrder>(order, shop, plan, sharedRules(), units);
   }();
   return planned;
 }
@@ -154,6 +155,11 @@ class DeskOnDemo {
     CAPTURE(name);
     REQUIRE(found != nullptr);
     return *found;
+  }
+  // Returns once the order is in its file.
+  void save() {
+    action("saveOrder").trigger();
+    REQUIRE(waitFor([this] { return !window->isWindowModified(); }));
   }
   // By its action; returns once the first page is on show.
   SheetsDialog& openSheets(const char* by) {

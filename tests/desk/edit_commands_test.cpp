@@ -27,7 +27,7 @@ TEST_CASE("Undoing all random changes gives the order back, redoing all gives th
           "[desk][undo][random]") {
   const DemoCopy demo;
   Settings settings(demo.settings());
-  Document document({&shippedRules(), [](const Rules*) {}}, settings);
+  Document document(sharedRules(), settings);
   document.openOrder(demo.order());
   REQUIRE(waitFor([&] { return !document.busy() && document.orderInHand() != nullptr; }));
   const Order start = *document.orderInHand();

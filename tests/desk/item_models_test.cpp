@@ -15,9 +15,7 @@ namespace {
 constexpr auto kMode = QAbstractItemModelTester::FailureReportingMode::Fatal;
 
 std::shared_ptr<const PlannedOrder> nothing() {
-  return std::make_shared<PlannedOrder>(
-      nullptr, nullptr, nullptr, std::shared_ptr<const Rules>(&shippedRules(), [](const Rules*) {}),
-      UnitChoice{});
+  return std::make_shared<PlannedOrder>(nullptr, nullptr, nullptr, sharedRules(), UnitChoice{});
 }
 
 }  // namespace
@@ -86,7 +84,7 @@ TEST_CASE("Without a plan the order is shown without states", "[desk][models]") 
   OrderModel model;
   model.setPlanned(std::make_shared<PlannedOrder>(
       std::shared_ptr<const Order>(plannedDemo(), plannedDemo()->order()), nullptr, nullptr,
-      std::shared_ptr<const Rules>(&shippedRules(), [](const Rules*) {}), UnitChoice{}));
+      sharedRules(), UnitChoice{}));
   REQUIRE(model.rowCount() > 0);
   CHECK(model.index(0, 0).data().toString().isEmpty() == false);
   CHECK_FALSE(model.index(0, 0).data(OrderModel::StateRole).isValid());

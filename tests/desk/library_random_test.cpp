@@ -248,7 +248,7 @@ TEST_CASE("Random edits of garments and designs can be saved and read at any tim
   const Loaded<Order> read = loadOrder(demo.order(), shippedRules());
   const std::string before = orderText(read.value, read.original);
   Settings settings(demo.settings());
-  Document document({&shippedRules(), [](const Rules*) {}}, settings);
+  Document document(sharedRules(), settings);
   document.openOrder(demo.order());
   REQUIRE(waitFor([&] { return !document.busy() && document.orderInHand() != nullptr; }));
   const unsigned seed = 20261128;

@@ -161,7 +161,7 @@ TEST_CASE("A place moved to another location starts there at the rule", "[desk][
 TEST_CASE("Nudges of one place in a row are one step", "[desk][edit][undo]") {
   const DemoCopy demo;
   Settings settings(demo.settings());
-  Document document({&shippedRules(), [](const Rules*) {}}, settings);
+  Document document(sharedRules(), settings);
   document.openOrder(demo.order());
   REQUIRE(waitFor([&] { return !document.busy() && document.orderInHand() != nullptr; }));
   for (int i = 1; i <= 4; ++i) {
@@ -184,7 +184,7 @@ TEST_CASE("A thousand random edits and their undo give back the identical file",
   const Loaded<Order> read = loadOrder(demo.order(), shippedRules());
   const std::string before = orderText(read.value, read.original);
   Settings settings(demo.settings());
-  Document document({&shippedRules(), [](const Rules*) {}}, settings);
+  Document document(sharedRules(), settings);
   document.openOrder(demo.order());
   REQUIRE(waitFor([&] { return !document.busy() && document.orderInHand() != nullptr; }));
   const unsigned seed = 20261125;

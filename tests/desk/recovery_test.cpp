@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "desk/recovery.h"
 
+#include <QDirIterator>
+#include <QProcess>
+#include <QPushButton>
+
 #include "desk/edit_commands.h"
 #include "desk_fixture.h"
 
@@ -12,7 +16,7 @@ namespace {
 struct Session {
   explicit Session(const DemoCopy& demo)
       : settings(demo.settings()),
-        document({&shippedRules(), [](const Rules*) {}}, settings),
+        document(sharedRules(), settings),
         recovery(pathText(demo.folder() / "recovery"), document) {}
   void open(const DemoCopy& demo) {
     document.openOrder(demo.order());
@@ -21,6 +25,10 @@ struct Session {
   void edit(int quantity) {
     const OrderEdits edits(*document.orderInHand(), shippedRules(), document.units());
     REQUIRE(applyEdit(document, edits.quantity(1, SizeName("YM"), quantity)));
+  }
+  void keep() {
+    recovery.keep();
+    recovery.finish();
   }
 
   Settings settings;
@@ -48,6 +56,7 @@ TEST_CASE("What is not saved is kept by itself within five seconds and cleared b
   Session other(demo);
   CHECK(other.recovery.leftWork().empty());
   REQUIRE(session.document.save() == SaveResult::Saved);
+  session.recovery.finish();
   CHECK(foldersIn(demo) == 0);
 }
 
@@ -70,9 +79,10 @@ TEST_CASE("Undoing everything leaves nothing to keep", "[desk][recovery]") {
   Session session(demo);
   session.open(demo);
   session.edit(31);
-  session.recovery.keep();
+  session.keep();
   REQUIRE(foldersIn(demo) == 1);
   session.document.undoStack().undo();
+  session.recovery.finish();
   CHECK(foldersIn(demo) == 0);
 }
 
@@ -94,7 +104,7 @@ void leaveWork(const DemoCopy& demo, int quantity) {
   Session session(demo);
   session.open(demo);
   session.edit(quantity);
-  session.recovery.keep();
+  session.keep();
   copyKept(demo);
 }
 
@@ -154,12 +164,45 @@ TEST_CASE("Work left by a session that died is found, taken up, and dropped once
   next.recovery.takeUp(left[0]);
   REQUIRE(waitFor([&] { return next.document.modified() && !next.document.busy(); }));
   CHECK(quantityInHand(next.document) == 31);
-  next.recovery.keep();
+  next.keep();
   CHECK(next.recovery.leftWork().empty());
   // The step can be undone like any other.
   next.document.undoStack().undo();
   CHECK_FALSE(next.document.modified());
   CHECK(*next.document.orderInHand() == loadOrder(demo.order(), shippedRules()).value);
+}
+
+TEST_CASE("Work taken up while another draft is being written is not dropped by that one",
+          "[desk][recovery]") {
+  const DemoCopy demo;
+  leaveWork(demo, 31);
+  Session next(demo);
+  next.open(demo);
+  next.edit(5);
+  const auto left = next.recovery.leftWork();
+  REQUIRE(left.size() == 1);
+  next.recovery.keep();
+  next.recovery.takeUp(left[0]);
+  REQUIRE(waitFor([&] { return quantityInHand(next.document) == 31; }));
+  next.recovery.finish();
+  CHECK(next.recovery.leftWork().size() == 1);
+  next.keep();
+  CHECK(next.recovery.leftWork().empty());
+}
+
+TEST_CASE("A draft that is being written when all is saved does not stay", "[desk][recovery]") {
+  const DemoCopy demo;
+  Session session(demo);
+  session.open(demo);
+  session.edit(31);
+  session.recovery.keep();
+  REQUIRE(session.document.save() == SaveResult::Saved);
+  session.recovery.finish();
+  CHECK(foldersIn(demo) == 0);
+  // What is edited then is kept again, in a folder of its own.
+  session.edit(32);
+  session.keep();
+  CHECK(foldersIn(demo) == 1);
 }
 
 TEST_CASE("Work that is let go before it is in hand is offered again", "[desk][recovery]") {
@@ -179,7 +222,7 @@ TEST_CASE("Work that is let go before it is in hand is offered again", "[desk][r
   // The file that was opened then is as it says, and keeping an edit of it does not drop the rest.
   CHECK_FALSE(next.document.modified());
   next.edit(5);
-  next.recovery.keep();
+  next.keep();
   CHECK(next.recovery.leftWork().size() == 1);
 }
 
@@ -191,8 +234,8 @@ TEST_CASE("A folder that cannot be made is said once", "[desk][recovery]") {
   int said = 0;
   QObject::connect(&session.recovery, &Recovery::notKept, &session.recovery, [&] { ++said; });
   session.edit(31);
-  session.recovery.keep();
-  session.recovery.keep();
+  session.keep();
+  session.keep();
   CHECK(said == 1);
 }
 
@@ -205,7 +248,7 @@ TEST_CASE("A shop that was not saved is taken up again over its file", "[desk][r
     nameShop(session, "Weir Stitchroom");
     REQUIRE(session.document.shopModified());
     REQUIRE_FALSE(session.document.modified());
-    session.recovery.keep();
+    session.keep();
     copyKept(demo);
   }
   Session next(demo);
@@ -232,9 +275,9 @@ TEST_CASE("Saving the order alone leaves the shop's draft", "[desk][recovery][sh
   REQUIRE(waitFor([&] { return session.document.shopInHand() != nullptr; }));
   session.edit(31);
   nameShop(session, "Weir Stitchroom");
-  session.recovery.keep();
+  session.keep();
   REQUIRE(session.document.save() == SaveResult::Saved);
-  session.recovery.keep();
+  session.keep();
   copyKept(demo);
   const Session other(demo);
   const auto left = other.recovery.leftWork();
@@ -242,6 +285,80 @@ TEST_CASE("Saving the order alone leaves the shop's draft", "[desk][recovery][sh
   CHECK(left[0].draft.empty());
   CHECK_FALSE(left[0].shopDraft.empty());
   REQUIRE(session.document.saveShop() == SaveResult::Saved);
+  session.recovery.finish();
   CHECK(loadShop(demo.shop(), shippedRules()).value.name == "Weir Stitchroom");
   CHECK(foldersIn(demo) == 1);  // the copy
+}
+
+namespace {
+
+const char* const kKilledDesk = "CREASELINE_KILLED_DESK";  // names the folder of the demo
+
+// Types a name over the shop's, in its window.
+void typeShopName(DeskWindow& window, const QString& name) {
+  window.findChild<QAction*>(QStringLiteral("editShop"))->trigger();
+  auto* shop = window.findChild<QWidget*>(QStringLiteral("shopWindow"));
+  REQUIRE(shop != nullptr);
+  auto* field = shop->findChild<QLineEdit*>(QStringLiteral("shopName"));
+  REQUIRE(field != nullptr);
+  field->selectAll();
+  QTest::keyClicks(field, name);
+  QTest::keyClick(field, Qt::Key_Return);
+  REQUIRE(shop->isWindowModified());
+}
+
+}  // namespace
+
+// Run by the test below, in a process of its own.
+TEST_CASE("A desk in which the shop is edited until it is killed", "[.][killed-desk]") {
+  const std::filesystem::path folder = toPath(qEnvironmentVariable(kKilledDesk));
+  REQUIRE_FALSE(folder.empty());
+  DeskWindow window(shippedRules(), resourcesFolder(), pathText(folder / "desk.ini"));
+  window.show();
+  window.openShop(folder / "workshop.shop.json");
+  auto* edit = window.findChild<QAction*>(QStringLiteral("editShop"));
+  REQUIRE(waitFor([&] { return edit->isEnabled(); }));
+  typeShopName(window, QStringLiteral("Weir Stitchroom"));
+  QTest::qWait(60000);
+  FAIL("nobody killed this process");
+}
+
+TEST_CASE("What was typed into the shop of a desk that is killed is offered by the next one",
+          "[desk][recovery][shop]") {
+  const DemoCopy demo;
+  const QByteArray before = DemoCopy::read(demo.shop());
+  QProcess killed;
+  QProcessEnvironment environment = QProcessEnvironment::systemEnvironment();
+  environment.insert(QString::fromLatin1(kKilledDesk), pathText(demo.folder()));
+  killed.setProcessEnvironment(environment);
+  killed.start(QCoreApplication::applicationFilePath(), {QStringLiteral("[killed-desk]")});
+  const auto kept = [&] {
+    QDirIterator drafts(pathText(demo.folder() / "recovery"), {QStringLiteral("about.json")},
+                        QDir::Files, QDirIterator::Subdirectories);
+    return drafts.hasNext();
+  };
+  const bool wasKept = waitFor(kept);
+  killed.kill();
+  REQUIRE(killed.waitForFinished());
+  CAPTURE(killed.readAll().toStdString());
+  REQUIRE(wasKept);
+  CHECK(killed.exitStatus() == QProcess::CrashExit);
+  CHECK(DemoCopy::read(demo.shop()) == before);
+
+  DeskWindow next(shippedRules(), resourcesFolder(), demo.settings());
+  next.show();
+  auto* said = next.findChild<QLabel*>(QStringLiteral("messageHeadline"));
+  REQUIRE(said->isVisible());
+  CHECK(said->text() == QStringLiteral("The shop was not saved"));
+  QTest::mouseClick(next.findChild<QPushButton*>(QStringLiteral("messageAction")), Qt::LeftButton);
+  auto* edit = next.findChild<QAction*>(QStringLiteral("editShop"));
+  REQUIRE(waitFor([&] { return edit->isEnabled(); }));
+  edit->trigger();
+  auto* shop = next.findChild<QWidget*>(QStringLiteral("shopWindow"));
+  REQUIRE(waitFor([&] { return shop->isWindowModified(); }));
+  CHECK(shop->findChild<QLineEdit*>(QStringLiteral("shopName"))->text() ==
+        QStringLiteral("Weir Stitchroom"));
+  QTest::mouseClick(shop->findChild<QPushButton*>(QStringLiteral("saveShop")), Qt::LeftButton);
+  REQUIRE(waitFor([&] { return !shop->isWindowModified(); }));
+  CHECK(loadShop(demo.shop(), shippedRules()).value.name == "Weir Stitchroom");
 }

@@ -12,9 +12,8 @@ namespace {
 std::shared_ptr<const PlannedOrder> withLines(std::vector<OrderLine> lines) {
   Order order = *plannedDemo()->order();
   order.lines = std::move(lines);
-  return std::make_shared<PlannedOrder>(
-      std::make_shared<const Order>(std::move(order)), nullptr, nullptr,
-      std::shared_ptr<const Rules>(&shippedRules(), [](const Rules*) {}), UnitChoice{});
+  return std::make_shared<PlannedOrder>(std::make_shared<const Order>(std::move(order)), nullptr,
+                                        nullptr, sharedRules(), UnitChoice{});
 }
 
 }  // namespace
