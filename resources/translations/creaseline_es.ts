@@ -92,24 +92,8 @@
         <translation>Cambie una de sus ubicaciones o añada la prenda en una línea propia.</translation>
     </message>
     <message>
-        <source>Add a garment</source>
-        <translation>Añadir una prenda</translation>
-    </message>
-    <message>
-        <source>Garments (*.blank.json);;JSON files (*.json)</source>
-        <translation>Prendas (*.blank.json);;Archivos JSON (*.json)</translation>
-    </message>
-    <message>
         <source>The garment cannot be added</source>
         <translation>No se puede añadir la prenda</translation>
-    </message>
-    <message>
-        <source>Add a design</source>
-        <translation>Añadir un diseño</translation>
-    </message>
-    <message>
-        <source>Designs (*.design.json);;JSON files (*.json)</source>
-        <translation>Diseños (*.design.json);;Archivos JSON (*.json)</translation>
     </message>
     <message>
         <source>The design cannot be added</source>
@@ -1653,14 +1637,6 @@
         </translation>
     </message>
     <message>
-        <source>Add a design</source>
-        <translation>Añadir un diseño</translation>
-    </message>
-    <message>
-        <source>Designs (*.design.json);;JSON files (*.json)</source>
-        <translation>Diseños (*.design.json);;Archivos JSON (*.json)</translation>
-    </message>
-    <message>
         <source>The order has this design already</source>
         <translation>El pedido ya tiene este diseño</translation>
     </message>
@@ -2114,6 +2090,25 @@
     <message>
         <source>Pick a colour</source>
         <translation>Elegir un color</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::FileQuestions</name>
+    <message>
+        <source>Add a garment</source>
+        <translation>Añadir una prenda</translation>
+    </message>
+    <message>
+        <source>Garments (*.blank.json);;JSON files (*.json)</source>
+        <translation>Prendas (*.blank.json);;Archivos JSON (*.json)</translation>
+    </message>
+    <message>
+        <source>Add a design</source>
+        <translation>Añadir un diseño</translation>
+    </message>
+    <message>
+        <source>Designs (*.design.json);;JSON files (*.json)</source>
+        <translation>Diseños (*.design.json);;Archivos JSON (*.json)</translation>
     </message>
 </context>
 <context>
@@ -2674,14 +2669,6 @@
     <message>
         <source>This kind does not go with the size chart</source>
         <translation>Este tipo no es compatible con la tabla de tallas</translation>
-    </message>
-    <message>
-        <source>Add a garment</source>
-        <translation>Añadir una prenda</translation>
-    </message>
-    <message>
-        <source>Garments (*.blank.json);;JSON files (*.json)</source>
-        <translation>Prendas (*.blank.json);;Archivos JSON (*.json)</translation>
     </message>
     <message>
         <source>The garment cannot be added</source>

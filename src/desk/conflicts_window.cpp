@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "desk/conflicts_window.h"
 
-#include <QKeyEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QRadioButton>
@@ -20,10 +19,9 @@ constexpr int kTheirs = 1;
 
 }  // namespace
 
-ConflictsWindow::ConflictsWindow(QWidget* parent) : QWidget(parent, Qt::Window) {
-  setObjectName(QStringLiteral("conflictsWindow"));
+ConflictsWindow::ConflictsWindow(Settings& settings, QWidget* parent)
+    : SideWindow(QStringLiteral("conflictsWindow"), kFirstSize, settings, parent) {
   setWindowTitle(tr("Changed here and in the file"));
-  resize(kFirstSize);
   auto* layout = new QVBoxLayout(this);
   auto* words = new QLabel(tr("Somebody else changed these in the order's file while you changed "
                               "them here. Decide for each which one counts."),
@@ -89,17 +87,7 @@ void ConflictsWindow::show(const std::vector<MergeConflict>& conflicts) {
     sides_.push_back(sides);
   }
   layout->addStretch(1);
-  QWidget::show();
-  raise();
-  activateWindow();
-}
-
-void ConflictsWindow::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Escape) {
-    close();
-    return;
-  }
-  QWidget::keyPressEvent(event);
+  present();
 }
 
 }  // namespace creaseline::desk

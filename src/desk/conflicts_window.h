@@ -3,20 +3,20 @@
 #pragma once
 
 #include <QButtonGroup>
-#include <QWidget>
 #include <map>
 #include <string>
 #include <vector>
 
 #include "creaseline/catalogue/merge.h"
+#include "desk/side_window.h"
 
 namespace creaseline::desk {
 
-class ConflictsWindow : public QWidget {
+class ConflictsWindow : public SideWindow {
   Q_OBJECT
 
  public:
-  explicit ConflictsWindow(QWidget* parent);
+  ConflictsWindow(Settings& settings, QWidget* parent);
 
   // At first all are as they stand here.
   void show(const std::vector<MergeConflict>& conflicts);
@@ -24,9 +24,6 @@ class ConflictsWindow : public QWidget {
  Q_SIGNALS:
   // By place; those that stay as they are here are left out.
   void decided(const std::map<std::string, creaseline::MergeSide>& choices);
-
- protected:
-  void keyPressEvent(QKeyEvent* event) override;
 
  private:
   std::vector<std::string> places_;

@@ -8,6 +8,7 @@
 
 #include "creaseline/base/file.h"
 #include "creaseline/catalogue/outline_files.h"
+#include "desk/file_questions.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
@@ -82,22 +83,20 @@ void DesignsWindow::addFresh() {
 }
 
 void DesignsWindow::addFromFile() {
-  const QString file = QFileDialog::getOpenFileName(
-      this, tr("Add a design"), folder(), tr("Designs (*.design.json);;JSON files (*.json)"));
-  if (file.isEmpty()) {
-    return;
-  }
   try {
-    const Loaded<Design> loaded = loadDesign(toPath(file));
-    if (document().orderInHand()->design(loaded.value.id) != nullptr) {
+    const auto loaded = askForDesign(this, folder());
+    if (!loaded) {
+      return;
+    }
+    if (document().orderInHand()->design(loaded->value.id) != nullptr) {
       say(Severity::Watch, tr("The order has this design already"),
           tr("A design with the id “%1” is in the list. Duplicate that one, or give it another id "
              "first.")
-              .arg(toQString(loaded.value.id.text())));
+              .arg(toQString(loaded->value.id.text())));
       return;
     }
-    document().referTo(loaded.original);
-    if (edit(edits().addCopyOf(loaded.value))) {
+    document().referTo(loaded->original);
+    if (edit(edits().addCopyOf(loaded->value))) {
       chooseEntry(static_cast<int>(planned()->order()->designs.size()) - 1);
     }
   } catch (const InputError& error) {

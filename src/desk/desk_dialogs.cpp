@@ -115,9 +115,7 @@ void DeskWindow::Parts::showWork() {
     workWindow_ = new WorkWindow(settings_, &window_);
     workWindow_->setPlanned(document_.planned());
   }
-  workWindow_->show();
-  workWindow_->raise();
-  workWindow_->activateWindow();
+  workWindow_->present();
 }
 
 // Without them the desk works as well; it only explains less.
@@ -136,9 +134,7 @@ void DeskWindow::Parts::showWords(std::size_t word) {
   if (wordsWindow_ == nullptr) {
     wordsWindow_ = new WordsWindow(words_, settings_, &window_);
   }
-  wordsWindow_->show();
-  wordsWindow_->raise();
-  wordsWindow_->activateWindow();
+  wordsWindow_->present();
   wordsWindow_->choose(word);
 }
 

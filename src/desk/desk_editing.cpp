@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 // What the user changes in the order, from menus, table and forms.
-#include <QFileDialog>
 #include <QFileInfo>
 
 #include "desk/desk_parts.h"
 #include "desk/edit_commands.h"
+#include "desk/file_questions.h"
 #include "desk/text.h"
 
 namespace creaseline {
@@ -163,36 +163,31 @@ void DeskWindow::Parts::addPlace(const Design& design) {
 }
 
 void DeskWindow::Parts::addGarmentFromFile() {
-  const QString file = QFileDialog::getOpenFileName(
-      &window_, tr("Add a garment"), QFileInfo(document_.orderFile()).absolutePath(),
-      tr("Garments (*.blank.json);;JSON files (*.json)"));
-  if (file.isEmpty()) {
-    return;
-  }
   try {
-    const Loaded<Blank> loaded = loadBlank(toPath(file), document_.planned()->rules());
-    if (document_.orderInHand()->blank(loaded.value.id) == nullptr) {
-      document_.referTo(loaded.original);
+    const auto loaded = askForGarment(&window_, QFileInfo(proposed(QString())).absolutePath(),
+                                      document_.planned()->rules());
+    if (!loaded) {
+      return;
     }
-    addGarment(loaded.value);
+    if (document_.orderInHand()->blank(loaded->value.id) == nullptr) {
+      document_.referTo(loaded->original);
+    }
+    addGarment(loaded->value);
   } catch (const InputError& error) {
     messageBar_->say(Severity::Stop, tr("The garment cannot be added"), toQString(error.what()));
   }
 }
 
 void DeskWindow::Parts::addDesignFromFile() {
-  const QString file = QFileDialog::getOpenFileName(
-      &window_, tr("Add a design"), QFileInfo(document_.orderFile()).absolutePath(),
-      tr("Designs (*.design.json);;JSON files (*.json)"));
-  if (file.isEmpty()) {
-    return;
-  }
   try {
-    const Loaded<Design> loaded = loadDesign(toPath(file));
-    if (document_.orderInHand()->design(loaded.value.id) == nullptr) {
-      document_.referTo(loaded.original);
+    const auto loaded = askForDesign(&window_, QFileInfo(proposed(QString())).absolutePath());
+    if (!loaded) {
+      return;
     }
-    addPlace(loaded.value);
+    if (document_.orderInHand()->design(loaded->value.id) == nullptr) {
+      document_.referTo(loaded->original);
+    }
+    addPlace(loaded->value);
   } catch (const InputError& error) {
     messageBar_->say(Severity::Stop, tr("The design cannot be added"), toQString(error.what()));
   }

@@ -2,13 +2,13 @@
 // New orders, saving, and what an earlier session left unsaved.
 #include <QApplication>
 #include <QDir>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QLocale>
 #include <QStatusBar>
 
 #include "creaseline/base/file.h"
 #include "desk/desk_parts.h"
+#include "desk/file_questions.h"
 #include "desk/text.h"
 
 namespace creaseline {
@@ -18,17 +18,6 @@ using namespace desk;  // NOLINT(google-build-using-namespace): this file is the
 namespace {
 
 constexpr qsizetype kConflictsShown = 4;
-
-// A title is no file name yet: what folders do not take becomes a hyphen.
-QString fileNameFor(const Order& order) {
-  QString name = toQString(order.id);
-  for (QChar& each : name) {
-    if (!each.isLetterOrNumber() && each != QLatin1Char('-') && each != QLatin1Char('_')) {
-      each = QLatin1Char('-');
-    }
-  }
-  return name + QStringLiteral(".order.json");
-}
 
 }  // namespace
 
@@ -76,8 +65,9 @@ bool DeskWindow::Parts::saveOrderAs() {
   if (!order) {
     return false;
   }
-  const QString file = askWhereToSave(tr("Save the order"), fileNameFor(*order),
-                                      tr("Orders (*.order.json)"), QStringLiteral(".order.json"));
+  const QString file =
+      askWhereToSave(tr("Save the order"), fileNameFor(order->id, QStringLiteral(".order.json")),
+                     tr("Orders (*.order.json)"), QStringLiteral(".order.json"));
   if (file.isEmpty()) {
     return false;
   }
@@ -142,7 +132,7 @@ void DeskWindow::Parts::showMerged() {
 
 void DeskWindow::Parts::decideConflicts() {
   if (conflictsWindow_ == nullptr) {
-    conflictsWindow_ = new ConflictsWindow(&window_);
+    conflictsWindow_ = new ConflictsWindow(settings_, &window_);
     QObject::connect(conflictsWindow_, &ConflictsWindow::decided, &document_,
                      qOverload<const std::map<std::string, MergeSide>&>(&Document::takeTheirs));
   }

@@ -4,7 +4,6 @@
 #include <QApplication>
 #include <QClipboard>
 #include <QDir>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QStatusBar>
 
@@ -12,6 +11,7 @@
 #include "creaseline/catalogue/order_library.h"
 #include "creaseline/planning/report.h"
 #include "desk/desk_parts.h"
+#include "desk/file_questions.h"
 #include "desk/text.h"
 
 namespace creaseline {
@@ -53,11 +53,7 @@ QString DeskWindow::Parts::proposed(const QString& fileName) const {
 // Empty if the user thinks better of it.
 QString DeskWindow::Parts::askWhereToSave(const QString& title, const QString& fileName,
                                           const QString& filter, const QString& ending) {
-  QString file = QFileDialog::getSaveFileName(&window_, title, proposed(fileName), filter);
-  if (!file.isEmpty() && !file.endsWith(QStringLiteral(".json"), Qt::CaseInsensitive)) {
-    file += ending;
-  }
-  return file;
+  return desk::askWhereToSave(&window_, title, proposed(fileName), filter, ending);
 }
 
 void DeskWindow::Parts::connectOrders() {
@@ -79,9 +75,7 @@ void DeskWindow::Parts::findOrder() {
         ordersWindow_, &OrdersWindow::chosen, &window_,
         [this](const std::filesystem::path& file, OrdersWindow::Use use) { useOrder(file, use); });
   }
-  ordersWindow_->show();
-  ordersWindow_->raise();
-  ordersWindow_->activateWindow();
+  ordersWindow_->present();
   ordersWindow_->lookIn(QFileInfo(proposed(QStringLiteral("any"))).absolutePath());
 }
 
@@ -153,7 +147,7 @@ void DeskWindow::Parts::savePattern() {
   }
   const Order pattern = orderTemplate(*order, order->id + toUtf8(kPatternEnding));
   const QString file = askWhereToSave(tr("Save a pattern for orders"),
-                                      toQString(pattern.id) + QStringLiteral(".order.json"),
+                                      fileNameFor(pattern.id, QStringLiteral(".order.json")),
                                       tr("Orders (*.order.json)"), QStringLiteral(".order.json"));
   if (file.isEmpty()) {
     return;
@@ -186,7 +180,7 @@ void DeskWindow::Parts::exportPlan() {
     return;
   }
   const QString file = askWhereToSave(
-      tr("Export the plan"), toQString(planned->order()->id) + QStringLiteral(".plan.json"),
+      tr("Export the plan"), fileNameFor(planned->order()->id, QStringLiteral(".plan.json")),
       tr("Plans (*.plan.json)"), QStringLiteral(".plan.json"));
   if (file.isEmpty()) {
     return;

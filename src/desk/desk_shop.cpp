@@ -31,9 +31,7 @@ void DeskWindow::Parts::showShop() {
     QObject::connect(shopWindow_, &ShopWindow::saveRequested, &window_, [this] { saveShop(); });
     QObject::connect(shopWindow_, &ShopWindow::saveAsRequested, &window_, [this] { saveShopAs(); });
   }
-  shopWindow_->show();
-  shopWindow_->raise();
-  shopWindow_->activateWindow();
+  shopWindow_->present();
 }
 
 void DeskWindow::Parts::startShop() {

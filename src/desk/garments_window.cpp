@@ -11,6 +11,7 @@
 
 #include "creaseline/base/file.h"
 #include "desk/chart_import_dialog.h"
+#include "desk/file_questions.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
@@ -82,18 +83,16 @@ void GarmentsWindow::addFresh() {
 }
 
 void GarmentsWindow::addFromFile() {
-  const QString file = QFileDialog::getOpenFileName(
-      this, tr("Add a garment"), folder(), tr("Garments (*.blank.json);;JSON files (*.json)"));
-  if (file.isEmpty()) {
-    return;
-  }
   try {
-    const Loaded<Blank> loaded = loadBlank(toPath(file), planned()->rules());
-    // One whose id the order has already is taken up as a copy, which its file is not.
-    if (document().orderInHand()->blank(loaded.value.id) == nullptr) {
-      document().referTo(loaded.original);
+    const auto loaded = askForGarment(this, folder(), planned()->rules());
+    if (!loaded) {
+      return;
     }
-    if (edit(edits().addCopyOf(loaded.value))) {
+    // One whose id the order has already is taken up as a copy, which its file is not.
+    if (document().orderInHand()->blank(loaded->value.id) == nullptr) {
+      document().referTo(loaded->original);
+    }
+    if (edit(edits().addCopyOf(loaded->value))) {
       chooseEntry(static_cast<int>(planned()->order()->blanks.size()) - 1);
     }
   } catch (const InputError& error) {

@@ -2,17 +2,16 @@
 #include "desk/library_window.h"
 
 #include <QDir>
-#include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QKeyEvent>
 #include <QLineEdit>
 #include <QScopedValueRollback>
-#include <QScreen>
 #include <QShortcut>
+#include <QShowEvent>
 #include <utility>
 
 #include "desk/edit_commands.h"
+#include "desk/file_questions.h"
 #include "desk/text.h"
 #include "desk/theme.h"
 
@@ -28,14 +27,11 @@ constexpr int kRowRoom = 8;
 
 LibraryWindow::LibraryWindow(const QString& name, Words words, Settings& settings,
                              Document& document, QWidget* parent)
-    : QDialog(parent),
+    : SideWindow(name, kFirstSize, settings, parent),
       name_(name),
       words_(std::move(words)),
-      settings_(settings),
       document_(document) {
-  setObjectName(name_);
   setWindowTitle(QString(words_.title).remove(QLatin1Char('&')));
-  setWindowFlag(Qt::WindowMaximizeButtonHint);
   message_ = new MessageBar(this);
   message_->setObjectName(name_ + QStringLiteral("Message"));
   splitter_ = new QSplitter(this);
@@ -130,19 +126,7 @@ void LibraryWindow::setForm(QWidget* form) {
   splitter_->addWidget(right);
   splitter_->setStretchFactor(0, 0);
   splitter_->setStretchFactor(1, 1);
-  resize(kFirstSize.boundedTo(screen()->availableSize() - QSize(40, 60)));
-  restoreGeometry(settings_.geometryOf(name_));
-  splitter_->restoreState(settings_.splitterState(splitter_->objectName()));
-}
-
-void LibraryWindow::present() {
-  const bool fresh = !isVisible();
-  show();
-  raise();
-  activateWindow();
-  if (fresh) {
-    list_->setFocus(Qt::OtherFocusReason);
-  }
+  splitter_->restoreState(settings().splitterState(splitter_->objectName()));
 }
 
 void LibraryWindow::chooseEntry(int row) {
@@ -167,22 +151,10 @@ QString LibraryWindow::folder() const {
 std::optional<std::filesystem::path> LibraryWindow::askForFile(const QString& title,
                                                                const QString& id,
                                                                const QString& ending) {
-  QString name = id;
-  for (QChar& each : name) {
-    if (!each.isLetterOrNumber() && each != QLatin1Char('-') && each != QLatin1Char('_')) {
-      each = QLatin1Char('-');
-    }
-  }
-  QString file =
-      QFileDialog::getSaveFileName(this, title, QDir(folder()).absoluteFilePath(name + ending),
-                                   tr("JSON files (*%1)").arg(ending));
-  if (file.isEmpty()) {
-    return std::nullopt;
-  }
-  if (!file.endsWith(QStringLiteral(".json"), Qt::CaseInsensitive)) {
-    file += ending;
-  }
-  return toPath(file);
+  const QString file =
+      askWhereToSave(this, title, QDir(folder()).absoluteFilePath(fileNameFor(toUtf8(id), ending)),
+                     tr("JSON files (*%1)").arg(ending), ending);
+  return file.isEmpty() ? std::nullopt : std::optional(toPath(file));
 }
 
 // ---- Following the document --------------------------------------------------------------------
@@ -249,11 +221,11 @@ bool LibraryWindow::event(QEvent* event) {
   if (event->type() == QEvent::WindowDeactivate) {
     finishTyping();
   }
-  return QDialog::event(event);
+  return SideWindow::event(event);
 }
 
 void LibraryWindow::changeEvent(QEvent* event) {
-  QDialog::changeEvent(event);
+  SideWindow::changeEvent(event);
   // Notes and problems have colours of their own.
   if (event->type() == QEvent::PaletteChange && form_ != nullptr) {
     shown_.reset();
@@ -262,25 +234,16 @@ void LibraryWindow::changeEvent(QEvent* event) {
 }
 
 void LibraryWindow::showEvent(QShowEvent* event) {
-  QDialog::showEvent(event);
+  SideWindow::showEvent(event);
   refresh();
+  if (!event->spontaneous()) {
+    list_->setFocus(Qt::OtherFocusReason);
+  }
 }
 
 void LibraryWindow::hideEvent(QHideEvent* event) {
-  QDialog::hideEvent(event);
-  if (!event->spontaneous()) {
-    settings_.setGeometryOf(name_, saveGeometry());
-    settings_.setSplitterState(splitter_->objectName(), splitter_->saveState());
-  }
-}
-
-void LibraryWindow::keyPressEvent(QKeyEvent* event) {
-  // Enter ends the typing in a field and does no more.
-  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-    event->accept();
-    return;
-  }
-  QDialog::keyPressEvent(event);
+  SideWindow::hideEvent(event);
+  settings().setSplitterState(splitter_->objectName(), splitter_->saveState());
 }
 
 }  // namespace creaseline::desk

@@ -3,7 +3,6 @@
 // the message, saving to a file of an entry's own, following the document, and their place.
 #pragma once
 
-#include <QDialog>
 #include <QLabel>
 #include <QListWidget>
 #include <QMenu>
@@ -16,11 +15,11 @@
 #include "desk/document.h"
 #include "desk/message_bar.h"
 #include "desk/order_edits.h"
-#include "desk/settings.h"
+#include "desk/side_window.h"
 
 namespace creaseline::desk {
 
-class LibraryWindow : public QDialog {
+class LibraryWindow : public SideWindow {
   Q_OBJECT
 
  public:
@@ -37,8 +36,6 @@ class LibraryWindow : public QDialog {
   LibraryWindow(const QString& name, Words words, Settings& settings, Document& document,
                 QWidget* parent);
 
-  // Opens it, or brings it to the front.
-  void present();
   void chooseEntry(int row);
   void addNew() { addFresh(); }
   [[nodiscard]] int entry() const { return list_->currentRow(); }
@@ -75,7 +72,6 @@ class LibraryWindow : public QDialog {
   void changeEvent(QEvent* event) override;
   void showEvent(QShowEvent* event) override;
   void hideEvent(QHideEvent* event) override;
-  void keyPressEvent(QKeyEvent* event) override;
 
  private:
   QWidget* buildList();
@@ -87,7 +83,6 @@ class LibraryWindow : public QDialog {
 
   QString name_;
   Words words_;
-  Settings& settings_;
   Document& document_;
   MessageBar* message_ = nullptr;
   QSplitter* splitter_ = nullptr;

@@ -20,17 +20,12 @@ constexpr int kTypingMs = 150;
 }  // namespace
 
 OrdersWindow::OrdersWindow(Settings& settings, QWidget* parent)
-    : QWidget(parent, Qt::Window), settings_(settings) {
-  setObjectName(QStringLiteral("ordersWindow"));
+    : SideWindow(QStringLiteral("ordersWindow"), kFirstSize, settings, parent) {
   setWindowTitle(tr("Find an order"));
   typing_.setSingleShot(true);
   typing_.setInterval(kTypingMs);
   connect(&typing_, &QTimer::timeout, this, &OrdersWindow::search);
   build();
-  resize(kFirstSize);
-  if (const QByteArray place = settings_.geometryOf(objectName()); !place.isEmpty()) {
-    restoreGeometry(place);
-  }
 }
 
 OrdersWindow::~OrdersWindow() = default;
@@ -154,22 +149,9 @@ void OrdersWindow::updateEnabled() {
 }
 
 void OrdersWindow::showEvent(QShowEvent* event) {
-  QWidget::showEvent(event);
+  SideWindow::showEvent(event);
   words_->setFocus();
   words_->selectAll();
-}
-
-void OrdersWindow::hideEvent(QHideEvent* event) {
-  settings_.setGeometryOf(objectName(), saveGeometry());
-  QWidget::hideEvent(event);
-}
-
-void OrdersWindow::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Escape) {
-    close();
-    return;
-  }
-  QWidget::keyPressEvent(event);
 }
 
 // While one types, the arrows go along the list and Enter opens, as from the list itself.
@@ -189,7 +171,7 @@ bool OrdersWindow::eventFilter(QObject* watched, QEvent* event) {
       return true;
     }
   }
-  return QWidget::eventFilter(watched, event);
+  return SideWindow::eventFilter(watched, event);
 }
 
 }  // namespace creaseline::desk

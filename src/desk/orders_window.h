@@ -8,16 +8,15 @@
 #include <QPushButton>
 #include <QTableView>
 #include <QTimer>
-#include <QWidget>
 #include <filesystem>
 
 #include "desk/latest_job.h"
 #include "desk/order_list_model.h"
-#include "desk/settings.h"
+#include "desk/side_window.h"
 
 namespace creaseline::desk {
 
-class OrdersWindow : public QWidget {
+class OrdersWindow : public SideWindow {
   Q_OBJECT
 
  public:
@@ -34,8 +33,6 @@ class OrdersWindow : public QWidget {
 
  protected:
   void showEvent(QShowEvent* event) override;
-  void hideEvent(QHideEvent* event) override;
-  void keyPressEvent(QKeyEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
@@ -45,7 +42,6 @@ class OrdersWindow : public QWidget {
   void choose(Use use);
   void updateEnabled();
 
-  Settings& settings_;
   QString folder_;
   OrderListModel model_;
   LatestJob search_{*this};

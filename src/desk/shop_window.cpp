@@ -3,7 +3,6 @@
 
 #include <QAction>
 #include <QDir>
-#include <QKeyEvent>
 #include <QScrollArea>
 #include <QVBoxLayout>
 #include <utility>
@@ -21,16 +20,10 @@ constexpr QSize kFirstSize{780, 680};
 
 ShopWindow::ShopWindow(Document& document, std::shared_ptr<const Rules> rules, Settings& settings,
                        QWidget* parent)
-    : QWidget(parent, Qt::Window),
+    : SideWindow(QStringLiteral("shopWindow"), kFirstSize, settings, parent),
       document_(document),
-      rules_(std::move(rules)),
-      settings_(settings) {
-  setObjectName(QStringLiteral("shopWindow"));
+      rules_(std::move(rules)) {
   build();
-  resize(kFirstSize);
-  if (const QByteArray place = settings_.geometryOf(objectName()); !place.isEmpty()) {
-    restoreGeometry(place);
-  }
   connect(&document_, &Document::shopEdited, this, &ShopWindow::showShop);
   connect(&document_, &Document::unitsChanged, this, &ShopWindow::showShop);
   connect(&document_, &Document::filesChanged, this, &ShopWindow::showState);
@@ -148,19 +141,6 @@ void ShopWindow::showState() {
   effect_->setText(tr("The order with this shop: %1, %2")
                        .arg(tr("%n stop(s)", nullptr, plan->counts.stops),
                             tr("%n watch(es)", nullptr, plan->counts.watches)));
-}
-
-void ShopWindow::hideEvent(QHideEvent* event) {
-  settings_.setGeometryOf(objectName(), saveGeometry());
-  QWidget::hideEvent(event);
-}
-
-void ShopWindow::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Escape) {
-    close();
-    return;
-  }
-  QWidget::keyPressEvent(event);
 }
 
 }  // namespace creaseline::desk

@@ -6,16 +6,16 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QTabWidget>
-#include <QWidget>
 #include <vector>
 
 #include "desk/document.h"
 #include "desk/entry_page.h"
 #include "desk/shop_forms.h"
+#include "desk/side_window.h"
 
 namespace creaseline::desk {
 
-class ShopWindow : public QWidget {
+class ShopWindow : public SideWindow {
   Q_OBJECT
 
  public:
@@ -28,10 +28,6 @@ class ShopWindow : public QWidget {
   void saveRequested();
   void saveAsRequested();
 
- protected:
-  void hideEvent(QHideEvent* event) override;
-  void keyPressEvent(QKeyEvent* event) override;
-
  private:
   void addPage(ShopList list, ShopForm* form, const QString& title, const QString& words,
                const QString& empty);
@@ -42,7 +38,6 @@ class ShopWindow : public QWidget {
 
   Document& document_;
   std::shared_ptr<const Rules> rules_;
-  Settings& settings_;
   QTabWidget* tabs_ = nullptr;
   ShopForm* head_ = nullptr;
   std::vector<EntryPage*> pages_;

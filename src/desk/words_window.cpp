@@ -26,8 +26,8 @@ bool isMeant(const TradeWord& word, const QString& text) {
 }  // namespace
 
 WordsWindow::WordsWindow(std::vector<TradeWord> words, Settings& settings, QWidget* parent)
-    : QWidget(parent, Qt::Window), words_(std::move(words)), settings_(settings) {
-  setObjectName(QStringLiteral("wordsWindow"));
+    : SideWindow(QStringLiteral("wordsWindow"), kFirstSize, settings, parent),
+      words_(std::move(words)) {
   setWindowTitle(tr("Words of the trade"));
   auto* layout = new QVBoxLayout(this);
   search_ = new QLineEdit(this);
@@ -56,10 +56,6 @@ WordsWindow::WordsWindow(std::vector<TradeWord> words, Settings& settings, QWidg
   connect(search_, &QLineEdit::textChanged, this, &WordsWindow::narrow);
   connect(list_, &QListWidget::currentRowChanged, this, &WordsWindow::showMeaning);
   list_->setCurrentRow(0);
-  resize(kFirstSize);
-  if (const QByteArray place = settings_.geometryOf(objectName()); !place.isEmpty()) {
-    restoreGeometry(place);
-  }
 }
 
 void WordsWindow::choose(std::size_t word) {
@@ -100,29 +96,22 @@ void WordsWindow::showMeaning() {
 }
 
 void WordsWindow::showEvent(QShowEvent* event) {
-  QWidget::showEvent(event);
+  SideWindow::showEvent(event);
   search_->setFocus();
-}
-
-void WordsWindow::hideEvent(QHideEvent* event) {
-  settings_.setGeometryOf(objectName(), saveGeometry());
-  QWidget::hideEvent(event);
 }
 
 void WordsWindow::keyPressEvent(QKeyEvent* event) {
   const int by = event->key() == Qt::Key_Down ? 1 : event->key() == Qt::Key_Up ? -1 : 0;
-  if (event->key() == Qt::Key_Escape) {
-    close();
-  } else if (by != 0) {
-    // From the search, too, the arrows go along the words that are left.
-    for (int row = list_->currentRow() + by; row >= 0 && row < list_->count(); row += by) {
-      if (!list_->item(row)->isHidden()) {
-        list_->setCurrentRow(row);
-        break;
-      }
+  if (by == 0) {
+    SideWindow::keyPressEvent(event);
+    return;
+  }
+  // From the search, too, the arrows go along the words that are left.
+  for (int row = list_->currentRow() + by; row >= 0 && row < list_->count(); row += by) {
+    if (!list_->item(row)->isHidden()) {
+      list_->setCurrentRow(row);
+      break;
     }
-  } else {
-    QWidget::keyPressEvent(event);
   }
 }
 

@@ -5,15 +5,14 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
-#include <QWidget>
 #include <vector>
 
 #include "creaseline/catalogue/trade_words.h"
-#include "desk/settings.h"
+#include "desk/side_window.h"
 
 namespace creaseline::desk {
 
-class WordsWindow : public QWidget {
+class WordsWindow : public SideWindow {
   Q_OBJECT
 
  public:
@@ -23,7 +22,6 @@ class WordsWindow : public QWidget {
 
  protected:
   void showEvent(QShowEvent* event) override;
-  void hideEvent(QHideEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
@@ -31,7 +29,6 @@ class WordsWindow : public QWidget {
   void showMeaning();
 
   std::vector<TradeWord> words_;
-  Settings& settings_;
   QLineEdit* search_ = nullptr;
   QListWidget* list_ = nullptr;
   QLabel* meaning_ = nullptr;

@@ -2,7 +2,6 @@
 #include "desk/work_window.h"
 
 #include <QHBoxLayout>
-#include <QKeyEvent>
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <utility>
@@ -31,14 +30,9 @@ QTextBrowser* reader(const char* name, const QString& words, QWidget* parent) {
 }  // namespace
 
 WorkWindow::WorkWindow(Settings& settings, QWidget* parent)
-    : QWidget(parent, Qt::Window), settings_(settings) {
-  setObjectName(QStringLiteral("workWindow"));
+    : SideWindow(QStringLiteral("workWindow"), kFirstSize, settings, parent) {
   setWindowTitle(tr("Runs and materials"));
   build();
-  resize(kFirstSize);
-  if (const QByteArray place = settings_.geometryOf(objectName()); !place.isEmpty()) {
-    restoreGeometry(place);
-  }
 }
 
 WorkWindow::~WorkWindow() = default;
@@ -158,25 +152,12 @@ void WorkWindow::showRun(int run) {
 }
 
 void WorkWindow::showEvent(QShowEvent* event) {
-  QWidget::showEvent(event);
+  SideWindow::showEvent(event);
   workOut();
 }
 
-void WorkWindow::hideEvent(QHideEvent* event) {
-  settings_.setGeometryOf(objectName(), saveGeometry());
-  QWidget::hideEvent(event);
-}
-
-void WorkWindow::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Escape) {
-    close();
-    return;
-  }
-  QWidget::keyPressEvent(event);
-}
-
 void WorkWindow::changeEvent(QEvent* event) {
-  QWidget::changeEvent(event);
+  SideWindow::changeEvent(event);
   if (event->type() == QEvent::PaletteChange && work_) {
     showWork();
   }

@@ -6,7 +6,6 @@
 #include <QLabel>
 #include <QListWidget>
 #include <QTextBrowser>
-#include <QWidget>
 #include <memory>
 #include <optional>
 
@@ -15,11 +14,11 @@
 #include "desk/latest_job.h"
 #include "desk/needle_chart.h"
 #include "desk/planned_order.h"
-#include "desk/settings.h"
+#include "desk/side_window.h"
 
 namespace creaseline::desk {
 
-class WorkWindow : public QWidget {
+class WorkWindow : public SideWindow {
   Q_OBJECT
 
  public:
@@ -31,8 +30,6 @@ class WorkWindow : public QWidget {
 
  protected:
   void showEvent(QShowEvent* event) override;
-  void hideEvent(QHideEvent* event) override;
-  void keyPressEvent(QKeyEvent* event) override;
   void changeEvent(QEvent* event) override;
 
  private:
@@ -49,7 +46,6 @@ class WorkWindow : public QWidget {
   void showWork();
   void showRun(int run);
 
-  Settings& settings_;
   std::shared_ptr<const PlannedOrder> planned_;
   LatestJob job_{*this};
   std::optional<Work> work_;
