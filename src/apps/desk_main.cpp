@@ -11,6 +11,7 @@
 #include "creaseline/base/error.h"
 #include "creaseline/catalogue/load.h"
 #include "creaseline/desk/desk_language.h"
+#include "creaseline/desk/desk_rules.h"
 #include "creaseline/desk/desk_window.h"
 
 namespace {
@@ -35,7 +36,8 @@ int refuse(const creaseline::InputError& error) {
 }  // namespace
 
 int main(int count, char** words) {
-  const QApplication application(count, words);
+  QApplication application(count, words);
+  creaseline::DeskWindow::readFontsAhead();
   QApplication::setApplicationName(QStringLiteral("creaseline"));
   QApplication::setApplicationDisplayName(QStringLiteral("Creaseline"));
   QApplication::setApplicationVersion(QStringLiteral(CREASELINE_VERSION));
@@ -57,7 +59,10 @@ int main(int count, char** words) {
     const std::filesystem::path resources =
         creaseline::findResources(pathOf(QApplication::applicationFilePath()));
     language.readPhrases(resources);
-    creaseline::DeskWindow window(creaseline::loadRules(resources), resources, settingsFile());
+    const auto rules = creaseline::DeskRules::read(
+        resources, application,
+        [](const creaseline::InputError& error) { QApplication::exit(refuse(error)); });
+    creaseline::DeskWindow window(rules, resources, settingsFile());
     for (const QString& file : parser.positionalArguments()) {
       window.openFile(pathOf(file));
     }

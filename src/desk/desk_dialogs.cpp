@@ -60,12 +60,13 @@ std::optional<bool> DeskWindow::Parts::askWhetherToSave(const QString& name,
 
 bool DeskWindow::Parts::mayLeaveOrder() {
   finishTyping();
+  document_.finishSaving();
   if (!document_.modified()) {
     return true;
   }
   const auto save = askWhetherToSave(QStringLiteral("leaveOrder"),
                                      tr("The order has changes that are not saved. Save them?"));
-  return save && (!*save || saveOrder());
+  return save && (!*save || saveOrder(Wait::ForDisk));
 }
 
 void DeskWindow::Parts::askForOrder() {
@@ -119,18 +120,23 @@ void DeskWindow::Parts::showWork() {
 }
 
 // Without them the desk works as well; it only explains less.
-void DeskWindow::Parts::loadWords() {
+bool DeskWindow::Parts::loadWords() {
   try {
-    words_ = loadTradeWords(resources_);
+    if (words_.empty()) {
+      words_ = loadTradeWords(resources_);
+    }
   } catch (const InputError& error) {
     messageBar_->say(Severity::Note, tr("The words of the trade cannot be shown"),
                      toQString(error.what()));
   }
-  reasonsView_->setWords(words_);
   actions_.showWords->setEnabled(!words_.empty());
+  return !words_.empty();
 }
 
 void DeskWindow::Parts::showWords(std::size_t word) {
+  if (!loadWords()) {
+    return;
+  }
   if (wordsWindow_ == nullptr) {
     wordsWindow_ = new WordsWindow(words_, settings_, &window_);
   }

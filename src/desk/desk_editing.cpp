@@ -11,9 +11,19 @@ namespace creaseline {
 
 using namespace desk;  // NOLINT(google-build-using-namespace): this file is the desk's own
 
-void DeskWindow::Parts::connectEditing() {
+// Of the workspace's own.
+void DeskWindow::Parts::connectForms() {
   QObject::connect(details_, &DetailsPanel::edited, &window_,
                    [this](const OrderEdit& asked) { edit(asked); });
+  QObject::connect(&tablePanel_->canvas(), &TableCanvas::laid, &window_,
+                   [this](const LivePlanner::Spot& spot, const OrderPlacement& asked, bool nudged) {
+                     if (const auto make = edits()) {
+                       edit(make->laid(spot.line, spot.placement, asked, nudged));
+                     }
+                   });
+}
+
+void DeskWindow::Parts::connectEditing() {
   QObject::connect(
       &orderModel_, &OrderModel::quantityAsked, &window_,
       [this](int line, const QString& size, int quantity) {
@@ -55,12 +65,6 @@ void DeskWindow::Parts::connectEditing() {
       edit(make.byRule(spot.line, *spot.placement));
     }
   });
-  QObject::connect(&tablePanel_->canvas(), &TableCanvas::laid, &window_,
-                   [this](const LivePlanner::Spot& spot, const OrderPlacement& asked, bool nudged) {
-                     if (const auto make = edits()) {
-                       edit(make->laid(spot.line, spot.placement, asked, nudged));
-                     }
-                   });
   onSpot(actions_.moveUp, shift(-1));
   onSpot(actions_.moveDown, shift(1));
   for (QMenu* menu : {actions_.addGarment, actions_.addPlace}) {

@@ -24,8 +24,13 @@ constexpr qsizetype kConflictsShown = 4;
 void DeskWindow::Parts::connectFiles() {
   QObject::connect(actions_.newOrder, &QAction::triggered, &window_, [this] { startOrder(); });
   QObject::connect(startPage_, &StartPage::newOrderRequested, &window_, [this] { startOrder(); });
-  QObject::connect(actions_.save, &QAction::triggered, &window_, [this] { saveOrder(); });
-  QObject::connect(actions_.saveAs, &QAction::triggered, &window_, [this] { saveOrderAs(); });
+  QObject::connect(actions_.save, &QAction::triggered, &window_, [this] { saveOrder(Wait::No); });
+  QObject::connect(actions_.saveAs, &QAction::triggered, &window_,
+                   [this] { saveOrderAs(Wait::No); });
+  QObject::connect(&document_, &Document::saved, &window_,
+                   [this](SaveResult result) { told(Saveable::Order, result); });
+  QObject::connect(&document_, &Document::shopSaved, &window_,
+                   [this](SaveResult result) { told(Saveable::Shop, result); });
   QObject::connect(&document_, &Document::modifiedChanged, &window_, [this] { updateEditing(); });
   QObject::connect(&document_, &Document::merged, &window_, [this] { showMerged(); });
   QObject::connect(&recovery_, &Recovery::notKept, &window_, [this](const QString& reason) {
@@ -54,12 +59,16 @@ void DeskWindow::Parts::finishTyping() {
   }
 }
 
-bool DeskWindow::Parts::saveOrder() {
+bool DeskWindow::Parts::saveOrder(Wait wait) {
   finishTyping();
-  return document_.original().file.empty() ? saveOrderAs() : told(document_.save());
+  if (document_.original().file.empty()) {
+    return saveOrderAs(wait);
+  }
+  document_.startSaving();
+  return begun(wait);
 }
 
-bool DeskWindow::Parts::saveOrderAs() {
+bool DeskWindow::Parts::saveOrderAs(Wait wait) {
   finishTyping();
   const auto order = document_.orderInHand();
   if (!order) {
@@ -73,34 +82,49 @@ bool DeskWindow::Parts::saveOrderAs() {
   }
   try {
     // The dialog has asked whether a file that is there may go.
-    return told(document_.saveAs(toPath(file), stampOf(toPath(file))));
+    document_.startSavingAs(toPath(file), stampOf(toPath(file)));
+    return begun(wait);
   } catch (const InputError& error) {
     messageBar_->say(Severity::Stop, tr("The order was not saved"), toQString(error.what()));
     return false;
   }
 }
 
-bool DeskWindow::Parts::told(SaveResult result) {
+bool DeskWindow::Parts::begun(Wait wait) {
+  if (wait == Wait::No) {
+    return true;
+  }
+  document_.finishSaving();
+  return document_.saveResult() == SaveResult::Saved;
+}
+
+void DeskWindow::Parts::told(Saveable what, SaveResult result) {
+  const bool order = what == Saveable::Order;
   switch (result) {
     case SaveResult::Saved:
       window_.statusBar()->showMessage(
-          tr("Saved as %1").arg(QDir::toNativeSeparators(document_.orderFile())), 5000);
+          tr("Saved as %1")
+              .arg(QDir::toNativeSeparators(order ? document_.orderFile() : document_.shopFile())),
+          5000);
       showTitle();
-      return true;
+      return;
     case SaveResult::ChangedOutside:
-      messageBar_->say(Severity::Watch, tr("Not saved yet: somebody else saved this order"),
-                       tr("%1. Both changes are being put together; look at them, then save "
-                          "again.")
-                           .arg(document_.saveProblem()));
-      return false;
+      messageBar_->say(
+          Severity::Watch,
+          order ? tr("Not saved yet: somebody else saved this order")
+                : tr("Not saved yet: somebody else saved this shop"),
+          (order ? tr("%1. Both changes are being put together; look at them, then save again.")
+                 : tr("%1. It is being read again; look at it, then save again."))
+              .arg(document_.saveProblem()));
+      return;
     case SaveResult::NotWritten:
       messageBar_->say(
-          Severity::Stop, tr("The order was not saved"),
+          Severity::Stop, order ? tr("The order was not saved") : tr("The shop was not saved"),
           tr("%1. The file is as it was; save it in another place.").arg(document_.saveProblem()),
-          {{tr("Save &as…"), [this] { saveOrderAs(); }}});
-      return false;
+          {{tr("Save &as…"),
+            [this, order] { order ? saveOrderAs(Wait::No) : saveShopAs(Wait::No); }}});
+      return;
   }
-  return false;
 }
 
 void DeskWindow::Parts::showMerged() {

@@ -29,6 +29,9 @@ void DeskWindow::Parts::connectGuide() {
 }
 
 void DeskWindow::Parts::updateGuide() {
+  if (guide_ == nullptr) {
+    return;
+  }
   const auto shop = document_.shopInHand();
   const auto order = document_.orderInHand();
   // Who has saved an order, or closed the guide, knows the way.

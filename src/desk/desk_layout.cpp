@@ -28,15 +28,30 @@ void DeskWindow::Parts::build() {
   layout->addWidget(messageBar_);
   pages_ = new QStackedWidget(central);
   startPage_ = new StartPage(pages_);
-  workspace_ = buildWorkspace();
-  pages_->addWidget(startPage_);
-  pages_->addWidget(workspace_);
   layout->addWidget(pages_, 1);
   window_.setCentralWidget(central);
   window_.setAcceptDrops(true);
   window_.setWindowIcon(deskIcon(QStringLiteral("desk")));
   buildStatusBar();
   restoreWindowPlace();
+  pages_->addWidget(startPage_);  // last, because it measures texts: the fonts may be there by now
+}
+
+void DeskWindow::Parts::needWorkspace() {
+  if (workspace_ != nullptr) {
+    return;
+  }
+  workspace_ = buildWorkspace();
+  pages_->addWidget(workspace_);
+  for (QSplitter* splitter : splitters_) {
+    const QByteArray state = settings_.splitterState(splitter->objectName());
+    if (!state.isEmpty()) {
+      splitter->restoreState(state);
+    }
+  }
+  connectWorkspace();
+  showPlanned();
+  updateGuide();
 }
 
 QWidget* DeskWindow::Parts::pane(const QString& heading, QWidget* content, QWidget* parent) {
@@ -198,12 +213,6 @@ void DeskWindow::Parts::restoreWindowPlace() {
   const QByteArray geometry = settings_.windowGeometry();
   if (!geometry.isEmpty()) {
     window_.restoreGeometry(geometry);
-  }
-  for (QSplitter* splitter : splitters_) {
-    const QByteArray state = settings_.splitterState(splitter->objectName());
-    if (!state.isEmpty()) {
-      splitter->restoreState(state);
-    }
   }
 }
 

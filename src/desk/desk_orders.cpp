@@ -95,7 +95,7 @@ void DeskWindow::Parts::useOrder(const std::filesystem::path& file, OrdersWindow
     return;
   }
   try {
-    const Loaded<Order> loaded = loadOrderDraft(file, *rules_);
+    const Loaded<Order> loaded = loadOrderDraft(file, *rules_.get());
     QString last = toQString(loaded.value.id);
     if (last.endsWith(kPatternEnding)) {
       last.chop(kPatternEnding.size());
@@ -124,7 +124,7 @@ void DeskWindow::Parts::duplicateOrder() {
 }
 
 DeskWindow& DeskWindow::Parts::newWindow() {
-  auto* window = new DeskWindow(*rules_, resources_, settings_.file());
+  auto* window = new DeskWindow(rules_, resources_, settings_.file());
   window->setAttribute(Qt::WA_DeleteOnClose);
   window->resize(window_.size());
   if (!document_.shopFile().isEmpty()) {

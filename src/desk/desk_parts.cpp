@@ -19,13 +19,13 @@ constexpr int kBusyDelayMs = 200;
 
 }  // namespace
 
-DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem::path& resources,
-                         const QString& settingsFile)
+DeskWindow::Parts::Parts(DeskWindow& window, const DeskRules& rules,
+                         const std::filesystem::path& resources, const QString& settingsFile)
     : window_(window),
       resources_(resources),
       settings_(settingsFile),
       language_(settingsFile),
-      rules_(std::make_shared<const Rules>(std::move(rules))),
+      rules_(rules),
       document_(rules_, settings_),
       actions_(window, document_.undoStack()),
       recovery_(QFileInfo(settingsFile).absolutePath() + QStringLiteral("/recovery"), document_),
@@ -35,20 +35,18 @@ DeskWindow::Parts::Parts(DeskWindow& window, Rules rules, const std::filesystem:
   busyDelay_.setSingleShot(true);
   busyDelay_.setInterval(kBusyDelayMs);
   connectActions();
-  connectViews();
+  connectStartPage();
   connectDocument();
   connectOutput();
   connectFiles();
   connectEditing();
   connectShop();
   connectOrders();
-  connectGuide();
-  library_.connectActions(*actions_.garments, *actions_.designs, [this] { saveOrder(); });
+  library_.connectActions(*actions_.garments, *actions_.designs, [this] { saveOrder(Wait::No); });
   actions_.showUnits(document_.units());
   actions_.showLanguage(settings_.language());
   fillRecent();
   showPlanned();
-  updateGuide();
   offerLeftWork();
 }
 
@@ -67,10 +65,30 @@ void DeskWindow::Parts::connectActions() {
                    [this] { showSheets(SheetsDialog::Purpose::Print); });
   QObject::connect(actions_.reload, &QAction::triggered, &document_, &Document::reload);
   QObject::connect(actions_.quit, &QAction::triggered, &window_, &QWidget::close);
+  const auto chooseUnits = [this] { document_.setUnits(actions_.chosenUnits(document_.units())); };
+  QObject::connect(actions_.lengthUnits, &QActionGroup::triggered, &document_, chooseUnits);
+  QObject::connect(actions_.rulerMarks, &QActionGroup::triggered, &document_, chooseUnits);
+  QObject::connect(actions_.languages, &QActionGroup::triggered, &window_,
+                   [this] { chooseLanguage(actions_.chosenLanguage()); });
+  QObject::connect(actions_.showWords, &QAction::triggered, &window_, [this] { showWords(0); });
+  QObject::connect(&selection_, &Selection::changed, &window_, [this] { showSelection(); });
+}
+
+void DeskWindow::Parts::connectStartPage() {
+  QObject::connect(startPage_, &StartPage::openOrderRequested, &window_, [this] { askForOrder(); });
+  QObject::connect(startPage_, &StartPage::openShopRequested, &window_, [this] { askForShop(); });
+  QObject::connect(startPage_, &StartPage::newShopRequested, &window_, [this] { startShop(); });
+  QObject::connect(startPage_, &StartPage::openDemoRequested, &window_, [this] { openDemo(); });
+  QObject::connect(startPage_, &StartPage::openRecentRequested, &window_,
+                   [this](const QString& file) { openOrder(toPath(file)); });
+}
+
+void DeskWindow::Parts::connectWorkspace() {
   TableCanvas& canvas = tablePanel_->canvas();
   QObject::connect(actions_.zoomIn, &QAction::triggered, &canvas, &TableCanvas::zoomIn);
   QObject::connect(actions_.zoomOut, &QAction::triggered, &canvas, &TableCanvas::zoomOut);
   QObject::connect(actions_.fit, &QAction::triggered, &canvas, &TableCanvas::fit);
+  QObject::connect(&document_, &Document::staleChanged, &canvas, &TableCanvas::setStale);
   const auto goTo = [](QAction* action, QWidget* target) {
     QObject::connect(action, &QAction::triggered, target,
                      [target] { target->setFocus(Qt::ShortcutFocusReason); });
@@ -81,31 +99,19 @@ void DeskWindow::Parts::connectActions() {
   goTo(actions_.goToReasons, reasonsView_);
   goTo(actions_.goToDetails, details_);
   goTo(actions_.goToFindings, findingsPanel_->findChild<QListView*>());
-  const auto chooseUnits = [this] { document_.setUnits(actions_.chosenUnits(document_.units())); };
-  QObject::connect(actions_.lengthUnits, &QActionGroup::triggered, &document_, chooseUnits);
-  QObject::connect(actions_.rulerMarks, &QActionGroup::triggered, &document_, chooseUnits);
-  QObject::connect(actions_.languages, &QActionGroup::triggered, &window_,
-                   [this] { chooseLanguage(actions_.chosenLanguage()); });
-}
-
-void DeskWindow::Parts::connectViews() {
-  QObject::connect(startPage_, &StartPage::openOrderRequested, &window_, [this] { askForOrder(); });
-  QObject::connect(startPage_, &StartPage::openShopRequested, &window_, [this] { askForShop(); });
-  QObject::connect(startPage_, &StartPage::newShopRequested, &window_, [this] { startShop(); });
-  QObject::connect(startPage_, &StartPage::openDemoRequested, &window_, [this] { openDemo(); });
-  QObject::connect(startPage_, &StartPage::openRecentRequested, &window_,
-                   [this](const QString& file) { openOrder(toPath(file)); });
-  loadWords();
+  if (loadWords()) {
+    reasonsView_->setWords(words_);
+  }
   QObject::connect(reasonsView_, &ReasonsView::wordAsked, &window_,
                    [this](std::size_t word) { showWords(word); });
-  QObject::connect(actions_.showWords, &QAction::triggered, &window_, [this] { showWords(0); });
-  QObject::connect(&selection_, &Selection::changed, &window_, [this] { showSelection(); });
   QObject::connect(findingsPanel_, &FindingsPanel::jumpRequested, &window_,
                    [this](const Finding& finding) { jumpTo(finding); });
   QObject::connect(findingsPanel_, &FindingsPanel::remedyRequested, &window_,
                    [this](const Finding& finding, const Remedy& remedy) {
                      applyRemedy(document_, finding, remedy);
                    });
+  connectForms();
+  connectGuide();
 }
 
 void DeskWindow::Parts::connectDocument() {
@@ -119,10 +125,7 @@ void DeskWindow::Parts::connectDocument() {
   on(&Document::busyChanged, &Parts::showBusy);
   QObject::connect(&document_, &Document::unitsChanged, &window_,
                    [this] { actions_.showUnits(document_.units()); });
-  QObject::connect(&document_, &Document::staleChanged, &window_, [this](bool stale) {
-    tablePanel_->canvas().setStale(stale);
-    updateEnabled();
-  });
+  QObject::connect(&document_, &Document::staleChanged, &window_, [this] { updateEnabled(); });
   const auto progressed = [this](double share) {
     progress_->setValue(static_cast<int>(share * 100.0));
   };
@@ -145,6 +148,7 @@ void DeskWindow::Parts::connectDocument() {
 void DeskWindow::Parts::openOrder(const std::filesystem::path& file) {
   if (mayLeaveOrder()) {
     document_.openOrder(file);
+    needWorkspace();  // while the file is being read
   }
 }
 
@@ -155,9 +159,14 @@ void DeskWindow::Parts::openShop(const std::filesystem::path& file) {
 }
 
 void DeskWindow::Parts::showPlanned() {
+  if (atWork()) {
+    needWorkspace();
+  }
   const auto planned = document_.planned();
   orderModel_.setPlanned(planned);
-  findingsPanel_->setPlanned(planned);
+  if (workspace_ != nullptr) {
+    findingsPanel_->setPlanned(planned);
+  }
   if (workWindow_ != nullptr) {
     workWindow_->setPlanned(planned);
   }
@@ -169,6 +178,9 @@ void DeskWindow::Parts::showPlanned() {
 }
 
 void DeskWindow::Parts::showSelection() {
+  if (workspace_ == nullptr) {
+    return;
+  }
   const auto planned = document_.planned();
   details_->show(planned, selection_.spot());
   updateEditing();
@@ -186,10 +198,20 @@ void DeskWindow::Parts::showPage() {
   const bool hasOrder = planned->order() != nullptr;
   const bool hasShop = planned->shop() != nullptr;
   startPage_->showState(hasOrder, hasShop, demo().has_value(), settings_.recentOrders());
-  // An order can be worked at as soon as it is there; without a shop it is the shop that is asked
-  // for, unless somebody has begun to write the order here.
-  const bool atWork = planned->plan() != nullptr || (hasOrder && (hasShop || document_.modified()));
-  pages_->setCurrentWidget(atWork ? workspace_ : static_cast<QWidget*>(startPage_));
+  if (atWork()) {
+    needWorkspace();
+    pages_->setCurrentWidget(workspace_);
+  } else {
+    pages_->setCurrentWidget(startPage_);
+  }
+}
+
+// An order can be worked at as soon as it is there; without a shop it is the shop that is asked
+// for, unless somebody has begun to write the order here.
+bool DeskWindow::Parts::atWork() const {
+  const auto planned = document_.planned();
+  return planned->plan() != nullptr ||
+         (planned->order() != nullptr && (planned->shop() != nullptr || document_.modified()));
 }
 
 void DeskWindow::Parts::showTitle() {
@@ -202,6 +224,9 @@ void DeskWindow::Parts::showTitle() {
                            .arg(toQString(order->id), toQString(order->title))
                            .trimmed();
   window_.setWindowTitle(tr("%1[*] - Creaseline").arg(name));
+  if (workspace_ == nullptr) {
+    return;
+  }
   orderTitle_->setText(name);
   QStringList detail;
   if (!order->customer.empty()) {
@@ -330,7 +355,9 @@ void DeskWindow::Parts::updateEnabled() {
         actions_.goToSizes, actions_.goToReasons, actions_.goToFindings, actions_.goToDetails}) {
     action->setEnabled(planned);
   }
-  findingsPanel_->setRemediesEnabled(current);
+  if (workspace_ != nullptr) {
+    findingsPanel_->setRemediesEnabled(current);
+  }
   updateEditing();
 }
 

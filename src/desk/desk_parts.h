@@ -44,7 +44,7 @@ class DeskWindow::Parts {
   Q_DECLARE_TR_FUNCTIONS(creaseline::DeskWindow)
 
  public:
-  Parts(DeskWindow& window, Rules rules, const std::filesystem::path& resources,
+  Parts(DeskWindow& window, const DeskRules& rules, const std::filesystem::path& resources,
         const QString& settingsFile);
   // These windows look at settings and plan, so they go first.
   ~Parts() {
@@ -69,6 +69,7 @@ class DeskWindow::Parts {
  private:
   // Layout, in desk_layout.cpp.
   void build();
+  void needWorkspace();
   QWidget* buildWorkspace();
   QWidget* buildOrderPane();
   QWidget* buildEditStrip(QWidget* parent);
@@ -80,10 +81,12 @@ class DeskWindow::Parts {
 
   // Wiring, in desk_parts.cpp.
   void connectActions();
-  void connectViews();
+  void connectStartPage();
+  void connectWorkspace();
   void connectDocument();
   void showPlanned();
   void showSelection();
+  [[nodiscard]] bool atWork() const;
   void showPage();
   void showTitle();
   void showCounts();
@@ -96,6 +99,7 @@ class DeskWindow::Parts {
 
   // Changes of the order, in desk_editing.cpp.
   void connectEditing();
+  void connectForms();
   void updateEditing();
   void fillAddMenus();
   bool edit(const desk::OrderEdit& edit);
@@ -110,9 +114,15 @@ class DeskWindow::Parts {
   void connectFiles();
   void startOrder();
   void finishTyping();  // what is typed in a field counts before the order is left or saved
-  bool saveOrder();
-  bool saveOrderAs();
-  bool told(desk::SaveResult result);
+  // Whether saving returns when it has begun, and says later what came of it, or only when it is
+  // known that nothing would be lost.
+  enum class Wait { No, ForDisk };
+  // False if the user thinks better of it, or it is known to have failed.
+  bool saveOrder(Wait wait);
+  bool saveOrderAs(Wait wait);
+  bool begun(Wait wait);
+  enum class Saveable { Order, Shop };
+  void told(Saveable what, desk::SaveResult result);
   std::optional<bool> askWhetherToSave(const QString& name, const QString& question);
   void offerLeftWork();
   void takeUp(const desk::LeftWork& work);
@@ -140,7 +150,7 @@ class DeskWindow::Parts {
   void askForShop();
   void openDemo();
   void showWork();
-  void loadWords();
+  bool loadWords();
   void showWords(std::size_t word);
   void showAbout();
   void chooseLanguage(std::optional<desk::Language> language);
@@ -156,9 +166,8 @@ class DeskWindow::Parts {
   void showShop();
   void startShop();
   bool mayLeaveShop();
-  bool saveShop();
-  bool saveShopAs();
-  bool toldOfShop(desk::SaveResult result);
+  bool saveShop(Wait wait);
+  bool saveShopAs(Wait wait);
 
   // The way to paper, in desk_sheets.cpp.
   void connectOutput();
@@ -176,7 +185,7 @@ class DeskWindow::Parts {
   std::filesystem::path resources_;
   desk::Settings settings_;
   DeskLanguage language_;  // before all that has texts
-  std::shared_ptr<const Rules> rules_;
+  DeskRules rules_;
   desk::Document document_;
   desk::Selection selection_;
   desk::OrderModel orderModel_;
@@ -197,6 +206,7 @@ class DeskWindow::Parts {
   desk::MessageBar* messageBar_ = nullptr;
   QStackedWidget* pages_ = nullptr;
   desk::StartPage* startPage_ = nullptr;
+  // Made with the first order, like all in it: before that the start page is all that is needed.
   QWidget* workspace_ = nullptr;
   QList<QSplitter*> splitters_;
   QLabel* orderTitle_ = nullptr;

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 // The shop: its window, its file, and leaving it.
-#include <QDir>
 #include <QFileInfo>
-#include <QStatusBar>
 
 #include "creaseline/base/file.h"
 #include "desk/desk_parts.h"
@@ -27,9 +25,11 @@ void DeskWindow::Parts::showShop() {
     return;
   }
   if (shopWindow_ == nullptr) {
-    shopWindow_ = new ShopWindow(document_, rules_, settings_, &window_);
-    QObject::connect(shopWindow_, &ShopWindow::saveRequested, &window_, [this] { saveShop(); });
-    QObject::connect(shopWindow_, &ShopWindow::saveAsRequested, &window_, [this] { saveShopAs(); });
+    shopWindow_ = new ShopWindow(document_, rules_.get(), settings_, &window_);
+    QObject::connect(shopWindow_, &ShopWindow::saveRequested, &window_,
+                     [this] { saveShop(Wait::No); });
+    QObject::connect(shopWindow_, &ShopWindow::saveAsRequested, &window_,
+                     [this] { saveShopAs(Wait::No); });
   }
   shopWindow_->present();
 }
@@ -43,20 +43,25 @@ void DeskWindow::Parts::startShop() {
 
 bool DeskWindow::Parts::mayLeaveShop() {
   finishTyping();
+  document_.finishSaving();
   if (!document_.shopModified()) {
     return true;
   }
   const auto save = askWhetherToSave(QStringLiteral("leaveShop"),
                                      tr("The shop has changes that are not saved. Save them?"));
-  return save && (!*save || saveShop());
+  return save && (!*save || saveShop(Wait::ForDisk));
 }
 
-bool DeskWindow::Parts::saveShop() {
+bool DeskWindow::Parts::saveShop(Wait wait) {
   finishTyping();
-  return document_.shopOriginal().file.empty() ? saveShopAs() : toldOfShop(document_.saveShop());
+  if (document_.shopOriginal().file.empty()) {
+    return saveShopAs(wait);
+  }
+  document_.startSavingShop();
+  return begun(wait);
 }
 
-bool DeskWindow::Parts::saveShopAs() {
+bool DeskWindow::Parts::saveShopAs(Wait wait) {
   finishTyping();
   const QString file =
       askWhereToSave(tr("Save the shop"),
@@ -68,32 +73,12 @@ bool DeskWindow::Parts::saveShopAs() {
   }
   try {
     // The dialog has asked whether a file that is there may go.
-    return toldOfShop(document_.saveShopAs(toPath(file), stampOf(toPath(file))));
+    document_.startSavingShopAs(toPath(file), stampOf(toPath(file)));
+    return begun(wait);
   } catch (const InputError& error) {
     messageBar_->say(Severity::Stop, tr("The shop was not saved"), toQString(error.what()));
     return false;
   }
-}
-
-bool DeskWindow::Parts::toldOfShop(SaveResult result) {
-  switch (result) {
-    case SaveResult::Saved:
-      window_.statusBar()->showMessage(
-          tr("Saved as %1").arg(QDir::toNativeSeparators(document_.shopFile())), 5000);
-      return true;
-    case SaveResult::ChangedOutside:
-      messageBar_->say(Severity::Watch, tr("Not saved yet: somebody else saved this shop"),
-                       tr("%1. It is being read again; look at it, then save again.")
-                           .arg(document_.saveProblem()));
-      return false;
-    case SaveResult::NotWritten:
-      messageBar_->say(
-          Severity::Stop, tr("The shop was not saved"),
-          tr("%1. The file is as it was; save it in another place.").arg(document_.saveProblem()),
-          {{tr("Save &as…"), [this] { saveShopAs(); }}});
-      return false;
-  }
-  return false;
 }
 
 }  // namespace creaseline

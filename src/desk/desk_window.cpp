@@ -2,21 +2,28 @@
 // The window's own events.
 #include "creaseline/desk/desk_window.h"
 
+#include <QApplication>
 #include <QCloseEvent>
 #include <QDragEnterEvent>
+#include <QFontMetricsF>
 #include <QMimeData>
+#include <QThreadPool>
 #include <QUrl>
-#include <utility>
 
 #include "desk/desk_parts.h"
 #include "desk/text.h"
 
 namespace creaseline {
 
-DeskWindow::DeskWindow(Rules rules, const std::filesystem::path& resources,
+DeskWindow::DeskWindow(const DeskRules& rules, const std::filesystem::path& resources,
                        const QString& settingsFile, QWidget* parent)
-    : QMainWindow(parent),
-      parts_(std::make_unique<Parts>(*this, std::move(rules), resources, settingsFile)) {
+    : QMainWindow(parent), parts_(std::make_unique<Parts>(*this, rules, resources, settingsFile)) {
+}
+
+// Qt reads them once, behind a lock, when the first text is measured.
+void DeskWindow::readFontsAhead() {
+  QThreadPool::globalInstance()->start(
+      [font = QApplication::font()] { QFontMetricsF(font).horizontalAdvance(QLatin1Char('x')); });
 }
 
 // The views look at models that the parts own, so they go first.

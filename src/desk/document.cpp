@@ -21,13 +21,14 @@ QString absoluteText(const std::filesystem::path& file) {
 
 }  // namespace
 
-Document::Document(std::shared_ptr<const Rules> rules, Settings& settings, QObject* parent)
+Document::Document(const DeskRules& rules, Settings& settings, QObject* parent)
     : QObject(parent),
-      rules_(std::move(rules)),
+      rules_(rules),
       settings_(settings),
       runner_(rules_),
-      units_(settings.units().value_or(UnitChoice{})) {
-  planned_ = std::make_shared<PlannedOrder>(nullptr, nullptr, nullptr, rules_, units_);
+      units_(settings.units().value_or(UnitChoice{})),
+      saver_(*this) {
+  planned_ = std::make_shared<PlannedOrder>(nullptr, nullptr, nullptr, nullptr, units_);
   connect(&runner_, &PlanRunner::finished, this, &Document::take);
   connect(&runner_, &PlanRunner::busyChanged, this, &Document::busyChanged);
   connect(&runner_, &PlanRunner::progressed, this, &Document::progressed);
@@ -37,6 +38,7 @@ Document::Document(std::shared_ptr<const Rules> rules, Settings& settings, QObje
 Document::~Document() = default;
 
 void Document::openOrder(const std::filesystem::path& file) {
+  finishSaving();
   letDraftGo();
   read(file);
 }
@@ -58,6 +60,7 @@ void Document::read(const std::filesystem::path& file) {
 }
 
 void Document::startOrder(Order order, const Original<Order>& original) {
+  finishSaving();
   runner_.cancel();
   undoStack_.clear();
   orderFile_.clear();
@@ -78,7 +81,7 @@ void Document::startOrder(Order order, const Original<Order>& original) {
   if (wantedShop_.isEmpty()) {
     wantedShop_ = settings_.lastShop();
   }
-  planned_ = std::make_shared<PlannedOrder>(order_, shop_, nullptr, rules_, units_);
+  planned_ = std::make_shared<PlannedOrder>(order_, shop_, nullptr, rules_.get(), units_);
   watchFiles();
   tellModified();
   Q_EMIT plannedChanged();
@@ -90,10 +93,10 @@ void Document::recover(const Left& left) {
   std::optional<Loaded<Order>> order;
   std::optional<Shop> shop;
   if (!left.orderDraft.empty()) {
-    order = loadOrderDraft(left.orderDraft, *rules_);
+    order = loadOrderDraft(left.orderDraft, *rules_.get());
   }
   if (!left.shopDraft.empty()) {
-    shop = loadShop(left.shopDraft, *rules_).value;
+    shop = loadShop(left.shopDraft, *rules_.get()).value;
   }
   letDraftGo();
   if (shop) {
@@ -115,6 +118,7 @@ void Document::recover(const Left& left) {
 }
 
 void Document::openShop(const std::filesystem::path& file) {
+  finishSaving();
   recoveredShop_.reset();
   wantedShop_ = absoluteText(file);
   request(false, true);
@@ -151,10 +155,17 @@ void Document::request(bool readOrder, bool readShop) {
   job.order = order_;
   job.shop = shop_;
   job.units = settings_.units();
+  savesAtRequest_ = saving() ? -1 : saves_;
   runner_.request(std::move(job));
 }
 
 void Document::take(const PlanOutcome& outcome) {
+  if ((readingOrder_ || readingShop_) && savesAtRequest_ != saves_) {
+    // What was read is from before a save, or from the midst of one, and would undo it.
+    finishSaving();
+    request(readingOrder_, readingShop_);
+    return;
+  }
   const bool planFits = takeFiles(outcome);
   if (outcome.error) {
     fail(outcome);
@@ -174,7 +185,7 @@ void Document::take(const PlanOutcome& outcome) {
   const UnitChoice before = units_;
   units_ = settings_.units().value_or(shop_ ? shop_->units : UnitChoice{});
   setStale(false);
-  showPlanned(std::make_shared<PlannedOrder>(order_, shop_, outcome.plan, rules_, units_));
+  showPlanned(std::make_shared<PlannedOrder>(order_, shop_, outcome.plan, rules_.get(), units_));
   if (!(units_ == before)) {
     Q_EMIT unitsChanged();
   }
@@ -314,7 +325,7 @@ void Document::fail(const PlanOutcome& outcome) {
     setStale(planned_->plan() != nullptr);
   }
   if (order_ && planned_->order() == nullptr) {
-    planned_ = std::make_shared<PlannedOrder>(order_, shop_, nullptr, rules_, units_);
+    planned_ = std::make_shared<PlannedOrder>(order_, shop_, nullptr, rules_.get(), units_);
     Q_EMIT plannedChanged();
   }
   watchFiles();

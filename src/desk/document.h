@@ -19,7 +19,9 @@
 #include "creaseline/base/error.h"
 #include "creaseline/catalogue/merge.h"
 #include "creaseline/catalogue/save.h"
+#include "creaseline/desk/desk_rules.h"
 #include "desk/file_watch.h"
+#include "desk/ordered_jobs.h"
 #include "desk/plan_runner.h"
 #include "desk/planned_order.h"
 #include "desk/settings.h"
@@ -61,7 +63,7 @@ class Document : public QObject {
   Q_OBJECT
 
  public:
-  Document(std::shared_ptr<const Rules> rules, Settings& settings, QObject* parent = nullptr);
+  Document(const DeskRules& rules, Settings& settings, QObject* parent = nullptr);
   ~Document() override;
 
   // The file as it is, whatever was edited since, even if it is the one that is open.
@@ -83,14 +85,26 @@ class Document : public QObject {
   void openShop(const std::filesystem::path& file);
   // Reads both files again and plans.
   void reload();
-  // To the file that it was read from. Only with one.
-  SaveResult save();
+  // Saving returns at once; saved() tells what came of it. What is edited meanwhile is not in the
+  // file and stays unsaved. A save that is asked for during another waits for that one's end.
+  // To the file that it was read from; only with one.
+  void startSaving();
   // To another file; one that is there already must say what `replaced` stands for.
+  void startSavingAs(const std::filesystem::path& file, const FileStamp& replaced);
+  // Waits for what is being written, order or shop, and tells of it.
+  void finishSaving() { saver_.finish(); }
+  // The same, returning when it is done.
+  SaveResult save();
   SaveResult saveAs(const std::filesystem::path& file, const FileStamp& replaced);
+  [[nodiscard]] bool saving() const { return saver_.running(); }
+  // Of the last save that ended, order or shop.
+  [[nodiscard]] SaveResult saveResult() const { return saveResult_; }
   [[nodiscard]] const QString& saveProblem() const { return saveProblem_; }
   [[nodiscard]] const Original<Order>& original() const { return original_; }
   // The same for the shop; a new one is in no file yet.
   void startShop(Shop shop);
+  void startSavingShop();
+  void startSavingShopAs(const std::filesystem::path& file, const FileStamp& replaced);
   SaveResult saveShop();
   SaveResult saveShopAs(const std::filesystem::path& file, const FileStamp& replaced);
   [[nodiscard]] const Original<Shop>& shopOriginal() const { return shopOriginal_; }
@@ -144,6 +158,8 @@ class Document : public QObject {
   void unitsChanged();
   void modifiedChanged(bool modified);
   void shopModifiedChanged(bool modified);
+  void saved(creaseline::desk::SaveResult result);
+  void shopSaved(creaseline::desk::SaveResult result);
   // The order or the shop in hand has another content.
   void edited();
   void shopEdited();
@@ -166,14 +182,25 @@ class Document : public QObject {
   bool takeOrder(const PlanOutcome& outcome);
   bool takeShop(const PlanOutcome& outcome);
   void recoverShop(const QString& file, Shop left);
-  SaveResult writeShop(const std::filesystem::path& file, const FileStamp& replaced);
   void takeNewOrder(const PlanOutcome& outcome);
   void takeRecovered();
   void takeOutsideChange(const PlanOutcome& outcome);
   void keepReferences(Original<Order> fresh);
-  SaveResult tryToSave(const std::filesystem::path& file,
-                       const std::function<void(const SaveStyle&)>& save);
-  SaveResult write(const std::filesystem::path& file, const FileStamp& replaced);
+  [[nodiscard]] SaveStyle styleFor(const std::filesystem::path& file) const;
+  void takeSaved(const std::filesystem::path& file, const OrderState& mine,
+                 const Original<Order>& originalBefore, Saved<Order> saved);
+  void takeSavedShop(const std::filesystem::path& file, std::shared_ptr<const Shop> mine,
+                     Saved<Shop> saved);
+  // In document_saving.h: `save` runs elsewhere; then, here, `take` goes on with what was written,
+  // if it was, and `tell` is emitted.
+  template <class T>
+  struct Written;
+  template <class T>
+  static Written<T> tryTo(const std::function<Saved<T>()>& save);
+  template <class T>
+  void write(std::function<Saved<T>()> save, std::function<void(Saved<T>)> take,
+             void (Document::*tell)(SaveResult));
+  void concludeSaving(SaveResult result, const QString& problem);
   void showEdited();
   void showPlanned(std::shared_ptr<const PlannedOrder> planned);
   void tellModified();
@@ -184,7 +211,7 @@ class Document : public QObject {
   void setStale(bool stale);
   [[nodiscard]] QString shopFor(const QString& orderFile) const;
 
-  std::shared_ptr<const Rules> rules_;
+  DeskRules rules_;
   Settings& settings_;
   PlanRunner runner_;
   FileWatch watch_;
@@ -197,9 +224,13 @@ class Document : public QObject {
   bool readingShop_ = false;
   std::shared_ptr<const Order> orderAsRead_;
   Original<Order> original_;
-  bool unsaved_ = false;  // the order was never in a file
+  bool unsaved_ = false;       // the order was never in a file
+  bool unsavedSince_ = false;  // it would be even if the save under way succeeds
   bool toldModified_ = false, toldShopModified_ = false;
   QString saveProblem_;
+  SaveResult saveResult_{};  // of the last save
+  int saves_ = 0;            // begun so far
+  int savesAtRequest_ = 0;   // -1: the files may have been read while one was written
   OutsideChange outside_;
   // Until the files that they are of are read.
   std::optional<Loaded<Order>> recovered_;
@@ -215,6 +246,7 @@ class Document : public QObject {
   std::optional<Problem> problem_;
   UnitChoice units_;
   bool stale_ = false;
+  OrderedJobs saver_;
 };
 
 }  // namespace creaseline::desk

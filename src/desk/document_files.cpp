@@ -3,8 +3,10 @@
 #include <QDir>
 #include <QFileInfo>
 #include <algorithm>
+#include <utility>
 
 #include "desk/document.h"
+#include "desk/document_saving.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
@@ -18,6 +20,20 @@ void putReference(std::vector<Original<Entry>>& references, const Original<Entry
     return each.value && each.value->id == fresh.value->id;
   });
   references.push_back(fresh);
+}
+
+// What was added since `before`, as it is `now`.
+template <class Entry>
+void keepAdded(const std::vector<Original<Entry>>& before, const std::vector<Original<Entry>>& now,
+               std::vector<Original<Entry>>& kept) {
+  for (const Original<Entry>& each : now) {
+    const bool known = std::any_of(before.begin(), before.end(), [&](const Original<Entry>& other) {
+      return other.value == each.value;
+    });
+    if (!known && each.value) {
+      putReference(kept, each);
+    }
+  }
 }
 
 }  // namespace
@@ -41,50 +57,78 @@ std::shared_ptr<const Order> movedOrder(const OrderState& state, const std::file
   return moved;
 }
 
-SaveResult Document::save() {
-  return write(original_.file, {});
-}
-
-SaveResult Document::saveAs(const std::filesystem::path& file, const FileStamp& replaced) {
-  return write(file, replaced);
-}
-
-// `save` writes the file and takes over what stands in it then.
-SaveResult Document::tryToSave(const std::filesystem::path& file,
-                               const std::function<void(const SaveStyle&)>& save) {
-  saveProblem_.clear();
+SaveStyle Document::styleFor(const std::filesystem::path& file) const {
   SaveStyle style;
   style.lengths = units_.length;
   style.folder = file.parent_path();
-  try {
-    save(style);
-  } catch (const ChangedOutside& error) {
-    saveProblem_ = toQString(error.what());
-    reload();
-    return SaveResult::ChangedOutside;
-  } catch (const std::exception& error) {
-    saveProblem_ = toQString(error.what());
-    return SaveResult::NotWritten;
-  }
-  watchFiles();
-  tellModified();
-  Q_EMIT filesChanged();
-  return SaveResult::Saved;
+  return style;
 }
 
-SaveResult Document::write(const std::filesystem::path& file, const FileStamp& replaced) {
-  return tryToSave(file, [&](const SaveStyle& style) {
-    Saved<Order> saved = saveOrder(file, *order_, original_, style, replaced);
-    original_ = std::move(saved.original);
-    const bool moved = !(saved.value == *order_);
-    orderAsRead_ = order_ = std::make_shared<const Order>(std::move(saved.value));
-    wantedOrder_ = orderFile_ = QFileInfo(pathText(file)).absoluteFilePath();
-    if (moved) {
-      planned_ = std::make_shared<PlannedOrder>(planned_->withOrder(order_));
-    }
-    unsaved_ = false;
-    settings_.addRecentOrder(orderFile_);
-  });
+void Document::concludeSaving(SaveResult result, const QString& problem) {
+  saveResult_ = result;
+  saveProblem_ = problem;
+  if (result == SaveResult::ChangedOutside) {
+    reload();
+  } else if (result == SaveResult::Saved) {
+    watchFiles();
+    tellModified();
+    Q_EMIT filesChanged();
+  }
+}
+
+void Document::startSaving() {
+  startSavingAs(original_.file, {});
+}
+
+void Document::startSavingAs(const std::filesystem::path& file, const FileStamp& replaced) {
+  finishSaving();  // the next one starts from what that one wrote
+  unsavedSince_ = false;
+  write<Order>(
+      [file, replaced, order = order_, original = original_, style = styleFor(file)] {
+        return saveOrder(file, *order, original, style, replaced);
+      },
+      [this, file, mine = state(), before = original_](Saved<Order> saved) {
+        takeSaved(file, mine, before, std::move(saved));
+      },
+      &Document::saved);
+}
+
+SaveResult Document::save() {
+  startSaving();
+  finishSaving();
+  return saveResult_;
+}
+
+SaveResult Document::saveAs(const std::filesystem::path& file, const FileStamp& replaced) {
+  startSavingAs(file, replaced);
+  finishSaving();
+  return saveResult_;
+}
+
+// `mine` and `before` are what was in hand when the save began; both may have changed since.
+void Document::takeSaved(const std::filesystem::path& file, const OrderState& mine,
+                         const Original<Order>& before, Saved<Order> saved) {
+  const OrderState now = state();
+  keepAdded(before.blanks, original_.blanks, saved.original.blanks);
+  keepAdded(before.designs, original_.designs, saved.original.designs);
+  original_ = std::move(saved.original);
+  const bool moved = !(saved.value == *mine.order);
+  orderAsRead_ = std::make_shared<const Order>(std::move(saved.value));
+  if (now.order == mine.order) {
+    order_ = orderAsRead_;
+  } else if (moved) {
+    order_ = movedOrder(now, folder(), original_);
+  }
+  if (moved) {
+    planned_ = std::make_shared<PlannedOrder>(planned_->withOrder(order_));
+  }
+  const QString written = QFileInfo(pathText(file)).absoluteFilePath();
+  if (wantedOrder_ == orderFile_) {
+    wantedOrder_ = written;
+  }
+  orderFile_ = written;
+  unsaved_ = std::exchange(unsavedSince_, false);
+  settings_.addRecentOrder(orderFile_);
 }
 
 void Document::referTo(const Original<Blank>& blank) {
@@ -100,6 +144,7 @@ void Document::referTo(const Original<Design>& design) {
 // What the order has already lies in that file only once the order's own file says so.
 void Document::tellUnsaved(bool unsaved) {
   unsaved_ = unsaved_ || unsaved;
+  unsavedSince_ = unsavedSince_ || unsaved;
   tellModified();
 }
 

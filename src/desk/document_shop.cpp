@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "desk/document.h"
+#include "desk/document_saving.h"
 #include "desk/edit_commands.h"
 #include "desk/text.h"
 
@@ -15,6 +16,7 @@ bool Document::shopModified() const {
 }
 
 void Document::startShop(Shop shop) {
+  finishSaving();
   if (std::exchange(shopSteps_, false)) {
     undoStack_.clear();
   }
@@ -80,24 +82,47 @@ void Document::recoverShop(const QString& file, Shop left) {
   recoveredShop_ = std::move(left);
 }
 
+void Document::startSavingShop() {
+  startSavingShopAs(shopOriginal_.file, {});
+}
+
+void Document::startSavingShopAs(const std::filesystem::path& file, const FileStamp& replaced) {
+  finishSaving();  // the next one starts from what that one wrote
+  write<Shop>(
+      [file, replaced, shop = shop_, original = shopOriginal_, style = styleFor(file)] {
+        return creaseline::saveShop(file, *shop, original, style, replaced);
+      },
+      [this, file, mine = shop_](Saved<Shop> saved) {
+        takeSavedShop(file, mine, std::move(saved));
+      },
+      &Document::shopSaved);
+}
+
 SaveResult Document::saveShop() {
-  return writeShop(shopOriginal_.file, {});
+  startSavingShop();
+  finishSaving();
+  return saveResult_;
 }
 
 SaveResult Document::saveShopAs(const std::filesystem::path& file, const FileStamp& replaced) {
-  return writeShop(file, replaced);
+  startSavingShopAs(file, replaced);
+  finishSaving();
+  return saveResult_;
 }
 
-SaveResult Document::writeShop(const std::filesystem::path& file, const FileStamp& replaced) {
-  return tryToSave(file, [&](const SaveStyle& style) {
-    Saved<Shop> saved = creaseline::saveShop(file, *shop_, shopOriginal_, style, replaced);
-    shopOriginal_ = std::move(saved.original);
-    shopAsRead_ = shop_;
-    wantedShop_ = shopFile_ = QFileInfo(pathText(file)).absoluteFilePath();
-    shopFiles_ = {file};
-    shopUnsaved_ = false;
-    settings_.setLastShop(shopFile_);
-  });
+// `mine` is what was in hand when the save began; what was edited since is not in the file.
+void Document::takeSavedShop(const std::filesystem::path& file, std::shared_ptr<const Shop> mine,
+                             Saved<Shop> saved) {
+  shopOriginal_ = std::move(saved.original);
+  shopAsRead_ = std::move(mine);
+  const QString written = QFileInfo(pathText(file)).absoluteFilePath();
+  if (wantedShop_ == shopFile_) {
+    wantedShop_ = written;
+  }
+  shopFile_ = written;
+  shopFiles_ = {file};
+  shopUnsaved_ = false;
+  settings_.setLastShop(shopFile_);
 }
 
 }  // namespace creaseline::desk

@@ -43,8 +43,9 @@ void readFiles(const PlanJob& job, const Rules& rules, const std::atomic<bool>& 
   stopIfCancelled(cancel);
 }
 
-void plan(const PlanJob& job, const Rules& rules, const std::atomic<bool>& cancel,
-          const std::function<void(double)>& progress, PlanOutcome& outcome) {
+void plan(const PlanJob& job, const std::shared_ptr<const Rules>& rules,
+          const std::atomic<bool>& cancel, const std::function<void(double)>& progress,
+          PlanOutcome& outcome) {
   outcome.stage = PlanStage::Planning;
   if (!outcome.order || !outcome.shop) {
     return;
@@ -54,14 +55,15 @@ void plan(const PlanJob& job, const Rules& rules, const std::atomic<bool>& cance
   options.progress = progress;
   Shop shop = *outcome.shop;
   shop.units = job.units.value_or(shop.units);
-  outcome.plan = std::make_shared<const Plan>(planOrder(*outcome.order, shop, rules, options));
+  outcome.plan = std::make_shared<const Plan>(planOrder(*outcome.order, shop, *rules, options));
 }
 
-PlanOutcome run(const PlanJob& job, const Rules& rules, const std::atomic<bool>& cancel,
+PlanOutcome run(const PlanJob& job, const DeskRules& shipped, const std::atomic<bool>& cancel,
                 const std::function<void(double)>& progress) {
   PlanOutcome outcome;
   try {
-    readFiles(job, rules, cancel, outcome);
+    const std::shared_ptr<const Rules> rules = shipped.get();
+    readFiles(job, *rules, cancel, outcome);
     plan(job, rules, cancel, progress, outcome);
   } catch (const InputError& error) {
     outcome.error = error.details();
@@ -75,8 +77,7 @@ PlanOutcome run(const PlanJob& job, const Rules& rules, const std::atomic<bool>&
 
 }  // namespace
 
-PlanRunner::PlanRunner(std::shared_ptr<const Rules> rules, QObject* parent)
-    : QObject(parent), rules_(std::move(rules)) {
+PlanRunner::PlanRunner(const DeskRules& rules, QObject* parent) : QObject(parent), rules_(rules) {
   pool_.setMaxThreadCount(1);
 }
 
@@ -110,7 +111,7 @@ void PlanRunner::request(PlanJob job) {
       }
     };
     try {
-      const PlanOutcome outcome = run(job, *rules, *cancel, progress);
+      const PlanOutcome outcome = run(job, rules, *cancel, progress);
       QMetaObject::invokeMethod(
           this, [this, generation, outcome] { deliver(generation, outcome); },
           Qt::QueuedConnection);

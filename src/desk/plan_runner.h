@@ -13,6 +13,7 @@
 
 #include "creaseline/base/error.h"
 #include "creaseline/catalogue/load.h"
+#include "creaseline/desk/desk_rules.h"
 #include "creaseline/planning/plan.h"
 
 namespace creaseline::desk {
@@ -44,7 +45,7 @@ class PlanRunner : public QObject {
   Q_OBJECT
 
  public:
-  explicit PlanRunner(std::shared_ptr<const Rules> rules, QObject* parent = nullptr);
+  explicit PlanRunner(const DeskRules& rules, QObject* parent = nullptr);
   ~PlanRunner() override;  // cancels and waits
 
   void request(PlanJob job);
@@ -60,7 +61,7 @@ class PlanRunner : public QObject {
   void setBusy(bool busy);
   void deliver(quint64 generation, const PlanOutcome& outcome);
 
-  std::shared_ptr<const Rules> rules_;
+  DeskRules rules_;
   QThreadPool pool_;
   std::shared_ptr<std::atomic<bool>> cancel_;
   quint64 generation_ = 0;

@@ -21,7 +21,8 @@ struct Spot {
 
 class PlannedOrder {
  public:
-  // `plan` may be null: the order is known, the shop is not. `order`, `shop` likewise.
+  // `plan` may be null: the order is known, the shop is not. `order`, `shop` likewise, and `rules`
+  // as long as there is no order.
   PlannedOrder(std::shared_ptr<const Order> order, std::shared_ptr<const Shop> shop,
                std::shared_ptr<const Plan> plan, std::shared_ptr<const Rules> rules,
                UnitChoice units);
@@ -36,6 +37,7 @@ class PlannedOrder {
   [[nodiscard]] const Order* plannedFor() const { return plannedFor_.get(); }
   [[nodiscard]] const Shop* shop() const { return shop_.get(); }
   [[nodiscard]] const Plan* plan() const { return plan_.get(); }
+  // Only with an order.
   [[nodiscard]] const Rules& rules() const { return *rules_; }
   [[nodiscard]] const UnitChoice& units() const { return units_; }
 

@@ -60,7 +60,7 @@ TEST_CASE("A design is made with blocks, whose sum is its total, and saved in th
   typeCell(blocks(desk), 0, 2, QStringLiteral("many"), Qt::Key_Return);
   CHECK(desk.label("designBlocksNote").startsWith(QStringLiteral("■")));
   QTest::keyClick(blocks(desk).viewport()->findChild<QLineEdit*>(), Qt::Key_Escape);
-  desk.action("saveOrder").trigger();
+  desk.save();
   const Order saved = loadOrder(desk.demo.order(), shippedRules()).value;
   const Design* design = saved.design(DesignId("anchor"));
   REQUIRE(design != nullptr);
@@ -129,7 +129,7 @@ TEST_CASE("An outline comes from a drawing or a picture, and goes back to the re
   CHECK(text(desk, "designWidth") == QStringLiteral("25.4 mm"));
   typeField(desk, "designDots", QStringLiteral("150"));
   CHECK(text(desk, "designWidth") == QStringLiteral("50.8 mm"));
-  desk.action("saveOrder").trigger();
+  desk.save();
   CHECK_FALSE(desk.window->isWindowModified());
   CHECK(loadOrder(desk.demo.order(), shippedRules()).value.designs.back().outlineDotsPerInch ==
         150.0);
@@ -173,12 +173,12 @@ TEST_CASE("A design goes into a file of its own, to which the saved order refers
   answerFileDialog(desk, file);
   press(desk, "designsOwnFile");
   CHECK(loadDesign(file).value.id == DesignId("own"));
-  desk.action("saveOrder").trigger();
+  desk.save();
   CHECK(DemoCopy::read(desk.demo.order()).contains("designs/own.design.json"));
   // From now on the outline's path leads from that file.
   answerFileDialog(desk, desk.demo.folder() / "designs" / "kite.svg");
   press(desk, "designOutlineDrawing");
-  desk.action("saveOrder").trigger();
+  desk.save();
   CHECK(DemoCopy::read(file).contains("\"kite.svg\""));
   CHECK_FALSE(desk.window->isWindowModified());
   CHECK(loadOrder(desk.demo.order(), shippedRules()).value.design(DesignId("own"))->outlineSource ==
@@ -226,7 +226,7 @@ TEST_CASE("An order is built without any file: garment, design, line, place",
   REQUIRE(desk.waitForPlan());
   const std::filesystem::path file = desk.demo.folder() / "first.order.json";
   answerFileDialog(desk, file);
-  desk.action("saveOrder").trigger();
+  desk.save();
   const Order saved = loadOrder(file, shippedRules()).value;
   CHECK(saved.garments() == 6);
   CHECK(saved.blanks.size() == 1);

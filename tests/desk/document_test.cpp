@@ -12,8 +12,7 @@ using namespace creaseline::desk;
 namespace {
 
 struct OpenDocument {
-  OpenDocument()
-      : settings(demo.settings()), document({&shippedRules(), [](const Rules*) {}}, settings) {}
+  OpenDocument() : settings(demo.settings()), document(sharedRules(), settings) {}
   void open() {
     document.openOrder(demo.order());
     REQUIRE(settled());
@@ -228,6 +227,93 @@ TEST_CASE("A save changes what was edited and nothing else, and is the new clean
   CHECK(document.modified());
   document.undoStack().redo();
   CHECK_FALSE(document.modified());
+}
+
+TEST_CASE("What is edited while the order is being written is not lost, and is not saved either",
+          "[desk][document][save]") {
+  OpenDocument opened;
+  opened.open();
+  Document& document = opened.document;
+  QSignalSpy saved(&document, &Document::saved);
+  REQUIRE(changeQuantity(document, "YM", 31));
+  document.startSaving();
+  REQUIRE(changeQuantity(document, "YM", 32));
+  CHECK(document.saving());
+  CHECK(saved.isEmpty());
+  REQUIRE(waitFor([&] { return saved.size() == 1; }));
+  CHECK(saved[0][0].value<SaveResult>() == SaveResult::Saved);
+  CHECK_FALSE(document.saving());
+  CHECK(document.modified());
+  CHECK(quantityOf(*document.orderInHand(), "YM") == 32);
+  CHECK(quantityOf(loadOrder(opened.demo.order(), shippedRules()).value, "YM") == 31);
+  // Undoing comes back to what the file says.
+  document.undoStack().undo();
+  CHECK_FALSE(document.modified());
+  document.undoStack().redo();
+  REQUIRE(document.save() == SaveResult::Saved);
+  CHECK(quantityOf(loadOrder(opened.demo.order(), shippedRules()).value, "YM") == 32);
+}
+
+TEST_CASE("Saves that follow one another at once end in order, the last one's in the file",
+          "[desk][document][save]") {
+  OpenDocument opened;
+  opened.open();
+  Document& document = opened.document;
+  QSignalSpy saved(&document, &Document::saved);
+  constexpr int kSaves = 6;
+  for (int i = 1; i <= kSaves; ++i) {
+    REQUIRE(changeQuantity(document, "YM", 40 + i));
+    document.startSaving();
+  }
+  document.finishSaving();
+  REQUIRE(saved.size() == kSaves);
+  for (const auto& result : saved) {
+    CHECK(result[0].value<SaveResult>() == SaveResult::Saved);
+  }
+  CHECK(quantityOf(loadOrder(opened.demo.order(), shippedRules()).value, "YM") == 40 + kSaves);
+  CHECK_FALSE(document.modified());
+}
+
+TEST_CASE("Files read before a save are read again, so that the save is not taken back",
+          "[desk][document][save]") {
+  OpenDocument opened;
+  opened.open();
+  Document& document = opened.document;
+  REQUIRE(changeQuantity(document, "YM", 31));
+  SECTION("saved while they are read") {
+    document.reload();
+    REQUIRE(document.save() == SaveResult::Saved);
+  }
+  SECTION("read while they are saved") {
+    document.startSaving();
+    document.reload();
+  }
+  REQUIRE(waitFor([&] { return !document.busy() && !document.saving(); }));
+  CHECK(quantityOf(*document.orderInHand(), "YM") == 31);
+  CHECK_FALSE(document.modified());
+  CHECK(document.undoStack().count() == 1);
+}
+
+TEST_CASE("A garment's file that is added while the order is saved is referred to by the next save",
+          "[desk][document][save]") {
+  OpenDocument opened;
+  opened.open();
+  Document& document = opened.document;
+  const auto blank =
+      loadBlank(opened.demo.folder() / "blanks" / "quayside-crew.blank.json", shippedRules());
+  Blank other = blank.value;
+  other.id = BlankId("another-crew");
+  const std::filesystem::path file = opened.demo.folder() / "blanks" / "another.blank.json";
+  const auto original = saveBlank(file, other, {}).original;
+  REQUIRE(changeQuantity(document, "YM", 31));
+  document.startSaving();
+  document.referTo(original);
+  const OrderEdits edits(*document.orderInHand(), shippedRules(), document.units());
+  REQUIRE(applyEdit(document, edits.addLine(other)));
+  document.finishSaving();
+  CHECK(document.modified());
+  REQUIRE(document.save() == SaveResult::Saved);
+  CHECK(DemoCopy::read(opened.demo.order()).contains("another.blank.json"));
 }
 
 TEST_CASE("A place where nothing can be written is said, and the order stays in hand",

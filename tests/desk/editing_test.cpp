@@ -211,7 +211,7 @@ TEST_CASE("An order is renamed, saved, and the file says so", "[desk][editing][s
   QTest::keyClick(&title, Qt::Key_Tab);
   CHECK(desk.window->windowTitle().contains(QStringLiteral("Autumn regatta")));
   QTest::keySequence(desk.window.get(), QKeySequence(QKeySequence::Save));
-  CHECK_FALSE(desk.window->isWindowModified());
+  CHECK(waitFor([&] { return !desk.window->isWindowModified(); }));
   CHECK(DemoCopy::read(desk.demo.order()).contains("\"title\": \"Autumn regatta\""));
   REQUIRE(desk.waitForPlan());
 }
@@ -242,7 +242,7 @@ TEST_CASE("From an empty desk to a new order with a garment from a file, saved u
   REQUIRE(desk.waitForPlan());
   const std::filesystem::path file = desk.demo.folder() / "first.order.json";
   answerFileDialog(desk, file);
-  desk.action("saveOrder").trigger();
+  desk.save();
   CHECK_FALSE(desk.window->isWindowModified());
   const Order saved = loadOrder(file, shippedRules()).value;
   CHECK(saved.id == "2026-200");

@@ -199,7 +199,7 @@ TEST_CASE("Name, fabric and colours are typed, each a step of its own", "[desk][
   CHECK(undoText(desk).contains(QStringLiteral("#123456")));
   press(desk, "garmentColoursAdd");
   REQUIRE(desk.waitForPlan());
-  desk.action("saveOrder").trigger();
+  desk.save();
   CHECK_FALSE(desk.window->isWindowModified());
   const Order saved = loadOrder(desk.demo.order(), shippedRules()).value;
   const auto found = std::find_if(saved.blanks.begin(), saved.blanks.end(),
@@ -293,7 +293,7 @@ TEST_CASE("A new garment goes into a file of its own, to which the saved order r
   openLibrary(desk, "editGarments", "garments");
   desk.find<QMenu>("garmentsAddMenu").actions().first()->trigger();
   typeField(desk, "garmentId", QStringLiteral("own-shirt"));
-  desk.action("saveOrder").trigger();
+  desk.save();
   REQUIRE_FALSE(desk.window->isWindowModified());
   CHECK(DemoCopy::read(desk.demo.order()).contains("\"own-shirt\""));
   const std::filesystem::path file = desk.demo.folder() / "own-shirt.blank.json";
@@ -302,7 +302,7 @@ TEST_CASE("A new garment goes into a file of its own, to which the saved order r
   CHECK(loadBlank(file, shippedRules()).value.id == BlankId("own-shirt"));
   // The order does not say so yet.
   CHECK(desk.window->isWindowModified());
-  desk.action("saveOrder").trigger();
+  desk.save();
   CHECK_FALSE(desk.window->isWindowModified());
   CHECK(DemoCopy::read(desk.demo.order()).contains("own-shirt.blank.json"));
   CHECK(loadOrder(desk.demo.order(), shippedRules()).value.blank(BlankId("own-shirt")) != nullptr);

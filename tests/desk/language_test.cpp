@@ -151,7 +151,7 @@ TEST_CASE("A file written in Spanish has decimal points", "[desk][translation][s
   // On screen as in the core's texts beside it.
   CHECK(waitFor([&] { return scale.text() == QStringLiteral("97.5 %"); }));
   CHECK(desk.action("undo").text().contains(QStringLiteral("97.5 %")));
-  desk.action("saveOrder").trigger();
+  desk.save();
   CHECK_FALSE(desk.window->isWindowModified());
   const QByteArray written = DemoCopy::read(desk.demo.order());
   CHECK(written.contains("0.975"));

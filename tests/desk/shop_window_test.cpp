@@ -146,14 +146,17 @@ TEST_CASE("The shop is saved to its file, and only what changed is written", "[d
   name.selectAll();
   QTest::keyClicks(&name, QStringLiteral("Sluice Stitchroom"));
   Q_EMIT desk.shop().saveRequested();
+  REQUIRE(waitFor([&] { return !button.isEnabled(); }));
   CHECK(textOfFile(desk.demo).contains(QStringLiteral("Sluice Stitchroom")));
   desk.action("undo").trigger();
   QTest::mouseClick(&button, Qt::LeftButton);
+  REQUIRE(waitFor([&] { return !button.isEnabled(); }));
   CHECK(textOfFile(desk.demo) == expected);
   // Undo after saving is a change again.
   desk.action("undo").trigger();
   CHECK(desk.shop().isWindowModified());
   QTest::mouseClick(&button, Qt::LeftButton);
+  REQUIRE(waitFor([&] { return !button.isEnabled(); }));
   CHECK(textOfFile(desk.demo) == before);
 }
 

@@ -253,6 +253,7 @@ TEST_CASE(
   }
   const QSet<QString> menus = checkMnemonics(titles);
   CHECK(menus.size() == titles.size());
+  desk.window->openOrder(desk.demo.order());  // with which its forms are made
   for (const char* form : {"orderForm", "lineForm", "placeForm", "startPage"}) {
     CAPTURE(form);
     const QStringList texts = textsWithMnemonics(desk.find<QWidget>(form));

@@ -7,7 +7,7 @@
 #include <filesystem>
 #include <memory>
 
-#include "creaseline/catalogue/rules.h"
+#include "creaseline/desk/desk_rules.h"
 
 namespace creaseline {
 
@@ -17,11 +17,15 @@ class DeskWindow : public QMainWindow {
   Q_OBJECT
 
  public:
+  // Begins to read the system's fonts on a thread of its own. Called right after the application
+  // is there, so that the window that is made next need not wait for all of that.
+  static void readFontsAhead();
+
   // `resources`: the folder of the shipped rules, from findResources(); the demo is looked for
   // beside it. `settingsFile`: an INI file for units, recent files and window geometry, created
   // when something is to be kept; a test gives one of its own.
-  DeskWindow(Rules rules, const std::filesystem::path& resources, const QString& settingsFile,
-             QWidget* parent = nullptr);
+  DeskWindow(const DeskRules& rules, const std::filesystem::path& resources,
+             const QString& settingsFile, QWidget* parent = nullptr);
   ~DeskWindow() override;
   DeskWindow(const DeskWindow&) = delete;
   DeskWindow& operator=(const DeskWindow&) = delete;
