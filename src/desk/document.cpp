@@ -62,7 +62,7 @@ void Document::read(const std::filesystem::path& file) {
 void Document::startOrder(Order order, const Original<Order>& original) {
   finishSaving();
   runner_.cancel();
-  undoStack_.clear();
+  keepShopSteps(*this);
   orderFile_.clear();
   wantedOrder_.clear();
   orderNotes_.clear();
@@ -227,7 +227,7 @@ bool Document::takeOrder(const PlanOutcome& outcome) {
 }
 
 void Document::takeNewOrder(const PlanOutcome& outcome) {
-  undoStack_.clear();
+  keepShopSteps(*this);
   original_ = outcome.orderOriginal;
   orderAsRead_ = order_ = outcome.order;
   unsaved_ = false;

@@ -2,7 +2,9 @@
 // Edits and remedies as undo commands.
 #include "desk/edit_commands.h"
 
+#include <memory>
 #include <utility>
+#include <vector>
 
 #include "creaseline/planning/change.h"
 #include "desk/text.h"
@@ -44,7 +46,17 @@ class Step : public QUndoCommand {
         after_(std::move(after)) {}
 
   void undo() override { put(document_, before_); }
-  void redo() override { put(document_, after_); }
+  void redo() override {
+    if (!std::exchange(done_, false)) {
+      put(document_, after_);
+    }
+  }
+  // The same step for a stack that is filled anew, on which it is done already.
+  [[nodiscard]] std::unique_ptr<Step> again() const {
+    auto step = std::make_unique<Step>(text(), QString(), document_, before_, after_);
+    step->done_ = true;
+    return step;
+  }
   [[nodiscard]] int id() const override { return merging_.isEmpty() ? -1 : kMergingId; }
   // Typing in one field, or nudging one place, is one step.
   bool mergeWith(const QUndoCommand* next) override {
@@ -64,6 +76,7 @@ class Step : public QUndoCommand {
   Document& document_;
   QString merging_;
   State before_, after_;
+  bool done_ = false;  // the next redo() is that of being put on a stack
 };
 
 QUndoCommand* orderStep(Document& document, const QString& name, const QString& merging,
@@ -106,6 +119,21 @@ bool applyEdit(Document& document, ShopEdit edit) {
   document.undoStack().push(shopStep(document, edit.name, edit.merging,
                                      std::make_shared<const Shop>(std::move(edit.shop))));
   return true;
+}
+
+void keepShopSteps(Document& document) {
+  QUndoStack& stack = document.undoStack();
+  std::vector<std::unique_ptr<QUndoCommand>> kept;
+  for (int i = 0; i < stack.index(); ++i) {
+    const auto* step = dynamic_cast<const Step<std::shared_ptr<const Shop>>*>(stack.command(i));
+    if (step != nullptr) {
+      kept.push_back(step->again());
+    }
+  }
+  stack.clear();
+  for (auto& step : kept) {
+    stack.push(step.release());
+  }
 }
 
 bool applyRemedy(Document& document, const Finding& finding, const Remedy& remedy) {

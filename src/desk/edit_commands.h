@@ -26,6 +26,10 @@ namespace creaseline::desk {
 bool applyEdit(Document& document, OrderEdit edit);
 bool applyEdit(Document& document, ShopEdit edit);
 
+// Takes all from the undo stack but the steps that changed the shop, so that these can still be
+// undone after another order is opened.
+void keepShopSteps(Document& document);
+
 // Tries a remedy that the planner has checked: one step on the undo stack, named like the remedy.
 // False if there is nothing to change.
 bool applyRemedy(Document& document, const Finding& finding, const Remedy& remedy);

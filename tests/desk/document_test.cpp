@@ -316,6 +316,59 @@ TEST_CASE("A garment's file that is added while the order is saved is referred t
   CHECK(DemoCopy::read(opened.demo.order()).contains("another.blank.json"));
 }
 
+TEST_CASE("Changes of the shop can be undone after another order is opened",
+          "[desk][document][undo][shop]") {
+  OpenDocument opened;
+  opened.open();
+  Document& document = opened.document;
+  const auto nameShop = [&](const char* name) {
+    Shop shop = *document.shopInHand();
+    shop.name = name;
+    // As if typed in one field, letter by letter.
+    REQUIRE(applyEdit(document, ShopEdit{QString::fromUtf8(name), QStringLiteral("name"), shop}));
+  };
+  const std::string before = document.shopInHand()->name;
+  nameShop("Weir Stitchroom");
+  REQUIRE(changeQuantity(document, "YM", 31));
+  nameShop("Lock Stitchroom");
+  nameShop("Quay Stitchroom");
+  document.undoStack().undo();
+  REQUIRE(document.shopInHand()->name == "Weir Stitchroom");
+  nameShop("Lock Stitchroom");
+  REQUIRE(opened.settled());
+  SECTION("one from a file") {
+    const std::filesystem::path other = opened.demo.folder() / "other.order.json";
+    std::filesystem::copy_file(opened.demo.order(), other);
+    document.openOrder(other);
+    REQUIRE(opened.settled());
+    REQUIRE(document.orderFile() == pathText(other));
+  }
+  SECTION("a new one") {
+    Order order;
+    order.id = "7";
+    document.startOrder(order);
+    REQUIRE(opened.settled());
+  }
+  const Order order = *document.orderInHand();
+  CHECK(document.shopInHand()->name == "Lock Stitchroom");
+  REQUIRE(document.undoStack().count() == 2);
+  document.undoStack().undo();
+  CHECK(document.shopInHand()->name == "Weir Stitchroom");
+  document.undoStack().undo();
+  CHECK(document.shopInHand()->name == before);
+  CHECK_FALSE(document.shopModified());
+  document.undoStack().redo();
+  document.undoStack().redo();
+  CHECK(document.shopInHand()->name == "Lock Stitchroom");
+  CHECK(*document.orderInHand() == order);
+  // With another shop its steps are gone.
+  const std::filesystem::path another = opened.demo.folder() / "another.shop.json";
+  std::filesystem::copy_file(opened.demo.shop(), another);
+  document.openShop(another);
+  REQUIRE(opened.settled());
+  CHECK(document.undoStack().count() == 0);
+}
+
 TEST_CASE("A place where nothing can be written is said, and the order stays in hand",
           "[desk][document][save]") {
   OpenDocument opened;
