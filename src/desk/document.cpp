@@ -185,7 +185,12 @@ void Document::take(const PlanOutcome& outcome) {
   const UnitChoice before = units_;
   units_ = settings_.units().value_or(shop_ ? shop_->units : UnitChoice{});
   setStale(false);
-  showPlanned(std::make_shared<PlannedOrder>(order_, shop_, outcome.plan, rules_.get(), units_));
+  const PlannedOrder* made = outcome.planned.get();
+  const bool current = made != nullptr && made->order() == order_.get() &&
+                       made->shop() == shop_.get() && made->units() == units_;
+  showPlanned(current ? outcome.planned
+                      : std::make_shared<const PlannedOrder>(order_, shop_, outcome.plan,
+                                                             rules_.get(), units_));
   if (!(units_ == before)) {
     Q_EMIT unitsChanged();
   }

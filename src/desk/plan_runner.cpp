@@ -56,6 +56,8 @@ void plan(const PlanJob& job, const std::shared_ptr<const Rules>& rules,
   Shop shop = *outcome.shop;
   shop.units = job.units.value_or(shop.units);
   outcome.plan = std::make_shared<const Plan>(planOrder(*outcome.order, shop, *rules, options));
+  outcome.planned = std::make_shared<const PlannedOrder>(outcome.order, outcome.shop, outcome.plan,
+                                                         rules, shop.units);
 }
 
 PlanOutcome run(const PlanJob& job, const DeskRules& shipped, const std::atomic<bool>& cancel,

@@ -14,7 +14,7 @@
 #include "creaseline/base/error.h"
 #include "creaseline/catalogue/load.h"
 #include "creaseline/desk/desk_rules.h"
-#include "creaseline/planning/plan.h"
+#include "desk/planned_order.h"
 
 namespace creaseline::desk {
 
@@ -33,6 +33,8 @@ struct PlanOutcome {
   std::shared_ptr<const Order> order;
   std::shared_ptr<const Shop> shop;
   std::shared_ptr<const Plan> plan;  // null without order or shop, or after an error
+  // The three above, ready to be shown, which takes a while with a large plan; null without a plan.
+  std::shared_ptr<const PlannedOrder> planned;
   std::vector<LoadNote> orderNotes, shopNotes;
   std::vector<std::filesystem::path> orderFiles, shopFiles;  // only of what was read
   Original<Order> orderOriginal;                             // likewise

@@ -80,19 +80,35 @@ PlannedOrder::PlannedOrder(std::shared_ptr<const Order> order, std::shared_ptr<c
       shop_(std::move(shop)),
       plan_(std::move(plan)),
       rules_(std::move(rules)),
-      units_(units) {
-  indexPlan();
+      units_(units),
+      index_(std::make_shared<const Index>(indexOfPlan())) {
   collectSizes();
 }
 
 PlannedOrder PlannedOrder::withOrder(std::shared_ptr<const Order> edited) const {
   PlannedOrder copy = *this;
   copy.order_ = std::move(edited);
-  copy.index_.clear();
+  // With a large order that takes a while, and most edits move nothing.
+  if (!order_ || !copy.order_ || !sameSpots(*copy.order_)) {
+    copy.index_ = std::make_shared<const Index>(copy.indexOfPlan());
+  }
   copy.sizesInOrder_.clear();
-  copy.indexPlan();
   copy.collectSizes();
   return copy;
+}
+
+// Whether each place stands in `edited` where it stands in order().
+bool PlannedOrder::sameSpots(const Order& edited) const {
+  const auto samePlace = [](const OrderPlacement& left, const OrderPlacement& right) {
+    return left.location == right.location;
+  };
+  return std::equal(order_->lines.begin(), order_->lines.end(), edited.lines.begin(),
+                    edited.lines.end(), [&](const OrderLine& left, const OrderLine& right) {
+                      return left.id == right.id &&
+                             std::equal(left.placements.begin(), left.placements.end(),
+                                        right.placements.begin(), right.placements.end(),
+                                        samePlace);
+                    });
 }
 
 PlannedOrder PlannedOrder::withUnits(const UnitChoice& units) const {
@@ -101,9 +117,10 @@ PlannedOrder PlannedOrder::withUnits(const UnitChoice& units) const {
   return copy;
 }
 
-void PlannedOrder::indexPlan() {
+PlannedOrder::Index PlannedOrder::indexOfPlan() const {
+  Index index;
   if (!plan_ || !order_) {
-    return;
+    return index;
   }
   std::vector<std::vector<std::optional<Spot>>> spots(plannedFor_->lines.size());
   const SpotFinder finder(*plannedFor_, *order_);
@@ -115,9 +132,10 @@ void PlannedOrder::indexPlan() {
       }
     }
     if (const auto& spot = known[planned.placement]) {
-      index_[Key{spot->line, *spot->placement, planned.size}].push_back(&planned);
+      index[Key{spot->line, *spot->placement, planned.size}].push_back(&planned);
     }
   }
+  return index;
 }
 
 std::optional<Spot> PlannedOrder::spotOf(const Finding& finding) const {
@@ -154,8 +172,8 @@ const std::vector<const PlacementPlan*>& PlannedOrder::hoopings(std::size_t line
                                                                 std::size_t placement,
                                                                 const SizeName& size) const {
   static const std::vector<const PlacementPlan*> kNone;
-  const auto found = index_.find(Key{line, placement, size});
-  return found == index_.end() ? kNone : found->second;
+  const auto found = index_->find(Key{line, placement, size});
+  return found == index_->end() ? kNone : found->second;
 }
 
 std::vector<const PlacementPlan*> PlannedOrder::sizes(std::size_t line,

@@ -63,7 +63,11 @@ class PlannedOrder {
   [[nodiscard]] std::optional<Colour> clothColour(std::size_t line) const;
 
  private:
-  void indexPlan();
+  using Key = std::tuple<std::size_t, std::size_t, SizeName>;
+  using Index = std::map<Key, std::vector<const PlacementPlan*>>;
+
+  [[nodiscard]] bool sameSpots(const Order& edited) const;
+  [[nodiscard]] Index indexOfPlan() const;
   void collectSizes();
 
   std::shared_ptr<const Order> order_;
@@ -72,8 +76,7 @@ class PlannedOrder {
   std::shared_ptr<const Plan> plan_;
   std::shared_ptr<const Rules> rules_;
   UnitChoice units_;
-  using Key = std::tuple<std::size_t, std::size_t, SizeName>;
-  std::map<Key, std::vector<const PlacementPlan*>> index_;
+  std::shared_ptr<const Index> index_;
   std::vector<SizeName> sizesInOrder_;
 };
 
