@@ -11,6 +11,7 @@
 namespace creaseline {
 
 using lettering::TextStyle;
+using sheets::printed;
 using sheets::toQString;
 
 namespace {
@@ -164,7 +165,7 @@ void GarmentDrawing::addDimensions(Scene& scene, const DrawingStyle& style) cons
                  width, {dropX + dropSide * outward, (landmark.y() + nearEdge.y()) / 2.0},
                  QPointF(dropX, (landmark.y() + nearEdge.y()) / 2.0), Dimension::Drop);
   scene.addLabel({{toQString(formatLength(placed.centreOffset, units_)), value},
-                  {QStringLiteral("to the centre"), small}},
+                  {printed("to the centre"), small}},
                  width, {centreX - dropSide * outward, (landmark.y() + centre.y()) / 2.0},
                  QPointF(centreX, (landmark.y() + centre.y()) / 2.0), Dimension::Centre);
   if (roundToMark(placed.lateral, units_) != Length()) {
@@ -175,7 +176,7 @@ void GarmentDrawing::addDimensions(Scene& scene, const DrawingStyle& style) cons
     scene.addLine({{crease.x(), y}, {centre.x(), y}, true}, 0.8 * unit);
     const QPointF middle((crease.x() + centre.x()) / 2.0, y);
     scene.addLabel({{toQString(formatLength(abs(placed.lateral), units_)), value},
-                    {QStringLiteral("from ") + toQString(centreLinePhrase(plan_)), small}},
+                    {printed("from %1", centreLinePhrase(plan_)), small}},
                    width, middle + QPointF(0.0, 6.0 * unit), middle, Dimension::Sideways);
   }
 }
@@ -187,9 +188,9 @@ void GarmentDrawing::addSides(Scene& scene, const DrawingStyle& style, const QRe
   const TextStyle strong{style.textSize * unit, true};
   const double width = kLabelWidth * unit;
   const double y = area.top() + 5.0 * unit;
-  scene.addLabel({{viewerLeft(), strong}, {QStringLiteral("viewer's left"), small}}, width,
+  scene.addLabel({{viewerLeft(), strong}, {printed("viewer's left"), small}}, width,
                  {area.left() + 12.0 * unit, y}, {});
-  scene.addLabel({{viewerRight(), strong}, {QStringLiteral("viewer's right"), small}}, width,
+  scene.addLabel({{viewerRight(), strong}, {printed("viewer's right"), small}}, width,
                  {area.right() - 12.0 * unit, y}, {});
 }
 
@@ -205,7 +206,7 @@ void GarmentDrawing::addTexts(Scene& scene, const DrawingStyle& style, const QRe
     scene.turnArrow = SceneLine{base, tip, true};
     const QRectF box = QRectF(base, tip).normalized();
     scene.obstacles.push_back({box.adjusted(-unit, -unit, unit, unit), 20.0});
-    scene.addLabel({{QStringLiteral("top of design"), small}}, width,
+    scene.addLabel({{printed("top of design"), small}}, width,
                    tip + (tip - base) / std::hypot((tip - base).x(), (tip - base).y()) * 3.0 * unit,
                    tip);
   }
@@ -225,7 +226,7 @@ void GarmentDrawing::addTexts(Scene& scene, const DrawingStyle& style, const QRe
     }
     const QRectF bracket = scene.brackets.front().boundingRect();
     const bool below = bracket.center().y() > body.center().y();
-    scene.addLabel({{QStringLiteral("bracket"), small}}, width,
+    scene.addLabel({{printed("bracket"), small}}, width,
                    bracket.center() + QPointF(0.0, (below ? 4.0 : -4.0) * unit), bracket.center());
   }
   if (style.showCaption) {

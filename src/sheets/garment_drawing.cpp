@@ -14,6 +14,7 @@
 namespace creaseline {
 
 using sheets::capitalised;
+using sheets::printed;
 using sheets::toQString;
 
 namespace {
@@ -132,21 +133,21 @@ QRectF GarmentDrawing::extent() const {
 QString GarmentDrawing::caption() const {
   switch (plan_.panel) {
     case PanelName::Front:
-      return QStringLiteral("Front, seen from outside; collar on top");
+      return printed("Front, seen from outside; collar on top");
     case PanelName::Back:
-      return QStringLiteral("Back, seen from outside; collar on top");
+      return printed("Back, seen from outside; collar on top");
     case PanelName::Hood:
-      return QStringLiteral("Hood as it lies back, seen from behind; face edge on top");
+      return printed("Hood as it lies back, seen from behind; face edge on top");
     case PanelName::LeftSleeve:
     case PanelName::RightSleeve:
-      return capitalised(toQString(panelPhrase(plan_.panel))) +
-             QStringLiteral(", outer half on its fold; cuff at the bottom");
+      return capitalised(
+          printed("%1, outer half on its fold; cuff at the bottom", panelPhrase(plan_.panel)));
     case PanelName::Flat:
-      return QStringLiteral("Flat piece, seen from outside; top edge on top");
+      return printed("Flat piece, seen from outside; top edge on top");
     case PanelName::LeftLeg:
     case PanelName::RightLeg:
-      return capitalised(toQString(panelPhrase(plan_.panel))) +
-             QStringLiteral(", front half on its crease; waist on top");
+      return capitalised(
+          printed("%1, front half on its crease; waist on top", panelPhrase(plan_.panel)));
   }
   return {};
 }
@@ -154,20 +155,20 @@ QString GarmentDrawing::caption() const {
 QString GarmentDrawing::viewerLeft() const {
   switch (plan_.panel) {
     case PanelName::Front:
-      return QStringLiteral("wearer's right");
+      return printed("wearer's right");
     case PanelName::Back:
     case PanelName::Hood:
-      return QStringLiteral("wearer's left");
+      return printed("wearer's left");
     case PanelName::LeftSleeve:
-      return QStringLiteral("garment's front");
+      return printed("garment's front");
     case PanelName::RightSleeve:
-      return QStringLiteral("garment's back");
+      return printed("garment's back");
     case PanelName::Flat:
-      return QStringLiteral("viewer's left");
+      return printed("viewer's left");
     case PanelName::LeftLeg:
-      return QStringLiteral("inner side");
+      return printed("inner side");
     case PanelName::RightLeg:
-      return QStringLiteral("outer side");
+      return printed("outer side");
   }
   return {};
 }
@@ -175,20 +176,20 @@ QString GarmentDrawing::viewerLeft() const {
 QString GarmentDrawing::viewerRight() const {
   switch (plan_.panel) {
     case PanelName::Front:
-      return QStringLiteral("wearer's left");
+      return printed("wearer's left");
     case PanelName::Back:
     case PanelName::Hood:
-      return QStringLiteral("wearer's right");
+      return printed("wearer's right");
     case PanelName::LeftSleeve:
-      return QStringLiteral("garment's back");
+      return printed("garment's back");
     case PanelName::RightSleeve:
-      return QStringLiteral("garment's front");
+      return printed("garment's front");
     case PanelName::Flat:
-      return QStringLiteral("viewer's right");
+      return printed("viewer's right");
     case PanelName::LeftLeg:
-      return QStringLiteral("outer side");
+      return printed("outer side");
     case PanelName::RightLeg:
-      return QStringLiteral("inner side");
+      return printed("inner side");
   }
   return {};
 }

@@ -8,6 +8,8 @@
 #include <QFontMetricsF>
 #include <QHash>
 
+#include "base/worded.h"
+
 namespace creaseline::lettering {
 namespace {
 
@@ -161,8 +163,9 @@ std::string missingFontNote() {
   if (QFontDatabase::hasFamily(kFamily)) {
     return {};
   }
-  return "the font DejaVu Sans is missing, so the sheets use another one and may look uneven; "
-         "install the package fonts-dejavu-core";
+  return worded(
+      "the font DejaVu Sans is missing, so the sheets use another one and may look uneven; install "
+      "the package fonts-dejavu-core");
 }
 
 }  // namespace creaseline::lettering

@@ -5,6 +5,7 @@
 #include <QColor>
 #include <QString>
 #include <string>
+#include <string_view>
 
 #include "creaseline/base/colour.h"
 #include "creaseline/planning/run_card.h"
@@ -26,10 +27,12 @@ namespace creaseline {
 }
 // "1,234"
 [[nodiscard]] QString countText(std::int64_t number);
-// "3 stitches"
-[[nodiscard]] QString countText(int number, const char* one, const char* many);
+// "3 stitches": the words marked by toBeWorded(), said in the language spoken.
+[[nodiscard]] QString countText(int number, std::string_view one, std::string_view many);
 // "XL × 3", which no line end splits.
 [[nodiscard]] QString quantityText(const SizeName& size, int quantity);
+// "Hoodie, navy"; the name alone if no colour is stated.
+[[nodiscard]] QString colouredName(const std::string& name, const std::string& colour);
 // Runs of blanks and line ends become one blank.
 [[nodiscard]] QString oneLine(const std::string& text);
 

@@ -65,6 +65,21 @@ QString pageCodeText(const QString& orderId, int number, int count, const QStrin
   return text;
 }
 
+QString pageCodePart(const PlacementPlan& plan) {
+  if (!plan.part) {
+    return {};
+  }
+  const QString text = QStringLiteral(", part %1 of %2").arg(plan.part->number).arg(plan.part->of);
+  if (!plan.part->cell) {
+    return text;
+  }
+  const GridCell& cell = *plan.part->cell;
+  const QString place = cell.firstCuts == CutDirection::Upright
+                            ? QStringLiteral(" (column %1, row %2)")
+                            : QStringLiteral(" (row %1, column %2)");
+  return text + place.arg(cell.strip).arg(cell.place);
+}
+
 void paintPageCode(QPainter& painter, QPointF topLeft, const QString& text) {
   const Code code = fitting(text);
   const double module = kPageCodeSize / (code->width + 2 * kQuietModules);

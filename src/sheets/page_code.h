@@ -6,6 +6,8 @@
 #include <QPointF>
 #include <QString>
 
+#include "creaseline/planning/plan.h"
+
 namespace creaseline {
 
 inline constexpr double kPageCodeSize = 18.0;  // millimetres, quiet zone included
@@ -13,6 +15,10 @@ inline constexpr double kPageCodeSize = 18.0;  // millimetres, quiet zone includ
 // What the code of a page says: "Creaseline 2026-118 page 12/47 line 3 left-chest".
 [[nodiscard]] QString pageCodeText(const QString& orderId, int number, int count,
                                    const QString& about);
+
+// The part of a design that is sewn in several, for what a code says: ", part 1 of 2", ", part 3 of
+// 4 (row 2, column 1)". The same in every language, as are codes; empty for a whole design.
+[[nodiscard]] QString pageCodePart(const PlacementPlan& plan);
 
 // Paints the code with its quiet zone into a square of kPageCodeSize at `topLeft`. A text that no
 // code of this size can carry readably is cut at its end, where the least important words are.

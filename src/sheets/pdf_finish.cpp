@@ -11,6 +11,8 @@
 
 #include <stdexcept>
 
+#include "creaseline/base/phrasebook.h"
+
 namespace creaseline {
 
 namespace {
@@ -77,7 +79,8 @@ class Outline {
 
 void addToCatalogue(QPDF& pdf, const std::vector<PdfBookmark>& bookmarks) {
   QPDFObjectHandle root = pdf.getRoot();
-  root.replaceKey("/Lang", QPDFObjectHandle::newString("en"));
+  const Phrasebook* book = spokenBook();
+  root.replaceKey("/Lang", QPDFObjectHandle::newString(book == nullptr ? "en" : book->language()));
   QPDFObjectHandle preferences = QPDFObjectHandle::newDictionary();
   preferences.replaceKey("/PrintScaling", QPDFObjectHandle::newName("/None"));
   preferences.replaceKey("/DisplayDocTitle", QPDFObjectHandle::newBool(true));

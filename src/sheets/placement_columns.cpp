@@ -4,10 +4,12 @@
 #include <algorithm>
 
 #include "sheets/placement_parts.h"
+#include "sheets/text.h"
 #include "sheets/typography.h"
 
 namespace creaseline {
 
+using sheets::printed;
 using typography::kStrong;
 using typography::kText;
 
@@ -18,21 +20,21 @@ constexpr double kAfter = 0.7;
 constexpr double kTick = 3.0;
 constexpr double kMarkIndent = 6.0;
 
-QString severityWord(Severity severity) {
+QString withSeverity(Severity severity, const QString& text) {
   switch (severity) {
     case Severity::Stop:
-      return QStringLiteral("Stop: ");
+      return printed("Stop: %1", text);
     case Severity::Watch:
-      return QStringLiteral("Watch: ");
+      return printed("Watch: %1", text);
     case Severity::Note:
-      return QStringLiteral("Note: ");
+      return printed("Note: %1", text);
   }
   return {};
 }
 
 void addFinding(FlowRows& rows, const FindingText& finding, double width) {
   const Severity severity = finding.severity;
-  QString text = severityWord(severity) + finding.text;
+  QString text = withSeverity(severity, finding.text);
   if (!finding.numbers.isEmpty()) {
     text += QStringLiteral(" (") + finding.numbers.join(QStringLiteral("; ")) + u')';
   }
@@ -87,13 +89,13 @@ void addStep(FlowRows& rows, const StepText& step, double width) {
 FlowRows factRows(const PlacementFacts& facts, const PartChoice& choice, double width) {
   FlowRows rows;
   if (choice.findingsFlow && !facts.stops.empty()) {
-    rows.push_back(headingRow(QStringLiteral("Stop"), width));
+    rows.push_back(headingRow(printed("Stop"), width));
     for (const FindingText& finding : facts.stops) {
       addFinding(rows, finding, width);
     }
   }
   if (!facts.assumed.empty()) {
-    rows.push_back(headingRow(QStringLiteral("Assumed: measure before hooping"), width));
+    rows.push_back(headingRow(printed("Assumed: measure before hooping"), width));
     for (const FactRow& fact : facts.assumed) {
       addText(rows, fact.label + QStringLiteral(": ") + fact.value, kText, width, kMarkIndent,
               kAfter, [](QPainter& painter, QPointF at) {
@@ -104,30 +106,30 @@ FlowRows factRows(const PlacementFacts& facts, const PartChoice& choice, double 
     }
   }
   if (!facts.remarks.empty()) {
-    rows.push_back(headingRow(QStringLiteral("Findings"), width));
+    rows.push_back(headingRow(printed("Findings"), width));
     for (const FindingText& finding : facts.remarks) {
       addFinding(rows, finding, width);
     }
   }
-  rows.push_back(headingRow(QStringLiteral("Frame, backing, needle"), width));
+  rows.push_back(headingRow(printed("Frame, backing, needle"), width));
   for (const FactRow& fact : facts.rows) {
     addFact(rows, fact, width);
   }
   // What must not be sewn needs no thread.
   if (!facts.stop && !facts.threads.empty()) {
-    rows.push_back(headingRow(QStringLiteral("Thread, in sewing order; stitches"), width));
+    rows.push_back(headingRow(printed("Thread, in sewing order; stitches"), width));
     for (std::size_t i = 0; i < facts.threads.size(); ++i) {
       addThread(rows, facts.threads[i], i + 1, width);
     }
   }
   if (!facts.steps.empty()) {
-    rows.push_back(headingRow(QStringLiteral("Steps; bold ones by hand"), width));
+    rows.push_back(headingRow(printed("Steps; bold ones by hand"), width));
     for (const StepText& step : facts.steps) {
       addStep(rows, step, width);
     }
   }
   if (choice.cautionsFlow) {
-    rows.push_back(headingRow(QStringLiteral("Cautions"), width));
+    rows.push_back(headingRow(printed("Cautions"), width));
     for (const QString& caution : facts.cautions) {
       addText(rows, caution, kText, width, 0.0, kAfter);
     }

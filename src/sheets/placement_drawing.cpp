@@ -9,6 +9,7 @@
 
 namespace creaseline {
 
+using sheets::printed;
 using sheets::toQString;
 using typography::kStrong;
 using typography::kText;
@@ -52,8 +53,8 @@ void paintScaleLine(QPainter& painter, const SheetContext& context, const Placem
   const double middle = at.y() + lettering::lineHeight(kStrong) / 2.0;
   // Filled, so that its length is exact.
   painter.fillRect(QRectF(at.x(), middle - 0.6, length, 1.2), Qt::black);
-  const QString text = QStringLiteral("= %1 of garment   scale 1 : %2   drawn: size %3")
-                           .arg(bar.text, QString::number(scale), toQString(plan.size.text()));
+  const QString text = printed("= %1 of garment   scale 1 : %2   drawn: size %3", bar.text,
+                               sheets::decimalText(scale), plan.size.text());
   lettering::draw(painter, {at.x() + length + 2.0, middle - lettering::lineHeight(kStrong) / 2},
                   text, kStrong, Qt::black);
 }

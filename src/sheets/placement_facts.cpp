@@ -4,52 +4,53 @@
 
 #include <algorithm>
 
+#include "creaseline/planning/counting.h"
 #include "creaseline/planning/drawn_words.h"
 #include "creaseline/planning/groups.h"
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
+#include "sheets/page_code.h"
 #include "sheets/text.h"
 
 namespace creaseline {
 
 using sheets::capitalised;
+using sheets::printed;
 using sheets::toQString;
 
 namespace {
 
 QString loadingText(const PlacementPlan& plan) {
-  const QString phrase = toQString(designInFramePhrase(plan));
-  return phrase.startsWith(QStringLiteral("turned")) ? QStringLiteral("load it ") + phrase : phrase;
+  const std::string phrase = designInFramePhrase(plan);
+  return plan.placed.panelTurn == plan.frame->turn ? toQString(phrase)
+                                                   : printed("load it %1", phrase);
 }
 
 void addNumbers(PlacementFacts& facts, const SheetContext& context, const SizeGroup& group,
                 const PlacementPlan& plan) {
   const Placed& placed = plan.placed;
   const UnitChoice& units = context.units;
-  facts.numbers.push_back({QStringLiteral("Drop"), toQString(formatLength(placed.drop, units)),
-                           toQString(landmarkPhrase(placed.from)) + QStringLiteral(" to the ") +
-                               toQString(nearSidePhrase(plan)),
-                           NumberSize::ArmsLength});
-  QString centreNote = toQString(landmarkPhrase(placed.from)) + QStringLiteral(" to the centre");
+  facts.numbers.push_back(
+      {printed("Drop"), toQString(formatLength(placed.drop, units)),
+       printed("%1 to the %2", landmarkPhrase(placed.from), nearSidePhrase(plan)),
+       NumberSize::ArmsLength});
+  QString centreNote = printed("%1 to the centre", landmarkPhrase(placed.from));
   const bool hasCollar = plan.panel == PanelName::Front || plan.panel == PanelName::Back;
   if (hasCollar && placed.from != Landmark::CollarSeam) {
-    centreNote += QStringLiteral("; that is %1 below the collar seam")
-                      .arg(toQString(formatLength(placed.centreBelowDatum, units)));
+    centreNote = printed("%1; that is %2 below the collar seam", centreNote,
+                         formatLength(placed.centreBelowDatum, units));
   }
-  facts.numbers.push_back({QStringLiteral("Centre"),
-                           toQString(formatLength(placed.centreOffset, units)), centreNote,
-                           NumberSize::ArmsLength});
-  facts.numbers.push_back({QStringLiteral("Sideways"),
-                           capitalised(toQString(lateralPhrase(plan, units))), QString(),
-                           NumberSize::Step});
-  facts.numbers.push_back({QStringLiteral("Turn"), capitalised(toQString(turnPhrase(plan))),
-                           QString(), NumberSize::Close});
+  facts.numbers.push_back({printed("Centre"), toQString(formatLength(placed.centreOffset, units)),
+                           centreNote, NumberSize::ArmsLength});
+  facts.numbers.push_back({printed("Sideways"), capitalised(toQString(lateralPhrase(plan, units))),
+                           QString(), NumberSize::Step});
+  facts.numbers.push_back(
+      {printed("Turn"), capitalised(toQString(turnPhrase(plan))), QString(), NumberSize::Close});
   if (plan.frame) {
     facts.numbers.push_back(
-        {QStringLiteral("Room in the frame"),
+        {printed("Room in the frame"),
          capitalised(toQString(slackPhrase(leastSlackAsDrawn(context.plan, group), units))),
-         group.size() > 1 ? QStringLiteral("as drawn; least of these sizes")
-                          : QStringLiteral("as drawn"),
+         group.size() > 1 ? printed("as drawn; least of these sizes") : printed("as drawn"),
          NumberSize::Close});
   }
 }
@@ -64,28 +65,25 @@ void addFrameRows(PlacementFacts& facts, const SheetContext& context, const Plac
     return;
   }
   facts.rows.push_back(
-      {QStringLiteral("Frame"),
-       toQString(framePhrase(*frame, *plan.frame, units)) + QStringLiteral("; ") +
-           toQString(nameOf(frame->kind)) + QStringLiteral(", outside ") +
-           toQString(sizePhrase(frame->body.width(), frame->body.height(), units))});
-  facts.rows.push_back(
-      {QStringLiteral("Bracket"),
-       toQString(bracketAsDrawn(*frame, plan)) + QStringLiteral(" of the drawing (black mark)")});
-  const QString offset = toQString(frameOffsetAsDrawn(plan, units));
-  if (!offset.isEmpty()) {
-    facts.rows.push_back({QStringLiteral("Frame centre"), offset + QStringLiteral(", as drawn")});
+      {printed("Frame"), printed("%1; %2, outside %3", framePhrase(*frame, *plan.frame, units),
+                                 inLanguage(nameOf(frame->kind)),
+                                 sizePhrase(frame->body.width(), frame->body.height(), units))});
+  facts.rows.push_back({printed("Bracket"),
+                        printed("%1 of the drawing (black mark)", bracketAsDrawn(*frame, plan))});
+  const std::string offset = frameOffsetAsDrawn(plan, units);
+  if (!offset.empty()) {
+    facts.rows.push_back({printed("Frame centre"), printed("%1, as drawn", offset)});
   }
-  facts.rows.push_back({QStringLiteral("Design in it"), loadingText(plan)});
+  facts.rows.push_back({printed("Design in it"), loadingText(plan)});
   if (!plan.frame->bodyNearest.empty()) {
     facts.rows.push_back(
-        {QStringLiteral("Frame to"), toQString(plan.frame->bodyNearest) + QStringLiteral(": ") +
-                                         toQString(roomPhrase(plan.frame->bodyRoom, units))});
+        {printed("Frame to"), toQString(plan.frame->bodyNearest) + QStringLiteral(": ") +
+                                  toQString(roomPhrase(plan.frame->bodyRoom, units))});
   }
   if (!plan.alternatives.empty()) {
     const FrameChoice& next = plan.alternatives.front();
     if (const Frame* other = context.shop.frame(next.frame)) {
-      facts.rows.push_back(
-          {QStringLiteral("Or frame"), toQString(framePhrase(*other, next, units))});
+      facts.rows.push_back({printed("Or frame"), toQString(framePhrase(*other, next, units))});
     }
   }
 }
@@ -95,19 +93,17 @@ void addBackingRows(PlacementFacts& facts, const SheetContext& context, const Pl
   const UnitChoice& units = context.units;
   QString text = toQString(backingPhrase(backing, units));
   if (backing.cutWidth > Length()) {
-    text += QStringLiteral("; cut to ") +
-            toQString(sizePhrase(backing.cutWidth, backing.cutHeight, units));
+    text = printed("%1; cut to %2", text, sizePhrase(backing.cutWidth, backing.cutHeight, units));
   }
-  text += backing.stock.empty() ? QStringLiteral("; nothing in stock serves")
-                                : QStringLiteral("; from stock: ") + toQString(backing.stockName);
-  facts.rows.push_back({QStringLiteral("Backing"), text});
-  facts.rows.push_back({QStringLiteral("Topping"), backing.topping
-                                                       ? QStringLiteral("film on top of the cloth")
-                                                       : QStringLiteral("none")});
-  facts.rows.push_back({QStringLiteral("Needle"), toQString(needlePhrase(backing))});
+  text = backing.stock.empty() ? printed("%1; nothing in stock serves", text)
+                               : printed("%1; from stock: %2", text, backing.stockName);
+  facts.rows.push_back({printed("Backing"), text});
+  facts.rows.push_back({printed("Topping"),
+                        backing.topping ? printed("film on top of the cloth") : printed("none")});
+  facts.rows.push_back({printed("Needle"), toQString(needlePhrase(backing))});
   if (backing.skinCover) {
-    facts.rows.push_back({QStringLiteral("Cover"),
-                          QStringLiteral("soft cover over the back, which lies against skin")});
+    facts.rows.push_back(
+        {printed("Cover"), printed("soft cover over the back, which lies against skin")});
   }
 }
 
@@ -115,13 +111,13 @@ QString blockUse(const ThreadBlock& block) {
   QString use;
   switch (block.kind) {
     case BlockKind::PlacementLine:
-      use = QStringLiteral("placement line");
+      use = printed("placement line");
       break;
     case BlockKind::TackDown:
-      use = QStringLiteral("tack-down");
+      use = printed("tack-down");
       break;
     case BlockKind::Cover:
-      use = QStringLiteral("cover");
+      use = printed("cover");
       break;
     case BlockKind::Sew:
       break;
@@ -132,50 +128,42 @@ QString blockUse(const ThreadBlock& block) {
   return use;
 }
 
-QString grouped(int number) {
-  QString text = QString::number(number);
-  for (qsizetype at = text.size() - 3; at > 0; at -= 3) {
-    text.insert(at, u',');
-  }
-  return text;
-}
-
 // How a part of a design meets the others.
 void addPartRows(PlacementFacts& facts, const SheetContext& context, const PlacementPlan& plan) {
   for (const PartJoin& join : plan.part->joins) {
     facts.rows.push_back(
-        {QStringLiteral("Join"), capitalised(toQString(joinPhrase(plan, join, context.units)))});
+        {printed("Join"), capitalised(toQString(joinPhrase(plan, join, context.units)))});
   }
   if (const std::string marks = alignedMarksPhrase(*plan.part); !marks.empty()) {
-    facts.rows.push_back({QStringLiteral("Align on"), toQString(marks)});
+    facts.rows.push_back({printed("Align on"), toQString(marks)});
   }
   if (const std::string marks = sewnMarksPhrase(*plan.part); !marks.empty()) {
-    facts.rows.push_back({QStringLiteral("Sew too"), toQString(marks)});
+    facts.rows.push_back({printed("Sew too"), toQString(marks)});
   }
 }
 
 void addDesign(PlacementFacts& facts, const SheetContext& context, const PlacementPlan& plan) {
   const Design& design = plan.design;
   const QString size = toQString(sizePhrase(design.width, design.height, context.units));
-  facts.rows.push_back({QStringLiteral("Design"), toQString(design.name) + QStringLiteral("; ") +
-                                                      size + QStringLiteral(", ") +
-                                                      grouped(design.stitches) +
-                                                      QStringLiteral(" stitches")});
+  facts.rows.push_back({printed("Design"), toQString(design.name) + QStringLiteral("; ") + size +
+                                               QStringLiteral(", ") +
+                                               printed("%1 stitches", grouped(design.stitches))});
   if (!plan.letters.empty()) {
-    facts.rows.push_back({QStringLiteral("Letters"), toQString(plan.letters)});
+    facts.rows.push_back({printed("Letters"), toQString(plan.letters)});
   }
   if (plan.part) {
     addPartRows(facts, context, plan);
   }
   for (const ThreadBlock& block : design.blocks) {
-    facts.threads.push_back({toQString(block.thread), blockUse(block), grouped(block.stitches),
+    facts.threads.push_back({toQString(block.thread), blockUse(block),
+                             toQString(grouped(block.stitches)),
                              QColor(block.colour.red, block.colour.green, block.colour.blue)});
   }
   for (const AppliquePiece& piece : design.pieces) {
-    facts.rows.push_back({QStringLiteral("Appliqué"),
-                          toQString(piece.name) + QStringLiteral(": ") + toQString(piece.fabric) +
-                              QStringLiteral(", ") +
-                              toQString(sizePhrase(piece.width, piece.height, context.units))});
+    facts.rows.push_back(
+        {printed("Appliqué"), toQString(piece.name) + QStringLiteral(": ") +
+                                  toQString(piece.fabric) + QStringLiteral(", ") +
+                                  toQString(sizePhrase(piece.width, piece.height, context.units))});
   }
   // A checklist would invite to start what must not be sewn.
   if (plan.frame) {
@@ -248,9 +236,8 @@ void addHeadings(PlacementFacts& facts, const SheetContext& context, const SizeG
   const Location* location = context.rules.location(plan.location);
   facts.title = location != nullptr ? toQString(location->name) : toQString(plan.location.text());
   facts.title += toQString(partSuffix(plan));
-  facts.detail = QStringLiteral("Line %1: %2")
-                     .arg(toQString(line.id),
-                          blank != nullptr ? toQString(blank->name) : toQString(line.blank.text()));
+  facts.detail =
+      printed("Line %1: %2", line.id, blank != nullptr ? blank->name : line.blank.text());
   if (!line.colour.empty()) {
     facts.detail += QStringLiteral(", ") + toQString(line.colour);
   }
@@ -260,8 +247,8 @@ void addHeadings(PlacementFacts& facts, const SheetContext& context, const SizeG
   }
   facts.detail = capitalised(facts.detail);
   facts.about = QStringLiteral("line %1 %2%3 %4")
-                    .arg(toQString(line.id), toQString(plan.location.text()),
-                         toQString(partSuffix(plan)), toQString(groupSizesPhrase(context, group)));
+                    .arg(toQString(line.id), toQString(plan.location.text()), pageCodePart(plan),
+                         toQString(groupSizesPhrase(context, group)));
   QStringList stopping;
   for (const std::size_t index : group) {
     const PlacementPlan& member = context.plan.placements[index];
@@ -278,7 +265,7 @@ void addHeadings(PlacementFacts& facts, const SheetContext& context, const SizeG
   const OrderPlacement& placement = line.placements[plan.placement];
   for (const std::string& note : {line.note, placement.note}) {
     if (!note.empty()) {
-      facts.rows.push_back({QStringLiteral("Note"), toQString(note)});
+      facts.rows.push_back({printed("Note"), toQString(note)});
     }
   }
 }
@@ -288,12 +275,11 @@ void addHeadings(PlacementFacts& facts, const SheetContext& context, const SizeG
 QString placementTitle(const SheetContext& context, const SizeGroup& group) {
   const PlacementPlan& plan = context.plan.placements[group.front()];
   const Location* location = context.rules.location(plan.location);
-  return QStringLiteral("Line %1, %2: %3")
-      .arg(toQString(context.order.lines[plan.line].id),
-           (location != nullptr ? toQString(location->name).toLower()
-                                : toQString(plan.location.text())) +
-               toQString(partSuffix(plan)),
-           toQString(groupSizesPhrase(context, group)));
+  return printed("Line %1, %2: %3", context.order.lines[plan.line].id,
+                 (location != nullptr ? toQString(location->name).toLower()
+                                      : toQString(plan.location.text())) +
+                     toQString(partSuffix(plan)),
+                 groupSizesPhrase(context, group));
 }
 
 PlacementFacts placementFacts(const SheetContext& context, const SizeGroup& group) {
@@ -312,7 +298,7 @@ PlacementFacts placementFacts(const SheetContext& context, const SizeGroup& grou
   for (const Caution* caution : plan.cautions) {
     facts.cautions << toQString(caution->text);
   }
-  facts.cautions << QStringLiteral(
+  facts.cautions << printed(
       "The instructions of the makers of machine, frame, backing, thread and press, and the rules "
       "that hold at your workplace, come before this sheet.");
   return facts;

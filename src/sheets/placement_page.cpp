@@ -15,7 +15,7 @@
 
 namespace creaseline {
 
-using sheets::toQString;
+using sheets::printed;
 
 namespace {
 
@@ -134,7 +134,7 @@ std::vector<SheetPage> placementPages(const SheetContext& context, const Placeme
   std::vector<SheetPage> pages{first};
   while (rows.last < layout->rows.size()) {
     SheetPage page;
-    page.title = facts.title + QStringLiteral(", continued");
+    page.title = printed("%1, continued", facts.title);
     page.detail = facts.detail;
     page.about = facts.about;
     rows = {rows.last,

@@ -5,11 +5,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sheets/text.h"
 #include "sheets/typography.h"
 
 namespace creaseline {
 
 using lettering::TextStyle;
+using sheets::printed;
 using typography::kHeading;
 using typography::kHeadingLight;
 using typography::kNumber;
@@ -38,8 +40,7 @@ double cellWidth(const SizeCell& cell) {
 }
 
 QString totalText(const PlacementFacts& facts) {
-  return facts.pieces == 1 ? QStringLiteral("= 1 piece")
-                           : QStringLiteral("= %1 pieces").arg(facts.pieces);
+  return facts.pieces == 1 ? printed("= 1 piece") : printed("= %1 pieces", facts.pieces);
 }
 
 // Cell corners relative to the block's corner, one more for the total; empty if a cell is wider
@@ -94,10 +95,10 @@ struct BannerText {
 std::vector<BannerText> bannerTexts(const PlacementFacts& facts, const PartChoice& choice) {
   std::vector<BannerText> texts;
   if (!facts.stopSizes.isEmpty()) {
-    texts.push_back({QStringLiteral("these sizes: ") + facts.stopSizes, kHeading});
+    texts.push_back({printed("these sizes: %1", facts.stopSizes), kHeading});
   }
   if (choice.findingsFlow) {
-    texts.push_back({QStringLiteral("What is wrong stands under “Stop” below."), kStrong});
+    texts.push_back({printed("What is wrong stands under “Stop” below."), kStrong});
     return texts;
   }
   for (const FindingText& finding : facts.stops) {
@@ -106,14 +107,14 @@ std::vector<BannerText> bannerTexts(const PlacementFacts& facts, const PartChoic
       texts.push_back({finding.numbers.join(QStringLiteral("; ")), kText, 4.0});
     }
     for (const QString& remedy : finding.remedies) {
-      texts.push_back({QStringLiteral("Checked remedy: ") + remedy, kText, 4.0});
+      texts.push_back({printed("Checked remedy: %1", remedy), kText, 4.0});
     }
     if (finding.remedies.isEmpty()) {
-      texts.push_back({QStringLiteral("No remedy was found. Ask before going on."), kText, 4.0});
+      texts.push_back({printed("No remedy was found. Ask before going on."), kText, 4.0});
     }
   }
   if (facts.stops.empty()) {
-    texts.push_back({QStringLiteral("No frame was found for it. Ask before going on."), kStrong});
+    texts.push_back({printed("No frame was found for it. Ask before going on."), kStrong});
   }
   return texts;
 }
@@ -195,8 +196,7 @@ void paintBanner(QPainter& painter, const PlacementFacts& facts, const PartChoic
   const double square = kNumber.size * 0.8;
   paintSeverity(painter, {left, y + (lettering::lineHeight(kNumber) - square) / 2.0},
                 Severity::Stop, square);
-  lettering::draw(painter, {left + square + 4.0, y}, QStringLiteral("DO NOT SEW"), kNumber,
-                  Qt::black);
+  lettering::draw(painter, {left + square + 4.0, y}, printed("DO NOT SEW"), kNumber, Qt::black);
   y += lettering::lineHeight(kNumber);
   for (const BannerText& text : bannerTexts(facts, choice)) {
     y += lettering::drawWrapped(painter, {left + text.indent, y},
@@ -240,7 +240,7 @@ double cautionsHeight(const PlacementFacts& facts, double width) {
 void paintCautions(QPainter& painter, const PlacementFacts& facts, QPointF at, double width) {
   painter.setPen(QPen(Qt::black, 0.25));
   painter.drawLine(at, at + QPointF(width, 0.0));
-  lettering::draw(painter, at + QPointF(0.0, 0.6), QStringLiteral("Cautions"), kStrong, Qt::black);
+  lettering::draw(painter, at + QPointF(0.0, 0.6), printed("Cautions"), kStrong, Qt::black);
   lettering::drawWrapped(painter, at + QPointF(0.0, 0.6 + lettering::lineHeight(kStrong)), width,
                          facts.cautions.join(u' '), kText, Qt::black);
 }

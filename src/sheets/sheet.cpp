@@ -3,11 +3,13 @@
 #include "creaseline/sheets/sheet.h"
 
 #include "sheets/page_code.h"
+#include "sheets/text.h"
 #include "sheets/typography.h"
 
 namespace creaseline {
 
 using lettering::TextStyle;
+using sheets::printed;
 using typography::kHeading;
 using typography::kStrong;
 using typography::kText;
@@ -24,11 +26,11 @@ constexpr double kUprightBarRoom = 8.0;
 
 QString checkText(bool trueScale) {
   if (trueScale) {
-    return QStringLiteral(
+    return printed(
         "Measure the three bars before use. If one is wrong, this page is worthless: print it "
         "again at 100 %, “actual size”, never “fit to page”.");
   }
-  return QStringLiteral(
+  return printed(
       "100 mm long when printed at 100 %. If it measures otherwise, print again at “actual "
       "size”. The written numbers hold either way.");
 }
@@ -61,7 +63,7 @@ double headerHeight(const SheetHead& head, const SheetPage& page, const QRectF& 
 void paintHeader(QPainter& painter, const SheetHead& head, const SheetPage& page, int number,
                  int count, const QRectF& content) {
   const double width = headerTextWidth(content);
-  const QString place = QStringLiteral("page %1 of %2").arg(number).arg(count);
+  const QString place = printed("page %1 of %2", number, count);
   lettering::draw(painter,
                   {content.left() + width - lettering::textWidth(place, kStrong) - kGap,
                    content.top() + lettering::baseline(kHeading) - lettering::baseline(kStrong)},
@@ -91,7 +93,7 @@ void paintUprightBar(QPainter& painter, const QRectF& body, const QRectF& conten
   painter.save();
   painter.translate(content.right(), body.top());
   painter.rotate(90.0);
-  paintBar(painter, {0.0, 0.0}, kCheckBarLength, QStringLiteral("check bar, 100 mm"));
+  paintBar(painter, {0.0, 0.0}, kCheckBarLength, printed("check bar, 100 mm"));
   painter.restore();
 }
 
@@ -100,10 +102,9 @@ void paintFoot(QPainter& painter, const SheetPage& page, const QRectF& content) 
   painter.setPen(QPen(Qt::black, 0.2));
   painter.drawLine(QPointF(content.left(), top + 1.0), QPointF(content.right(), top + 1.0));
   const QPointF first(content.left(), top + 3.5);
-  paintBar(painter, first, kCheckBarLength, QStringLiteral("check bar, 100 mm"));
+  paintBar(painter, first, kCheckBarLength, printed("check bar, 100 mm"));
   if (page.trueScale) {
-    paintBar(painter, first + QPointF(0.0, kBarRow), kInchBarLength,
-             QStringLiteral("check bar, 4 in"));
+    paintBar(painter, first + QPointF(0.0, kBarRow), kInchBarLength, printed("check bar, 4 in"));
   }
   const double textLeft = content.left() + kInchBarLength + 4.0;
   lettering::drawWrapped(painter, {textLeft, top + 2.2}, content.right() - textLeft,

@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include <algorithm>
+#include <map>
+#include <mutex>
 #include <stdexcept>
 
 #include "creaseline/sheets/sheet_kind.h"
@@ -8,6 +10,7 @@
 
 namespace creaseline {
 
+using sheets::printed;
 using sheets::toQString;
 
 namespace {
@@ -15,14 +18,14 @@ namespace {
 // A page that lies alone on the floor says whose it is.
 QString ownerText(const Order& order, const Shop& shop) {
   QStringList parts;
-  parts << QStringLiteral("Order ") + toQString(order.id);
+  parts << printed("Order %1", order.id);
   for (const std::string& part : {order.title, order.customer}) {
     if (!part.empty()) {
       parts << toQString(part);
     }
   }
   if (!order.due.empty()) {
-    parts << QStringLiteral("due ") + toQString(order.due);
+    parts << printed("due %1", order.due);
   }
   if (!shop.name.empty()) {
     parts << toQString(shop.name);
@@ -51,19 +54,25 @@ void refuseUnknown(const SheetChoice& choice) {
 }  // namespace
 
 const std::vector<SheetKind>& sheetKinds() {
-  static const std::vector<SheetKind> kKinds = [] {
-    std::vector<SheetKind> kinds = listSheetKinds();
+  // Their names are said when they are listed, and stay where they are for all who look at them.
+  static std::mutex guard;
+  static std::map<std::string, std::vector<SheetKind>> ofLanguage;
+  const std::lock_guard lock(guard);
+  const Phrasebook* book = spokenBook();
+  const auto [entry, isNew] = ofLanguage.try_emplace(book == nullptr ? "" : book->language());
+  if (isNew) {
+    std::vector<SheetKind>& kinds = entry->second;
+    kinds = listSheetKinds();
     std::sort(kinds.begin(), kinds.end(),
               [](const SheetKind& a, const SheetKind& b) { return a.position < b.position; });
-    return kinds;
-  }();
-  return kKinds;
+  }
+  return entry->second;
 }
 
 SheetDocument sheetSet(const SheetContext& context, const SheetChoice& choice) {
   refuseUnknown(choice);
   SheetDocument document;
-  document.head.title = QStringLiteral("Sheets, order ") + toQString(context.order.id);
+  document.head.title = printed("Sheets, order %1", context.order.id);
   document.head.order = ownerText(context.order, context.shop);
   document.head.orderId = toQString(context.order.id);
   document.head.paper = choice.paper;

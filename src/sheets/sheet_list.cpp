@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "sheets/placement_parts.h"
+#include "sheets/text.h"
 
 namespace creaseline {
 
@@ -183,7 +184,7 @@ void SheetList::add(FlowRow row) {
 
 SheetPage SheetList::continued() const {
   SheetPage page = page_;
-  page.title += QStringLiteral(", continued");
+  page.title = sheets::printed("%1, continued", page_.title);
   return page;
 }
 

@@ -4,6 +4,7 @@
 #include <QSvgGenerator>
 #include <QTemporaryDir>
 
+#include "base/worded.h"
 #include "creaseline/base/error.h"
 #include "creaseline/sheets/sheet_set.h"
 #include "sheets/sheet_writing.h"
@@ -30,12 +31,12 @@ void paintPicture(SheetPager& pager, int number, const QString& path, const std:
   generator.setDescription(pager.page(number).title);
   QPainter painter;
   if (!painter.begin(&generator)) {
-    throw OutputError(name, "a picture could not be begun");
+    throw OutputError(name, worded("a picture could not be begun"));
   }
   painter.scale(kUnitsPerMm, kUnitsPerMm);
   pager.paint(painter, number);
   if (!painter.end()) {
-    throw OutputError(name, "a picture could not be ended");
+    throw OutputError(name, worded("a picture could not be ended"));
   }
 }
 
@@ -56,7 +57,7 @@ WrittenSheets writeSheetPictures(const SheetDocument& document, const std::files
   const PageRange range = pageRange(pager, options, name);
   QDir target(QString::fromStdU16String(folder.u16string()));
   if (!target.mkpath(QStringLiteral("."))) {
-    throw OutputError(name, "the folder cannot be made");
+    throw OutputError(name, worded("the folder cannot be made"));
   }
   // Inside the target, so that moving is renaming; gone with the object on any failure.
   const QTemporaryDir making(target.filePath(QStringLiteral("making-XXXXXX")));
@@ -70,7 +71,8 @@ WrittenSheets writeSheetPictures(const SheetDocument& document, const std::files
   for (int number = range.first; number <= range.last; ++number) {
     if (!QFile::rename(making.filePath(pictureName(number)),
                        target.filePath(pictureName(number)))) {
-      throw OutputError(name, pictureName(number).toStdString() + " could not be put there");
+      throw OutputError(name,
+                        worded("{} could not be put there", pictureName(number).toStdString()));
     }
   }
   return writtenPages(range);

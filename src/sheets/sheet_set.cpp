@@ -10,6 +10,7 @@
 #include <QSaveFile>
 #include <QTemporaryFile>
 
+#include "base/worded.h"
 #include "creaseline/base/error.h"
 #include "sheets/pdf_finish.h"
 #include "sheets/sheet_writing.h"
@@ -33,11 +34,11 @@ void paintPages(QPdfWriter& writer, SheetPager& pager, const PageRange& range,
                 const std::string& name, const SheetOptions& options) {
   QPainter painter;
   if (!painter.begin(&writer)) {
-    throw OutputError(name, "the PDF could not be begun");
+    throw OutputError(name, worded("the PDF could not be begun"));
   }
   forEachPage(range, options, [&](int number) {
     if (number > range.first && !writer.newPage()) {
-      throw OutputError(name, "a page could not be added");
+      throw OutputError(name, worded("a page could not be added"));
     }
     painter.save();
     painter.scale(kUnitsPerMm, kUnitsPerMm);
@@ -45,7 +46,7 @@ void paintPages(QPdfWriter& writer, SheetPager& pager, const PageRange& range,
     painter.restore();
   });
   if (!painter.end()) {
-    throw OutputError(name, "the PDF could not be ended");
+    throw OutputError(name, worded("the PDF could not be ended"));
   }
 }
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "base/worded.h"
 #include "creaseline/base/error.h"
 #include "creaseline/planning/planner.h"
 #include "sheets/lettering.h"
@@ -11,14 +12,14 @@ namespace creaseline {
 
 PageRange pageRange(const SheetPager& pager, const SheetOptions& options, const std::string& name) {
   if (pager.count() == 0) {
-    throw OutputError(name, "there is no page to write");
+    throw OutputError(name, worded("there is no page to write"));
   }
   PageRange range;
   range.first = std::max(options.firstPage, 1);
   range.last = options.lastPage > 0 ? std::min(options.lastPage, pager.count()) : pager.count();
   if (range.count() < 1) {
-    throw OutputError(name, "there is no page in that range; the sheets have " +
-                                std::to_string(pager.count()) + " pages");
+    throw OutputError(
+        name, worded("there is no page in that range; the sheets have {} pages", pager.count()));
   }
   return range;
 }

@@ -3,6 +3,8 @@
 #pragma once
 
 #include <QString>
+#include <concepts>
+#include <string>
 #include <string_view>
 
 #include "creaseline/base/phrasebook.h"
@@ -16,6 +18,30 @@ inline QString toQString(std::string_view text) {
 // tests/house/phrases.py finds phrases by this name.
 inline QString printed(std::string_view english) {
   return toQString(inLanguage(english));
+}
+
+inline QString asPrinted(const QString& part) {
+  return part;
+}
+inline QString asPrinted(std::string_view part) {
+  return toQString(part);
+}
+inline QString asPrinted(std::integral auto part) {
+  return QString::number(part);
+}
+// "2.5", with the decimal separator of the language.
+inline QString decimalText(double number) {
+  const Phrasebook* book = spokenBook();
+  return QString::number(number).replace(
+      u'.', QLatin1Char(book == nullptr ? '.' : book->decimalSeparator()));
+}
+// The same with its places "%1", "%2" filled, all at once: a name may hold a percent sign. Words
+// that meet grow together as the language has it.
+template <class First, class... Others>
+QString printed(std::string_view english, const First& first, const Others&... others) {
+  const QString filled = printed(english).arg(asPrinted(first), asPrinted(others)...);
+  const Phrasebook* book = spokenBook();
+  return book == nullptr ? filled : toQString(book->joined(filled.toStdString()));
 }
 // First letter as a capital, for the core's phrases at the head of a line.
 inline QString capitalised(const QString& text) {

@@ -6,12 +6,14 @@
 
 #include "sheets/clipping.h"
 #include "sheets/figure_painter.h"
+#include "sheets/text.h"
 #include "sheets/tiling.h"
 #include "sheets/typography.h"
 
 namespace creaseline {
 
 using lettering::TextStyle;
+using sheets::printed;
 using typography::kStrong;
 using typography::kText;
 
@@ -205,13 +207,9 @@ class TiledFigure {
   }
 
   void paintTileWords(QPainter& painter, const Tile& tile, const QRectF& body) const {
-    const QString place = QStringLiteral("Tile %1 of %2: row %3 of %4, column %5 of %6")
-                              .arg(tile.row * tiling_.columns + tile.column + 1)
-                              .arg(tiling_.count())
-                              .arg(tile.row + 1)
-                              .arg(tiling_.rows)
-                              .arg(tile.column + 1)
-                              .arg(tiling_.columns);
+    const QString place = printed("Tile %1 of %2: row %3 of %4, column %5 of %6",
+                                  tile.row * tiling_.columns + tile.column + 1, tiling_.count(),
+                                  tile.row + 1, tiling_.rows, tile.column + 1, tiling_.columns);
     const double width = body.width() - kMapWidth - 4.0;
     const double used =
         lettering::drawWrapped(painter, body.topLeft(), width, place, kStrong, Qt::black);
@@ -221,17 +219,17 @@ class TiledFigure {
 
   [[nodiscard]] static QString howToJoin(const Tile& tile) {
     if (tile.row == 0 && tile.column == 0) {
-      return QStringLiteral(
+      return printed(
           "Do not cut the dotted lines of this tile: its neighbours are cut and laid on it so that "
           "marks of the same name meet.");
     }
-    const QString sides = tile.row == 0      ? QStringLiteral("at the left")
-                          : tile.column == 0 ? QStringLiteral("at the top")
-                                             : QStringLiteral("at the left and at the top");
-    return QStringLiteral(
-               "Cut along the dotted line %1, lay it on the same line of the neighbour so that "
-               "marks of the same name meet, and tape.")
-        .arg(sides);
+    const QString sides = tile.row == 0      ? printed("at the left")
+                          : tile.column == 0 ? printed("at the top")
+                                             : printed("at the left and at the top");
+    return printed(
+        "Cut along the dotted line %1, lay it on the same line of the neighbour so that marks of "
+        "the same name meet, and tape.",
+        sides);
   }
 
   FigureOnPaper figure_;

@@ -47,7 +47,7 @@ struct SheetKind {
       sections;
 };
 
-// All kinds in the order of the set.
+// All kinds in the order of the set, named in the language spoken; they stay for good.
 [[nodiscard]] const std::vector<SheetKind>& sheetKinds();
 
 struct SheetChoice {

@@ -13,6 +13,7 @@ namespace creaseline {
 
 using lettering::TextStyle;
 using sheets::capitalised;
+using sheets::printed;
 using sheets::toQString;
 using typography::kHeading;
 using typography::kText;
@@ -89,7 +90,7 @@ void paintPicture(QPainter& painter, const SheetContext& context, const Picture&
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(area.adjusted(1.0, 1.0, -1.0, -1.0));
     lettering::drawWrapped(painter, area.topLeft() + QPointF(4.0, 4.0), width - 8.0,
-                           QStringLiteral("The place of this design is not settled yet."), kHeading,
+                           printed("The place of this design is not settled yet."), kHeading,
                            Qt::black);
   }
   QPointF line = at + QPointF(0.0, size.height() + 1.0);
@@ -127,9 +128,8 @@ void addPictures(SheetList& list, const SheetContext& context, const std::vector
 // ---------------------------------------------------------------------------------------
 
 QString sizeWords(const SummaryPlace& place, const UnitChoice& units) {
-  QString text = QStringLiteral("%1 wide, %2 high")
-                     .arg(toQString(formatLength(place.width, units)),
-                          toQString(formatLength(place.height, units)));
+  QString text = printed("%1 wide, %2 high", formatLength(place.width, units),
+                         formatLength(place.height, units));
   if (units.length != LengthUnit::Millimetre) {
     constexpr UnitChoice kMillimetres{LengthUnit::Millimetre};
     text +=
@@ -153,17 +153,16 @@ std::vector<Picture> picturesOf(const SheetContext& context, const SummaryLine& 
     }
     if (picture.plan != nullptr) {
       if (picture.plan->placed.turn != Angle()) {
-        picture.words << QStringLiteral("Turn: ") + toQString(turnPhrase(*picture.plan));
+        picture.words << printed("Turn: %1", turnPhrase(*picture.plan));
       }
-      picture.words << QStringLiteral("Drawn on size ") + toQString(picture.plan->size.text());
+      picture.words << printed("Drawn on size %1", picture.plan->size.text());
     }
     if (place.held > 0) {
       picture.words << (place.held == place.garments
-                            ? QStringLiteral("Still to be settled: it cannot be sewn like this.")
-                            : QStringLiteral("Still to be settled for %1 of %2 garments: on their "
-                                             "sizes it cannot be sewn like this.")
-                                  .arg(place.held)
-                                  .arg(place.garments));
+                            ? printed("Still to be settled: it cannot be sewn like this.")
+                            : printed("Still to be settled for %1 of %2 garments: on their "
+                                      "sizes it cannot be sewn like this.",
+                                      place.held, place.garments));
     }
     pictures.push_back(picture);
   }
@@ -171,9 +170,8 @@ std::vector<Picture> picturesOf(const SheetContext& context, const SummaryLine& 
 }
 
 void addSizes(SheetList& list, const SummaryLine& line) {
-  list.heading(QStringLiteral("Garments, colours and quantities"));
-  TableCell colour =
-      strongCell(line.colour.empty() ? QStringLiteral("not stated") : oneLine(line.colour));
+  list.heading(printed("Garments, colours and quantities"));
+  TableCell colour = strongCell(line.colour.empty() ? printed("not stated") : oneLine(line.colour));
   if (line.cloth) {
     colour.swatch = inkOf(*line.cloth);
   }
@@ -181,18 +179,18 @@ void addSizes(SheetList& list, const SummaryLine& line) {
   for (const SizeQuantity& size : line.sizes) {
     sizes << quantityText(size.size, size.quantity);
   }
-  list.table({{QStringLiteral("Garment"), 0.0, 1.0},
-              {QStringLiteral("Colour"), 0.0, 0.8},
-              {QStringLiteral("Sizes and quantities"), 0.0, 1.5},
-              {QStringLiteral("In all"), 18.0, 1.0, true}});
+  list.table({{printed("Garment"), 0.0, 1.0},
+              {printed("Colour"), 0.0, 0.8},
+              {printed("Sizes and quantities"), 0.0, 1.5},
+              {printed("In all"), 18.0, 1.0, true}});
   list.row({strongCell(oneLine(line.blank)), colour, headingCell(sizes.join(QStringLiteral(", "))),
             headingCell(countText(line.garments))});
 }
 
 void addThreads(SheetList& list, const SummaryLine& line) {
   if (!line.threads.empty()) {
-    list.heading(QStringLiteral("Thread colours"));
-    list.table({{QStringLiteral("Thread"), 0.0, 1.0}, {QStringLiteral("In"), 0.0, 1.4}});
+    list.heading(printed("Thread colours"));
+    list.table({{printed("Thread"), 0.0, 1.0}, {printed("In"), 0.0, 1.4}});
   }
   for (const SummaryThread& thread : line.threads) {
     TableCell name = swatchCell(oneLine(thread.name), inkOf(thread.colour));
@@ -205,18 +203,18 @@ void addThreads(SheetList& list, const SummaryLine& line) {
     where.text = designs.join(QStringLiteral("; "));
     list.row({name, where});
   }
-  list.text(QStringLiteral("Colours on paper and screen differ from thread and cloth. Ask for "
-                           "samples where the shade matters."),
+  list.text(printed("Colours on paper and screen differ from thread and cloth. Ask for "
+                    "samples where the shade matters."),
             typography::kStrong);
 }
 
 // Kept together, so that nobody signs half of it.
 void addSignature(SheetList& list) {
-  list.heading(QStringLiteral("Sign here"));
+  list.heading(printed("Sign here"));
   list.table({{QString(), 52.0}, {QString(), 36.0}, {}}, false);
-  TableCell approved = tickCell(QStringLiteral("approved"));
+  TableCell approved = tickCell(printed("approved"));
   approved.style = kHeading;
-  TableCell change = tickCell(QStringLiteral("change:"));
+  TableCell change = tickCell(printed("change:"));
   change.style = kHeading;
   list.row({approved, change, writeCell()}, true);
   TableCell line = writeCell();
@@ -224,16 +222,15 @@ void addSignature(SheetList& list) {
   list.row({line}, true);
   list.table({{QString(), 14.0}, {}, {QString(), 12.0}, {QString(), 30.0}, {QString(), 22.0}, {}},
              false);
-  list.row({strongCell(QStringLiteral("Name")), writeCell(), strongCell(QStringLiteral("Date")),
-            writeCell(), strongCell(QStringLiteral("Signature")), writeCell()});
+  list.row({strongCell(printed("Name")), writeCell(), strongCell(printed("Date")), writeCell(),
+            strongCell(printed("Signature")), writeCell()});
 }
 
 std::vector<SheetPage> approvalPages(const SheetContext& context, const SheetHead& head,
                                      const SummaryLine& line, std::size_t index) {
   SheetPage page;
-  page.title = QStringLiteral("For approval: line %1").arg(toQString(line.id));
-  page.detail = oneLine(line.blank) +
-                (line.colour.empty() ? QString() : QStringLiteral(", ") + oneLine(line.colour));
+  page.title = printed("For approval: line %1", line.id);
+  page.detail = colouredName(line.blank, line.colour);
   page.about = QStringLiteral("line %1 approval").arg(toQString(line.id));
   const std::vector<Picture> pictures = picturesOf(context, line, index);
   std::vector<SheetPage> pages;
@@ -261,8 +258,7 @@ std::vector<SheetSection> sections(const SheetContext& context, const SheetHead&
   for (std::size_t index = 0; index < summary.lines.size(); ++index) {
     SheetSection section;
     section.title =
-        QStringLiteral("Line %1, %2")
-            .arg(toQString(summary.lines[index].id), oneLine(summary.lines[index].blank));
+        printed("Line %1, %2", summary.lines[index].id, oneLine(summary.lines[index].blank));
     section.pages = [context, head, line = summary.lines[index], index] {
       return approvalPages(context, head, line, index);
     };
@@ -276,8 +272,8 @@ std::vector<SheetSection> sections(const SheetContext& context, const SheetHead&
 SheetKind approvalKind() {
   return {80,
           "approval",
-          QStringLiteral("Approval pictures"),
-          QStringLiteral("For the customer: each line with its designs, colours and quantities."),
+          printed("Approval pictures"),
+          printed("For the customer: each line with its designs, colours and quantities."),
           true,
           sections};
 }

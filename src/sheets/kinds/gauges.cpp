@@ -7,6 +7,7 @@
 
 namespace creaseline {
 
+using sheets::printed;
 using sheets::toQString;
 
 namespace {
@@ -21,12 +22,12 @@ SheetSection section(const SheetContext& context, const SheetHead& head,
   const OrderLine& line = context.order.lines[strips.front().line];
   const Blank* blank = context.order.blank(line.blank);
   SheetPage page;
-  page.title = QStringLiteral("Gauges, line %1").arg(toQString(line.id));
-  page.detail = QStringLiteral("Print on card. ") +
-                (blank != nullptr ? toQString(blank->name) : toQString(line.blank.text()));
+  page.title = printed("Gauges, line %1", line.id);
+  QString garment = toQString(blank != nullptr ? blank->name : line.blank.text());
   if (!line.colour.empty()) {
-    page.detail += QStringLiteral(", ") + toQString(line.colour);
+    garment += QStringLiteral(", ") + toQString(line.colour);
   }
+  page.detail = printed("Print on card. %1", garment);
   page.about = QStringLiteral("line %1 gauges").arg(toQString(line.id));
   SheetSection made;
   made.title = page.title;
@@ -62,8 +63,8 @@ std::vector<SheetSection> sections(const SheetContext& context, const SheetHead&
 SheetKind gaugesKind() {
   return {50,
           "gauges",
-          QStringLiteral("Gauges"),
-          QStringLiteral("Strips of card with the garment's own edge and a cross at each centre."),
+          printed("Gauges"),
+          printed("Strips of card with the garment's own edge and a cross at each centre."),
           true,
           sections};
 }

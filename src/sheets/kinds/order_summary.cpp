@@ -2,6 +2,7 @@
 // The order on one sheet: what is asked for, how much work it is, what stands in its way.
 #include "creaseline/planning/order_summary.h"
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 #include "creaseline/sheets/sheet_kind.h"
 #include "sheets/list_texts.h"
@@ -10,35 +11,39 @@
 namespace creaseline {
 
 using sheets::capitalised;
+using sheets::printed;
 using sheets::toQString;
 
 namespace {
 
+QString hoopingsText(int number) {
+  return countText(number, toBeWorded("hooping"), toBeWorded("hoopings"));
+}
+
 void addNumbers(SheetList& list, const OrderSummary& summary) {
   std::vector<LabelledNumber> numbers;
   if (!summary.due.empty()) {
-    numbers.push_back({QStringLiteral("Due"), toQString(summary.due)});
+    numbers.push_back({printed("Due"), toQString(summary.due)});
   }
-  numbers.push_back({QStringLiteral("Garments"), countText(summary.counts.garments)});
-  numbers.push_back(
-      {QStringLiteral("Runs"), countText(static_cast<std::int64_t>(summary.runs.size()))});
-  numbers.push_back({QStringLiteral("Time"), toQString(formatDuration(summary.time))});
+  numbers.push_back({printed("Garments"), countText(summary.counts.garments)});
+  numbers.push_back({printed("Runs"), countText(static_cast<std::int64_t>(summary.runs.size()))});
+  numbers.push_back({printed("Time"), toQString(formatDuration(summary.time))});
   list.numbers(numbers);
-  list.text(QStringLiteral("%1 in %2, hooping and sewing, estimated for one head")
-                .arg(countText(summary.hoopings, "hooping", "hoopings"),
-                     countText(static_cast<int>(summary.runs.size()), "run", "runs")),
-            typography::kHeading);
+  list.text(
+      printed(
+          "%1 in %2, hooping and sewing, estimated for one head", hoopingsText(summary.hoopings),
+          countText(static_cast<int>(summary.runs.size()), toBeWorded("run"), toBeWorded("runs"))),
+      typography::kHeading);
   const int held = summary.counts.placements - summary.hoopings;
   if (held > 0) {
     list.marked(
         Severity::Stop,
-        QStringLiteral("%1 of %2 must not be sewn as ordered; they are not counted in "
-                       "runs and time.")
-            .arg(countText(held), countText(summary.counts.placements, "hooping", "hoopings")),
+        printed("%1 of %2 must not be sewn as ordered; they are not counted in runs and time.",
+                countText(held), hoopingsText(summary.counts.placements)),
         typography::kStrong);
   }
   if (!summary.note.empty()) {
-    list.text(QStringLiteral("Note: ") + oneLine(summary.note));
+    list.text(printed("Note: %1", oneLine(summary.note)));
   }
 }
 
@@ -51,22 +56,27 @@ QString sizesText(const SummaryLine& line) {
 }
 
 QString garmentText(const SummaryLine& line) {
-  QString text = oneLine(line.blank);
-  if (!line.colour.empty()) {
-    text += QStringLiteral(", ") + oneLine(line.colour);
-  }
-  text += QStringLiteral(". ") + sizesText(line);
-  return line.note.empty() ? text : text + QStringLiteral(". Note: ") + oneLine(line.note);
+  const QString text =
+      colouredName(line.blank, line.colour) + QStringLiteral(". ") + sizesText(line);
+  return line.note.empty() ? text : printed("%1. Note: %2", text, oneLine(line.note));
+}
+
+QString designText(const SummaryPlace& place, const UnitChoice& units) {
+  const QString text = oneLine(place.design) + QStringLiteral(", ") +
+                       toQString(sizePhrase(place.width, place.height, units)) +
+                       QStringLiteral(", ") +
+                       countText(place.stitches, toBeWorded("stitch"), toBeWorded("stitches"));
+  return place.hoopings > 1 ? printed("%1, in %2 hoopings", text, place.hoopings) : text;
 }
 
 void addLines(SheetList& list, const OrderSummary& summary, const UnitChoice& units) {
-  list.heading(QStringLiteral("What is ordered"));
-  list.table({{QStringLiteral("Line"), 13.0},
-              {QStringLiteral("Garments"), 0.0, 1.3},
-              {QStringLiteral("Pieces"), 20.0, 1.0, true},
-              {QStringLiteral("Place"), 27.0},
-              {QStringLiteral("Design"), 0.0, 1.0},
-              {QStringLiteral("May sew"), 20.0, 1.0, true}});
+  list.heading(printed("What is ordered"));
+  list.table({{printed("Line"), 13.0},
+              {printed("Garments"), 0.0, 1.3},
+              {printed("Pieces"), 20.0, 1.0, true},
+              {printed("Place"), 27.0},
+              {printed("Design"), 0.0, 1.0},
+              {printed("May sew"), 20.0, 1.0, true}});
   for (const SummaryLine& line : summary.lines) {
     bool first = true;
     for (const SummaryPlace& place : line.places) {
@@ -79,15 +89,10 @@ void addLines(SheetList& list, const OrderSummary& summary, const UnitChoice& un
         cells[2] = headingCell(countText(line.garments));
       }
       cells[3] = strongCell(toQString(place.location));
-      cells[4].text =
-          oneLine(place.design) + QStringLiteral(", ") +
-          toQString(sizePhrase(place.width, place.height, units)) + QStringLiteral(", ") +
-          countText(place.stitches, "stitch", "stitches") +
-          (place.hoopings > 1 ? QStringLiteral(", in %1 hoopings").arg(place.hoopings) : QString());
-      cells[5] = strongCell(
-          place.held == 0
-              ? QStringLiteral("all")
-              : QStringLiteral("%1 of %2").arg(place.garments - place.held).arg(place.garments));
+      cells[4].text = designText(place, units);
+      cells[5] = strongCell(place.held == 0
+                                ? printed("all")
+                                : printed("%1 of %2", place.garments - place.held, place.garments));
       list.row(std::move(cells));
       first = false;
     }
@@ -95,13 +100,13 @@ void addLines(SheetList& list, const OrderSummary& summary, const UnitChoice& un
 }
 
 void addRuns(SheetList& list, const OrderSummary& summary) {
-  list.heading(QStringLiteral("Runs, one card each"));
-  list.table({{QStringLiteral("Sewn"), 12.0},
-              {QStringLiteral("Run"), 14.0},
-              {QStringLiteral("What"), 0.0, 1.0},
-              {QStringLiteral("Machine and frame"), 0.0, 1.5},
-              {QStringLiteral("Pieces"), 20.0, 1.0, true},
-              {QStringLiteral("Time"), 24.0, 1.0, true}});
+  list.heading(printed("Runs, one card each"));
+  list.table({{printed("Sewn"), 12.0},
+              {printed("Run"), 14.0},
+              {printed("What"), 0.0, 1.0},
+              {printed("Machine and frame"), 0.0, 1.5},
+              {printed("Pieces"), 20.0, 1.0, true},
+              {printed("Time"), 24.0, 1.0, true}});
   for (const SummaryRun& run : summary.runs) {
     std::vector<TableCell> cells{tickCell(), headingCell(QString::number(run.number)), {}, {}, {},
                                  {}};
@@ -112,7 +117,7 @@ void addRuns(SheetList& list, const OrderSummary& summary) {
     list.row(std::move(cells));
   }
   if (summary.runs.empty()) {
-    list.text(QStringLiteral("Nothing of this order may be sewn as it stands."));
+    list.text(printed("Nothing of this order may be sewn as it stands."));
   }
 }
 
@@ -123,13 +128,13 @@ void addWatches(SheetList& list, const OrderSummary& summary) {
       continue;
     }
     if (first) {
-      list.heading(QStringLiteral("To be sewn with care"));
+      list.heading(printed("To be sewn with care"));
       first = false;
     }
     list.marked(Severity::Watch, capitalised(oneLine(finding.place)), typography::kStrong);
     list.under(capitalised(oneLine(finding.text)));
     if (!finding.remedy.empty()) {
-      list.under(QStringLiteral("Checked remedy: ") + oneLine(finding.remedy));
+      list.under(printed("Checked remedy: %1", oneLine(finding.remedy)));
     }
   }
 }
@@ -137,7 +142,7 @@ void addWatches(SheetList& list, const OrderSummary& summary) {
 std::vector<SheetPage> summaryPages(const SheetContext& context, const SheetHead& head) {
   const OrderSummary summary = orderSummary(context.plan, runsOf(context), reportContext(context));
   SheetPage page;
-  page.title = QStringLiteral("Order summary");
+  page.title = printed("Order summary");
   page.about = QStringLiteral("summary");
   SheetList list(head, page);
   addNumbers(list, summary);
@@ -151,7 +156,7 @@ std::vector<SheetPage> summaryPages(const SheetContext& context, const SheetHead
 std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
                                    const TemplateVariants& /*variants*/) {
   SheetSection section;
-  section.title = QStringLiteral("Order summary");
+  section.title = printed("Order summary");
   section.pages = [context, head] { return summaryPages(context, head); };
   return {section};
 }
@@ -161,8 +166,8 @@ std::vector<SheetSection> sections(const SheetContext& context, const SheetHead&
 SheetKind orderSummaryKind() {
   return {10,
           "order-summary",
-          QStringLiteral("Order summary"),
-          QStringLiteral("What is ordered, the runs with their time, what must not be sewn."),
+          printed("Order summary"),
+          printed("What is ordered, the runs with their time, what must not be sewn."),
           true,
           sections};
 }

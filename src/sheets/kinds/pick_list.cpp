@@ -2,6 +2,7 @@
 // The pick list: everything to be brought before the order is sewn, each with a box to tick.
 #include "creaseline/planning/pick_list.h"
 
+#include "base/worded.h"
 #include "creaseline/planning/wording.h"
 #include "creaseline/sheets/sheet_kind.h"
 #include "sheets/list_texts.h"
@@ -9,7 +10,7 @@
 
 namespace creaseline {
 
-using sheets::capitalised;
+using sheets::printed;
 using sheets::toQString;
 
 namespace {
@@ -24,30 +25,30 @@ TableCell plain(const QString& text) {
 }
 
 void addBlanks(SheetList& list, const PickList& pick) {
-  list.heading(QStringLiteral("Blanks: %1").arg(countText(pick.garments, "garment", "garments")));
-  list.table({{QStringLiteral("Garment and colour"), 0.0, 1.0},
-              {QStringLiteral("Sizes"), 0.0, 1.9},
-              {QStringLiteral("In all"), kCountColumn, 1.0, true}});
+  list.heading(printed("Blanks: %1",
+                       countText(pick.garments, toBeWorded("garment"), toBeWorded("garments"))));
+  list.table({{printed("Garment and colour"), 0.0, 1.0},
+              {printed("Sizes"), 0.0, 1.9},
+              {printed("In all"), kCountColumn, 1.0, true}});
   for (const BlankPick& blank : pick.blanks) {
     std::vector<TableChip> chips;
     QStringList waiting;
     for (const SizePick& size : blank.sizes) {
       chips.push_back({toQString(size.size.text()), QStringLiteral("× %1").arg(size.count)});
       if (size.held > 0) {
-        waiting << QStringLiteral("%1 of %2").arg(size.held).arg(toQString(size.size.text()));
+        waiting << printed("%1 of %2", size.held, size.size.text());
       }
     }
-    const QString name =
-        oneLine(blank.blank) +
-        (blank.colour.empty() ? QString() : QStringLiteral(", ") + oneLine(blank.colour));
+    const QString name = colouredName(blank.blank, blank.colour);
     TableCell garment = blank.cloth ? swatchCell(name, inkOf(*blank.cloth)) : plain(name);
     garment.style = typography::kStrong;
     list.row({garment, chipsCell(std::move(chips)), headingCell(countText(blank.garments))},
              !waiting.isEmpty());
     if (!waiting.isEmpty()) {
-      TableCell cell = plain(QStringLiteral("Of these wait, because a place on them must not be "
-                                            "sewn as ordered: ") +
-                             waiting.join(QStringLiteral(", ")));
+      TableCell cell =
+          plain(printed("Of these wait, because a place on them must not be sewn as "
+                        "ordered: %1",
+                        waiting.join(QStringLiteral(", "))));
       cell.span = 3;
       list.row({cell});
     }
@@ -58,11 +59,11 @@ void addFrames(SheetList& list, const PickList& pick) {
   if (pick.frames.empty()) {
     return;
   }
-  list.heading(QStringLiteral("Frames"));
+  list.heading(printed("Frames"));
   list.table({{QString(), kTickColumn},
-              {QStringLiteral("Frame"), 0.0, 1.0},
-              {QStringLiteral("On hand"), kCountColumn, 1.0, true},
-              {QStringLiteral("Hoopings"), kCountColumn, 1.0, true}});
+              {printed("Frame"), 0.0, 1.0},
+              {printed("On hand"), kCountColumn, 1.0, true},
+              {printed("Hoopings"), kCountColumn, 1.0, true}});
   for (const FramePick& frame : pick.frames) {
     list.row({tickCell(), strongCell(oneLine(frame.frame)), headingCell(countText(frame.onHand)),
               plain(countText(frame.hoopings))});
@@ -73,15 +74,15 @@ void addBacking(SheetList& list, const PickList& pick, const UnitChoice& units) 
   if (pick.backing.empty()) {
     return;
   }
-  list.heading(QStringLiteral("Backing"));
+  list.heading(printed("Backing"));
   list.table({{QString(), kTickColumn},
-              {QStringLiteral("From stock"), 0.0, 1.0},
-              {QStringLiteral("Kind"), 0.0, 1.0},
-              {QStringLiteral("Cut to"), 56.0},
-              {QStringLiteral("Pieces"), kCountColumn, 1.0, true}});
+              {printed("From stock"), 0.0, 1.0},
+              {printed("Kind"), 0.0, 1.0},
+              {printed("Cut to"), 56.0},
+              {printed("Pieces"), kCountColumn, 1.0, true}});
   for (const BackingPick& backing : pick.backing) {
     list.row({tickCell(),
-              strongCell(backing.stock.empty() ? QStringLiteral("nothing in stock serves")
+              strongCell(backing.stock.empty() ? printed("nothing in stock serves")
                                                : oneLine(backing.stock)),
               plain(toQString(backing.kind)),
               headingCell(toQString(sizePhrase(backing.width, backing.height, units))),
@@ -91,28 +92,27 @@ void addBacking(SheetList& list, const PickList& pick, const UnitChoice& units) 
     return;
   }
   list.gap(3.0);
-  list.table({{QStringLiteral("Backing in all"), 0.0, 1.2},
-              {QStringLiteral("Pieces"), kCountColumn, 1.0, true},
-              {QStringLiteral("Takes at most"), 0.0, 0.6},
-              {QStringLiteral("On hand"), 0.0, 0.5},
-              {QStringLiteral("Enough"), 24.0}});
+  list.table({{printed("Backing in all"), 0.0, 1.2},
+              {printed("Pieces"), kCountColumn, 1.0, true},
+              {printed("Takes at most"), 0.0, 0.6},
+              {printed("On hand"), 0.0, 0.5},
+              {printed("Enough"), 24.0}});
   for (const BackingTotal& total : pick.backingTotals) {
     list.row({strongCell(oneLine(total.stock)), plain(countText(total.pieces)),
               plain(toQString(total.need)), plain(toQString(total.onHand)),
-              strongCell(total.enough ? QStringLiteral("yes") : QStringLiteral("may be short"))});
+              strongCell(total.enough ? printed("yes") : printed("may be short"))});
   }
-  list.text(
-      QStringLiteral("“At most” holds when each cut size is cut for itself in straight rows."));
+  list.text(printed("“At most” holds when each cut size is cut for itself in straight rows."));
 }
 
 void addTopping(SheetList& list, const PickList& pick, const UnitChoice& units) {
   if (pick.topping.empty()) {
     return;
   }
-  list.heading(QStringLiteral("Topping film"));
+  list.heading(printed("Topping film"));
   list.table({{QString(), kTickColumn},
-              {QStringLiteral("Covers a window of"), 0.0, 1.0},
-              {QStringLiteral("Pieces"), kCountColumn, 1.0, true}});
+              {printed("Covers a window of"), 0.0, 1.0},
+              {printed("Pieces"), kCountColumn, 1.0, true}});
   for (const ToppingPick& topping : pick.topping) {
     list.row({tickCell(), strongCell(toQString(sizePhrase(topping.width, topping.height, units))),
               headingCell(countText(topping.pieces))});
@@ -123,11 +123,11 @@ void addThreads(SheetList& list, const PickList& pick) {
   if (pick.threads.empty()) {
     return;
   }
-  list.heading(QStringLiteral("Thread"));
+  list.heading(printed("Thread"));
   list.table({{QString(), kTickColumn},
-              {QStringLiteral("Colour"), 0.0, 1.0},
-              {QStringLiteral("Machine: needle"), 0.0, 0.9},
-              {QStringLiteral("Stitches"), 28.0, 1.0, true}});
+              {printed("Colour"), 0.0, 1.0},
+              {printed("Machine: needle"), 0.0, 0.9},
+              {printed("Stitches"), 28.0, 1.0, true}});
   for (const ThreadPick& thread : pick.threads) {
     QStringList needles;
     for (const std::string& needle : thread.needles) {
@@ -138,19 +138,19 @@ void addThreads(SheetList& list, const PickList& pick) {
     list.row({tickCell(), colour, plain(needles.join(QStringLiteral(", "))),
               plain(countText(thread.stitches))});
   }
-  list.text(QStringLiteral("And bobbin thread for all of them."));
+  list.text(printed("And bobbin thread for all of them."));
 }
 
 void addFabrics(SheetList& list, const PickList& pick, const UnitChoice& units) {
   if (pick.fabrics.empty()) {
     return;
   }
-  list.heading(QStringLiteral("Appliqué fabric, and as many pieces of fusible web"));
+  list.heading(printed("Appliqué fabric, and as many pieces of fusible web"));
   list.table({{QString(), kTickColumn},
-              {QStringLiteral("Fabric"), 0.0, 1.0},
-              {QStringLiteral("Piece and design"), 0.0, 1.0},
-              {QStringLiteral("Size"), 56.0},
-              {QStringLiteral("Pieces"), kCountColumn, 1.0, true}});
+              {printed("Fabric"), 0.0, 1.0},
+              {printed("Piece and design"), 0.0, 1.0},
+              {printed("Size"), 56.0},
+              {printed("Pieces"), kCountColumn, 1.0, true}});
   for (const FabricPick& fabric : pick.fabrics) {
     list.row({tickCell(), strongCell(oneLine(fabric.fabric)),
               plain(oneLine(fabric.piece + ", " + fabric.design)),
@@ -158,19 +158,19 @@ void addFabrics(SheetList& list, const PickList& pick, const UnitChoice& units) 
               headingCell(countText(fabric.pieces))});
   }
   list.text(
-      QStringLiteral("Size as sewn: cut with room to trim in the frame. Web a little "
-                     "smaller than its fabric, so that none meets the press."));
+      printed("Size as sewn: cut with room to trim in the frame. Web a little "
+              "smaller than its fabric, so that none meets the press."));
 }
 
 void addNeedles(SheetList& list, const PickList& pick) {
   if (pick.needles.empty()) {
     return;
   }
-  list.heading(QStringLiteral("Needles"));
+  list.heading(printed("Needles"));
   list.table({{QString(), kTickColumn},
-              {QStringLiteral("Needle"), 0.0, 1.0},
-              {QStringLiteral("Machine"), 0.0, 1.0},
-              {QStringLiteral("In use"), kCountColumn, 1.0, true}});
+              {printed("Needle"), 0.0, 1.0},
+              {printed("Machine"), 0.0, 1.0},
+              {printed("In use"), kCountColumn, 1.0, true}});
   for (const NeedlePick& needle : pick.needles) {
     list.row({tickCell(), strongCell(toQString(needle.needle)), plain(oneLine(needle.machine)),
               headingCell(countText(needle.count))});
@@ -181,11 +181,11 @@ std::vector<SheetPage> pickPages(const SheetContext& context, const SheetHead& h
   const PickList pick =
       pickList(context.plan, runsOf(context), reportContext(context), context.units);
   SheetPage page;
-  page.title = QStringLiteral("Pick list");
+  page.title = printed("Pick list");
   page.about = QStringLiteral("pick list");
   SheetList list(head, page);
   if (!pick.shortages.empty()) {
-    list.heading(QStringLiteral("Short"));
+    list.heading(printed("Short"));
     for (const std::string& shortage : pick.shortages) {
       list.marked(Severity::Stop, oneLine(shortage), typography::kStrong);
     }
@@ -203,7 +203,7 @@ std::vector<SheetPage> pickPages(const SheetContext& context, const SheetHead& h
 std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
                                    const TemplateVariants& /*variants*/) {
   SheetSection section;
-  section.title = QStringLiteral("Pick list");
+  section.title = printed("Pick list");
   section.pages = [context, head] { return pickPages(context, head); };
   return {section};
 }
@@ -213,8 +213,8 @@ std::vector<SheetSection> sections(const SheetContext& context, const SheetHead&
 SheetKind pickListKind() {
   return {20,
           "pick-list",
-          QStringLiteral("Pick list"),
-          QStringLiteral("Blanks, frames, backing, thread and needles to bring; what is short."),
+          printed("Pick list"),
+          printed("Blanks, frames, backing, thread and needles to bring; what is short."),
           true,
           sections};
 }

@@ -5,8 +5,11 @@
 #include "creaseline/sheets/sheet_kind.h"
 #include "sheets/placement_facts.h"
 #include "sheets/placement_page.h"
+#include "sheets/text.h"
 
 namespace creaseline {
+
+using sheets::printed;
 
 namespace {
 
@@ -33,8 +36,8 @@ std::vector<SheetSection> sections(const SheetContext& context, const SheetHead&
 SheetKind placementKind() {
   return {30,
           "placement",
-          QStringLiteral("Placement sheets"),
-          QStringLiteral("Where each design goes on each size, with which frame and backing."),
+          printed("Placement sheets"),
+          printed("Where each design goes on each size, with which frame and backing."),
           true,
           sections};
 }

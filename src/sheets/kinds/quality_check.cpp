@@ -9,15 +9,15 @@
 namespace creaseline {
 
 using sheets::capitalised;
+using sheets::printed;
 using sheets::toQString;
 
 namespace {
 
 TableColumns columns() {
-  return {{QStringLiteral("Size"), 0.0},      {QStringLiteral("Drop"), 25.0},
-          {QStringLiteral("Allowed"), 30.0},  {QStringLiteral("Measured"), 21.0},
-          {QStringLiteral("Sideways"), 25.0}, {QStringLiteral("Allowed"), 30.0},
-          {QStringLiteral("Measured"), 21.0}, {QStringLiteral("Initials"), 17.0}};
+  return {{printed("Size"), 0.0},      {printed("Drop"), 25.0},     {printed("Allowed"), 30.0},
+          {printed("Measured"), 21.0}, {printed("Sideways"), 25.0}, {printed("Allowed"), 30.0},
+          {printed("Measured"), 21.0}, {printed("Initials"), 17.0}};
 }
 
 TableCell allowedCell(const std::string& text) {
@@ -27,18 +27,13 @@ TableCell allowedCell(const std::string& text) {
 }
 
 QString partTitle(const QualityPart& part) {
-  QString text = QStringLiteral("Line %1, %2: %3")
-                     .arg(toQString(part.lineId), toQString(part.location), oneLine(part.blank));
-  if (!part.colour.empty()) {
-    text += QStringLiteral(", ") + oneLine(part.colour);
-  }
-  return text;
+  return printed("Line %1, %2: %3", part.lineId, part.location,
+                 colouredName(part.blank, part.colour));
 }
 
 // One sentence for all neighbouring sizes that measure from the same marks.
 QString marksText(const QualityRow& row) {
-  return QStringLiteral("Drop %1. Sideways: %2.")
-      .arg(toQString(row.dropFrom), toQString(row.sidewaysFrom));
+  return printed("Drop %1. Sideways: %2.", row.dropFrom, row.sidewaysFrom);
 }
 
 void addPart(SheetList& list, const QualityPart& part, const UnitChoice& units) {
@@ -60,20 +55,20 @@ void addPart(SheetList& list, const QualityPart& part, const UnitChoice& units) 
 std::vector<SheetPage> checkPages(const SheetContext& context, const SheetHead& head) {
   const QualityCheck check = qualityCheck(context.plan, reportContext(context), context.units);
   SheetPage page;
-  page.title = QStringLiteral("Quality check");
-  page.detail = QStringLiteral("Measure the first garment of each size before the rest is sewn.");
+  page.title = printed("Quality check");
+  page.detail = printed("Measure the first garment of each size before the rest is sewn.");
   page.about = QStringLiteral("quality check");
   SheetList list(head, page);
-  list.text(QStringLiteral("Tolerance %1 (%2), never beyond the least and most of the placement "
-                           "rule.")
-                .arg(toQString(formatLength(check.tolerance, context.units)),
-                     toQString(check.toleranceBasis)));
+  list.text(
+      printed("Tolerance %1 (%2), never beyond the least and most of the placement "
+              "rule.",
+              formatLength(check.tolerance, context.units), check.toleranceBasis));
   for (const QualityPart& part : check.parts) {
     addPart(list, part, context.units);
   }
   if (check.parts.empty()) {
-    list.text(QStringLiteral("Nothing of this order may be sewn as it stands, so there is "
-                             "nothing to check."),
+    list.text(printed("Nothing of this order may be sewn as it stands, so there is "
+                      "nothing to check."),
               typography::kStrong);
   }
   return list.pages();
@@ -82,7 +77,7 @@ std::vector<SheetPage> checkPages(const SheetContext& context, const SheetHead& 
 std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
                                    const TemplateVariants& /*variants*/) {
   SheetSection section;
-  section.title = QStringLiteral("Quality check");
+  section.title = printed("Quality check");
   section.pages = [context, head] { return checkPages(context, head); };
   return {section};
 }
@@ -90,13 +85,12 @@ std::vector<SheetSection> sections(const SheetContext& context, const SheetHead&
 }  // namespace
 
 SheetKind qualityCheckKind() {
-  return {
-      70,
-      "quality-check",
-      QStringLiteral("Quality check"),
-      QStringLiteral("Drop and sideways offset that garments must measure, with room to write."),
-      true,
-      sections};
+  return {70,
+          "quality-check",
+          printed("Quality check"),
+          printed("Drop and sideways offset that garments must measure, with room to write."),
+          true,
+          sections};
 }
 
 }  // namespace creaseline

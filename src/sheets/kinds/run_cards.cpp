@@ -2,6 +2,7 @@
 // Run cards: one for each set-up of the machine, with every garment to be ticked off.
 #include <memory>
 
+#include "base/worded.h"
 #include "creaseline/planning/run_card.h"
 #include "creaseline/planning/wording.h"
 #include "creaseline/sheets/sheet_kind.h"
@@ -11,6 +12,7 @@
 namespace creaseline {
 
 using sheets::capitalised;
+using sheets::printed;
 using sheets::toQString;
 
 namespace {
@@ -22,36 +24,34 @@ TableCell plain(const QString& text) {
 }
 
 QString cardTitle(const RunCard& card) {
-  return QStringLiteral("Run %1: %2").arg(QString::number(card.number), oneLine(card.location));
+  return printed("Run %1: %2", card.number, oneLine(card.location));
 }
 
 void addFacts(SheetList& list, const RunCard& card, const UnitChoice& units) {
   const BackingChoice& backing = card.backing;
-  QString cut = toQString(sizePhrase(backing.cutWidth, backing.cutHeight, units));
-  cut += backing.stock.empty() ? QStringLiteral("; nothing in stock serves")
-                               : QStringLiteral("; from ") + oneLine(backing.stockName);
+  const std::string size = sizePhrase(backing.cutWidth, backing.cutHeight, units);
+  const QString cut = backing.stock.empty()
+                          ? printed("%1; nothing in stock serves", size)
+                          : printed("%1; from %2", size, oneLine(backing.stockName));
   list.facts(
-      {{QStringLiteral("Frame"), oneLine(card.frame)},
-       {QStringLiteral("Machine"), oneLine(card.machine + "; " + card.machineReason)},
-       {QStringLiteral("Bracket"),
-        QStringLiteral("%1 of the frame, seen at the machine; on the garment %2")
-            .arg(toQString(card.bracketAtMachine), toQString(card.bracketOnGarment))},
-       {QStringLiteral("Speed"),
-        QStringLiteral("%1 stitches a minute").arg(card.stitchesPerMinute)},
-       {QStringLiteral("Load"), capitalised(toQString(card.loading))},
-       {QStringLiteral("Turn of design"), capitalised(toQString(card.turn))},
-       {QStringLiteral("Backing"), toQString(backingPhrase(backing, units))},
-       {QStringLiteral("Cut to"), cut},
-       {QStringLiteral("Topping"),
-        backing.topping ? QStringLiteral("film on top of the cloth") : QStringLiteral("none")},
-       {QStringLiteral("Needle"), toQString(needlePhrase(backing))},
-       {QStringLiteral("Design"), oneLine(card.design)},
-       {QStringLiteral("Its size"), toQString(sizePhrase(card.width, card.height, units)) +
-                                        QStringLiteral(", ") +
-                                        countText(card.stitches, "stitch", "stitches")}});
+      {{printed("Frame"), oneLine(card.frame)},
+       {printed("Machine"), oneLine(card.machine + "; " + card.machineReason)},
+       {printed("Bracket"), printed("%1 of the frame, seen at the machine; on the garment %2",
+                                    card.bracketAtMachine, card.bracketOnGarment)},
+       {printed("Speed"), printed("%1 stitches a minute", card.stitchesPerMinute)},
+       {printed("Load"), capitalised(toQString(card.loading))},
+       {printed("Turn of design"), capitalised(toQString(card.turn))},
+       {printed("Backing"), toQString(backingPhrase(backing, units))},
+       {printed("Cut to"), cut},
+       {printed("Topping"),
+        backing.topping ? printed("film on top of the cloth") : printed("none")},
+       {printed("Needle"), toQString(needlePhrase(backing))},
+       {printed("Design"), oneLine(card.design)},
+       {printed("Its size"),
+        toQString(sizePhrase(card.width, card.height, units)) + QStringLiteral(", ") +
+            countText(card.stitches, toBeWorded("stitch"), toBeWorded("stitches"))}});
   if (backing.skinCover) {
-    list.facts({{QStringLiteral("Cover"),
-                 QStringLiteral("soft cover over the back, which lies against skin")}});
+    list.facts({{printed("Cover"), printed("soft cover over the back, which lies against skin")}});
   }
 }
 
@@ -67,22 +67,21 @@ void addRemarks(SheetList& list, const RunCard& card) {
 TableCell loadCell(const RunThread& thread) {
   if (thread.putOn) {
     return tickCell(thread.replaced.empty()
-                        ? QStringLiteral("put on")
-                        : QStringLiteral("put on in place of ") + oneLine(thread.replaced));
+                        ? printed("put on")
+                        : printed("put on in place of %1", oneLine(thread.replaced)));
   }
-  return plain(thread.shared ? QStringLiteral("by hand, when the steps say so")
-                             : QStringLiteral("is on it"));
+  return plain(thread.shared ? printed("by hand, when the steps say so") : printed("is on it"));
 }
 
 void addThreads(SheetList& list, const RunCard& card) {
   if (card.threads.empty()) {
     return;
   }
-  list.heading(QStringLiteral("Threads by needle"));
-  list.table({{QStringLiteral("Needle"), 17.0},
-              {QStringLiteral("Thread"), 0.0, 1.0},
-              {QStringLiteral("Before the run"), 0.0, 0.8},
-              {QStringLiteral("Stitches"), 22.0, 1.0, true}});
+  list.heading(printed("Threads by needle"));
+  list.table({{printed("Needle"), 17.0},
+              {printed("Thread"), 0.0, 1.0},
+              {printed("Before the run"), 0.0, 0.8},
+              {printed("Stitches"), 22.0, 1.0, true}});
   for (const RunThread& thread : card.threads) {
     TableCell colour = swatchCell(oneLine(thread.name), inkOf(thread.colour));
     colour.style = typography::kStrong;
@@ -92,17 +91,17 @@ void addThreads(SheetList& list, const RunCard& card) {
 }
 
 void addSteps(SheetList& list, const RunCard& card) {
-  list.heading(QStringLiteral("Each garment, in this order"));
-  list.table({{QStringLiteral("Block"), 15.0},
-              {QStringLiteral("Needle"), 17.0},
-              {QStringLiteral("Thread"), 0.0, 1.0},
-              {QStringLiteral("What"), 0.0, 1.0},
-              {QStringLiteral("Stitches"), 22.0, 1.0, true}});
+  list.heading(printed("Each garment, in this order"));
+  list.table({{printed("Block"), 15.0},
+              {printed("Needle"), 17.0},
+              {printed("Thread"), 0.0, 1.0},
+              {printed("What"), 0.0, 1.0},
+              {printed("Stitches"), 22.0, 1.0, true}});
   for (const RunStep& step : card.steps) {
     if (step.byHand) {
       TableCell text = strongCell(oneLine(step.text));
       text.span = 4;
-      list.row({strongCell(QStringLiteral("hands")), text});
+      list.row({strongCell(printed("hands")), text});
       continue;
     }
     list.row({plain(QString::number(step.block)),
@@ -113,22 +112,18 @@ void addSteps(SheetList& list, const RunCard& card) {
 }
 
 void addTime(SheetList& list, const RunCard& card) {
-  list.heading(QStringLiteral("Time, estimated"));
-  list.text(QStringLiteral("%1 for each garment, %2 in all with one head. Tracing, finishing and "
-                           "packing are not counted.")
-                .arg(toQString(formatDuration(card.time.perGarment)),
-                     toQString(formatDuration(card.time.total))),
+  list.heading(printed("Time, estimated"));
+  list.text(printed("%1 for each garment, %2 in all with one head. Tracing, finishing and "
+                    "packing are not counted.",
+                    formatDuration(card.time.perGarment), formatDuration(card.time.total)),
             typography::kStrong);
-  const auto add = [&](const QString& when, const TimeShare& share) {
-    list.text(QStringLiteral("%1 %2: %3 (%4)")
-                  .arg(when, toQString(formatDuration(share.time)), toQString(share.text),
-                       oneLine(share.basis)));
-  };
   for (const TimeShare& share : card.time.once) {
-    add(QStringLiteral("Once"), share);
+    list.text(
+        printed("Once %1: %2 (%3)", formatDuration(share.time), share.text, oneLine(share.basis)));
   }
   for (const TimeShare& share : card.time.each) {
-    add(QStringLiteral("Each garment"), share);
+    list.text(printed("Each garment %1: %2 (%3)", formatDuration(share.time), share.text,
+                      oneLine(share.basis)));
   }
 }
 
@@ -136,28 +131,25 @@ void addCautions(SheetList& list, const RunCard& card) {
   if (card.cautions.empty()) {
     return;
   }
-  list.heading(QStringLiteral("Cautions"));
+  list.heading(printed("Cautions"));
   for (const Caution* caution : card.cautions) {
     list.text(oneLine(caution->text));
   }
 }
 
 void addGarments(SheetList& list, const RunCard& card) {
-  list.heading(QStringLiteral("Garments: %1").arg(countText(card.garments)));
-  list.table({{QStringLiteral("Sewn"), 12.0},
-              {QStringLiteral("Line"), 15.0},
-              {QStringLiteral("Size"), 0.0, 0.55},
-              {QStringLiteral("Piece"), 21.0},
-              {QStringLiteral("Garment"), 0.0, 1.1},
-              {QStringLiteral("Name"), 0.0, 1.0}});
+  list.heading(printed("Garments: %1", countText(card.garments)));
+  list.table({{printed("Sewn"), 12.0},
+              {printed("Line"), 15.0},
+              {printed("Size"), 0.0, 0.55},
+              {printed("Piece"), 21.0},
+              {printed("Garment"), 0.0, 1.1},
+              {printed("Name"), 0.0, 1.0}});
   for (const RunGarment& garment : card.toSew) {
-    const QString name =
-        oneLine(garment.blank) +
-        (garment.colour.empty() ? QString() : QStringLiteral(", ") + oneLine(garment.colour));
+    const QString name = colouredName(garment.blank, garment.colour);
     list.row({tickCell(), plain(toQString(garment.lineId)),
               headingCell(toQString(garment.size.text())),
-              plain(QStringLiteral("%1 of %2").arg(garment.number).arg(garment.of)), plain(name),
-              writeCell()});
+              plain(printed("%1 of %2", garment.number, garment.of)), plain(name), writeCell()});
   }
 }
 
@@ -168,12 +160,11 @@ std::vector<SheetPage> cardPages(const SheetContext& context, const SheetHead& h
   page.detail = oneLine(card.design) + QStringLiteral(" · ") + oneLine(card.frame);
   page.about = QStringLiteral("run %1").arg(card.number);
   SheetList list(head, page);
-  list.numbers({{QStringLiteral("Garments"), countText(card.garments)},
-                {QStringLiteral("Needle"), toQString(needlePhrase(card.backing))},
-                {QStringLiteral("Time"), toQString(formatDuration(card.time.total))}});
-  list.text(QStringLiteral("Check the trace before sewing."), typography::kHeading);
-  list.text(QStringLiteral("Start: the design's centre ") + toQString(card.start) +
-                QStringLiteral(", seen at the machine."),
+  list.numbers({{printed("Garments"), countText(card.garments)},
+                {printed("Needle"), toQString(needlePhrase(card.backing))},
+                {printed("Time"), toQString(formatDuration(card.time.total))}});
+  list.text(printed("Check the trace before sewing."), typography::kHeading);
+  list.text(printed("Start: the design's centre %1, seen at the machine.", card.start),
             typography::kHeading);
   addFacts(list, card, context.units);
   addRemarks(list, card);
@@ -206,8 +197,8 @@ std::vector<SheetSection> sections(const SheetContext& context, const SheetHead&
 SheetKind runCardsKind() {
   return {60,
           "run-cards",
-          QStringLiteral("Run cards"),
-          QStringLiteral("For the machine: set-up, threads, steps and each garment to tick."),
+          printed("Run cards"),
+          printed("For the machine: set-up, threads, steps and each garment to tick."),
           true,
           sections};
 }

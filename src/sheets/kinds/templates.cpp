@@ -3,12 +3,14 @@
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/template_figure.h"
 #include "creaseline/sheets/sheet_kind.h"
+#include "sheets/page_code.h"
 #include "sheets/text.h"
 #include "sheets/true_scale.h"
 
 namespace creaseline {
 
 using sheets::capitalised;
+using sheets::printed;
 using sheets::toQString;
 
 namespace {
@@ -21,7 +23,7 @@ QString nameOf(const SheetContext& context, const SizeGroup& group, TemplateView
   const PlacementPlan& plan = context.plan.placements[group.front()];
   const Location* location = context.rules.location(plan.location);
   QString name = location != nullptr ? toQString(location->name) : toQString(plan.location.text());
-  name += toQString(partSuffix(plan)) + QStringLiteral(", template");
+  name = printed("%1, template", name + toQString(partSuffix(plan)));
   if (view != TemplateView::Usual) {
     name += QStringLiteral(", ") + toQString(templateViewPhrase(view));
   }
@@ -40,7 +42,7 @@ SheetSection section(const SheetContext& context, const SheetHead& head, const S
   const PlacementPlan& first = context.plan.placements[group.front()];
   page.about = QStringLiteral("line %1 %2%3 template")
                    .arg(toQString(context.order.lines[first.line].id),
-                        toQString(first.location.text()), toQString(partSuffix(first)));
+                        toQString(first.location.text()), pageCodePart(first));
   SheetSection made;
   made.title = page.title + QStringLiteral(": ") + page.detail;
   made.pages = [context, head, group, view, page] {
@@ -72,8 +74,8 @@ std::vector<SheetSection> sections(const SheetContext& context, const SheetHead&
 SheetKind templatesKind() {
   return {40,
           "templates",
-          QStringLiteral("Templates"),
-          QStringLiteral("Each design in true scale with centre, crease and frame window."),
+          printed("Templates"),
+          printed("Each design in true scale with centre, crease and frame window."),
           true,
           sections};
 }
