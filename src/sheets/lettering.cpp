@@ -7,6 +7,7 @@
 #include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QHash>
+#include <algorithm>
 
 #include "base/worded.h"
 
@@ -123,6 +124,14 @@ QStringList wrapped(const QString& text, TextStyle style, double width) {
     lines << line;
   }
   return lines;
+}
+
+double widestWord(const QString& text, TextStyle style) {
+  double widest = 0.0;
+  for (const QString& word : breakableWords(text)) {
+    widest = std::max(widest, textWidth(word, style));
+  }
+  return widest;
 }
 
 QString elided(const QString& text, TextStyle style, double width) {

@@ -38,6 +38,8 @@ inline constexpr double kMmPerPoint = 25.4 / 72.0;
 // it alone is wider than the line. At least one line; no line is wider than `width` unless a single
 // character is.
 [[nodiscard]] QStringList wrapped(const QString& text, TextStyle style, double width);
+// Of the widest word, which is the least that a line of this text needs.
+[[nodiscard]] double widestWord(const QString& text, TextStyle style);
 // Cut with an ellipsis to fit.
 [[nodiscard]] QString elided(const QString& text, TextStyle style, double width);
 [[nodiscard]] double wrappedHeight(const QString& text, TextStyle style, double width);

@@ -15,7 +15,8 @@ using typography::kText;
 
 namespace {
 
-constexpr double kLabelWidth = 25.0;
+constexpr double kLeastLabel = 25.0;
+constexpr double kLabelGap = 1.0;
 constexpr double kAfter = 0.7;
 constexpr double kTick = 3.0;
 constexpr double kMarkIndent = 6.0;
@@ -48,11 +49,34 @@ void addFinding(FlowRows& rows, const FindingText& finding, double width) {
   }
 }
 
-void addFact(FlowRows& rows, const FactRow& fact, double width) {
-  addText(rows, fact.value, kText, width, kLabelWidth, kAfter,
-          [label = fact.label](QPainter& painter, QPointF at) {
-            lettering::draw(painter, at, label, kStrong, Qt::black);
-          });
+// Wide enough for each word of the labels, so that none is split.
+double labelWidth(const std::vector<FactRow>& facts) {
+  double width = kLeastLabel;
+  for (const FactRow& fact : facts) {
+    width = std::max(width, lettering::widestWord(fact.label, kStrong) + kLabelGap);
+  }
+  return width;
+}
+
+void addFact(FlowRows& rows, const FactRow& fact, double width, double label) {
+  const QStringList lines = lettering::wrapped(fact.label, kStrong, label - kLabelGap);
+  const std::size_t first = rows.size();
+  addText(rows, fact.value, kText, width, label, kAfter, [lines](QPainter& painter, QPointF at) {
+    for (const QString& line : lines) {
+      lettering::draw(painter, at, line, kStrong, Qt::black);
+      at.ry() += lettering::lineHeight(kStrong);
+    }
+  });
+  // The label is painted with the first row: the others beside it stay with that, and what follows
+  // begins below it.
+  const auto needed = static_cast<std::size_t>(lines.size());
+  const std::size_t used = rows.size() - first;
+  for (std::size_t row = 0; row + 1 < std::min(needed, used); ++row) {
+    rows[first + row].keepWithNext = true;
+  }
+  if (needed > used) {
+    rows.back().height += static_cast<double>(needed - used) * lettering::lineHeight(kStrong);
+  }
 }
 
 // Number, swatch, thread and use, stitches at the right.
@@ -112,8 +136,9 @@ FlowRows factRows(const PlacementFacts& facts, const PartChoice& choice, double 
     }
   }
   rows.push_back(headingRow(printed("Frame, backing, needle"), width));
+  const double label = labelWidth(facts.rows);
   for (const FactRow& fact : facts.rows) {
-    addFact(rows, fact, width);
+    addFact(rows, fact, width, label);
   }
   // What must not be sewn needs no thread.
   if (!facts.stop && !facts.threads.empty()) {

@@ -21,18 +21,6 @@ constexpr double kScales[] = {1.0, 1.5, 2.0, 2.5,  3.0,  4.0,  5.0, 6.0,
 constexpr double kSidePadding = 3.0;  // around the garment, millimetres of paper
 constexpr double kTopPadding = 9.0;   // side labels
 constexpr double kBottomPadding = 3.0;
-constexpr double kScaleLineHeight = 10.0;  // caption, then scale and bar
-
-// The largest drawing at a round scale; the height may be unlimited.
-double chooseScale(const QRectF& extent, double width, double height) {
-  for (const double scale : kScales) {
-    if (extent.width() / scale + 2.0 * kSidePadding <= width &&
-        extent.height() / scale + kTopPadding + kBottomPadding <= height) {
-      return scale;
-    }
-  }
-  return *std::rbegin(kScales);
-}
 
 // A round length of garment, drawn to scale: 4 in or 10 cm.
 struct ScaleBar {
@@ -46,35 +34,84 @@ ScaleBar scaleBar(const UnitChoice& units) {
   return {100.0, QStringLiteral("10 cm")};
 }
 
-void paintScaleLine(QPainter& painter, const SheetContext& context, const PlacementPlan& plan,
-                    double scale, QPointF at) {
-  const ScaleBar bar = scaleBar(context.units);
-  const double length = bar.lengthMm / scale;
-  const double middle = at.y() + lettering::lineHeight(kStrong) / 2.0;
-  // Filled, so that its length is exact.
-  painter.fillRect(QRectF(at.x(), middle - 0.6, length, 1.2), Qt::black);
-  const QString text = printed("= %1 of garment   scale 1 : %2   drawn: size %3", bar.text,
-                               sheets::decimalText(scale), plan.size.text());
-  lettering::draw(painter, {at.x() + length + 2.0, middle - lettering::lineHeight(kStrong) / 2},
-                  text, kStrong, Qt::black);
+// What stands under the drawing: its caption, then the bar with the scale in words beside it.
+class ScaleLines {
+ public:
+  ScaleLines(const SheetContext& context, const PlacementPlan& plan, QString caption, double width)
+      : bar_(scaleBar(context.units)),
+        size_(toQString(plan.size.text())),
+        caption_(std::move(caption)),
+        width_(width) {}
+
+  [[nodiscard]] double height(double scale) const {
+    return std::max(kLeastHeight,
+                    kAboveCaption + lettering::wrappedHeight(caption_, kText, width_) +
+                        static_cast<double>(words(scale).size()) * lettering::lineHeight(kStrong));
+  }
+
+  void paint(QPainter& painter, QPointF at, double scale) const {
+    at.ry() += kAboveCaption;
+    at.ry() += lettering::drawWrapped(painter, at, width_, caption_, kText, Qt::black);
+    const double length = bar_.lengthMm / scale;
+    const double middle = at.y() + lettering::lineHeight(kStrong) / 2.0;
+    // Filled, so that its length is exact.
+    painter.fillRect(QRectF(at.x(), middle - 0.6, length, 1.2), Qt::black);
+    for (const QString& line : words(scale)) {
+      lettering::draw(painter, at + QPointF(length + kAfterBar, 0.0), line, kStrong, Qt::black);
+      at.ry() += lettering::lineHeight(kStrong);
+    }
+  }
+
+ private:
+  static constexpr double kLeastHeight = 10.0;
+  static constexpr double kAboveCaption = 1.0;
+  static constexpr double kAfterBar = 2.0;
+
+  // In one line where there is room for it beside the bar.
+  [[nodiscard]] QStringList words(double scale) const {
+    const QString text = printed("= %1 of garment   scale 1 : %2   drawn: size %3", bar_.text,
+                                 sheets::decimalText(scale), size_);
+    const double room = width_ - bar_.lengthMm / scale - kAfterBar;
+    return lettering::textWidth(text, kStrong) <= room ? QStringList(text)
+                                                       : lettering::wrapped(text, kStrong, room);
+  }
+
+  ScaleBar bar_;
+  QString size_;
+  QString caption_;
+  double width_;
+};
+
+// The largest drawing at a round scale; the height may be unlimited.
+double chooseScale(const QRectF& extent, double width, double height, const ScaleLines& lines) {
+  for (const double scale : kScales) {
+    if (extent.width() / scale + 2.0 * kSidePadding <= width &&
+        extent.height() / scale + kTopPadding + kBottomPadding + lines.height(scale) <= height) {
+      return scale;
+    }
+  }
+  return *std::rbegin(kScales);
 }
 
 }  // namespace
 
 double drawingHeight(const SheetContext& context, const PlacementFacts& facts, double width) {
   const PlacementPlan& plan = context.plan.placements[facts.drawn];
-  const QRectF extent = GarmentDrawing(plan, context.shop, context.units).extent();
-  const double scale = chooseScale(extent, width, 1.0e6);
-  return extent.height() / scale + kTopPadding + kBottomPadding + kScaleLineHeight;
+  const GarmentDrawing drawing(plan, context.shop, context.units);
+  const QRectF extent = drawing.extent();
+  const ScaleLines lines(context, plan, drawing.caption(), width);
+  const double scale = chooseScale(extent, width, 1.0e6, lines);
+  return extent.height() / scale + kTopPadding + kBottomPadding + lines.height(scale);
 }
 
 void paintDrawing(QPainter& painter, const SheetContext& context, const PlacementFacts& facts,
                   const QRectF& area) {
   const PlacementPlan& plan = context.plan.placements[facts.drawn];
   const GarmentDrawing drawing(plan, context.shop, context.units);
-  const QRectF paper = area.adjusted(0.0, 0.0, 0.0, -kScaleLineHeight);
   const QRectF extent = drawing.extent();
-  const double scale = chooseScale(extent, paper.width(), paper.height());
+  const ScaleLines lines(context, plan, drawing.caption(), area.width());
+  const double scale = chooseScale(extent, area.width(), area.height(), lines);
+  const QRectF paper = area.adjusted(0.0, 0.0, 0.0, -lines.height(scale));
   // Millimetres of paper to millimetres of garment, the garment in the middle of its room.
   const QPointF middle(paper.center().x(),
                        (paper.top() + kTopPadding + paper.bottom() - kBottomPadding) / 2.0);
@@ -87,10 +124,7 @@ void paintDrawing(QPainter& painter, const SheetContext& context, const Placemen
   style.showCaption = false;  // it stands over the scale, clear of the garment
   drawing.paint(painter, style, QRectF(corner, paper.size() * scale));
   painter.restore();
-  const double below = area.bottom() - kScaleLineHeight + 1.0;
-  lettering::draw(painter, {area.left(), below}, drawing.caption(), kText, Qt::black);
-  paintScaleLine(painter, context, plan, scale,
-                 {area.left(), below + lettering::lineHeight(kText)});
+  lines.paint(painter, {area.left(), paper.bottom()}, scale);
 }
 
 }  // namespace creaseline

@@ -16,10 +16,11 @@ using typography::kText;
 
 namespace {
 
-constexpr double kPageNumberWidth = 32.0;
+constexpr double kLeastPageNumber = 32.0;
 constexpr double kGap = 2.0;
 constexpr double kFootHeight = 15.0;
 constexpr double kTrueScaleFootHeight = 19.0;
+constexpr double kAboveFootText = 2.2;
 constexpr double kBarHeight = 2.0;
 constexpr double kBarRow = 7.0;  // a bar and its words
 constexpr double kUprightBarRoom = 8.0;
@@ -41,8 +42,26 @@ QRectF contentArea(Paper paper) {
                 size.height() - 2.0 * kSheetMargin);
 }
 
-double footHeight(const SheetPage& page) {
-  return page.trueScale ? kTrueScaleFootHeight : kFootHeight;
+// What is said beside the check bars.
+double footTextLeft(const QRectF& content) {
+  return content.left() + kInchBarLength + 4.0;
+}
+
+double footHeight(const SheetPage& page, const QRectF& content) {
+  const double text = lettering::wrappedHeight(checkText(page.trueScale), kText,
+                                               content.right() - footTextLeft(content));
+  return std::max(page.trueScale ? kTrueScaleFootHeight : kFootHeight, kAboveFootText + text);
+}
+
+QString pageNumberText(int number, int count) {
+  return printed("page %1 of %2", number, count);
+}
+
+// Room for it beside the title, whatever the numbers are.
+double pageNumberWidth() {
+  constexpr int kUsualCount = 88;
+  return std::max(kLeastPageNumber,
+                  lettering::textWidth(pageNumberText(kUsualCount, kUsualCount), kStrong) + kGap);
 }
 
 // The header's lines keep clear of the code, and the title of the page number too.
@@ -52,7 +71,7 @@ double headerTextWidth(const QRectF& content) {
 
 double headerHeight(const SheetHead& head, const SheetPage& page, const QRectF& content) {
   const double width = headerTextWidth(content);
-  double height = lettering::wrappedHeight(page.title, kHeading, width - kPageNumberWidth);
+  double height = lettering::wrappedHeight(page.title, kHeading, width - pageNumberWidth());
   if (!page.detail.isEmpty()) {
     height += lettering::wrappedHeight(page.detail, kText, width);
   }
@@ -63,13 +82,13 @@ double headerHeight(const SheetHead& head, const SheetPage& page, const QRectF& 
 void paintHeader(QPainter& painter, const SheetHead& head, const SheetPage& page, int number,
                  int count, const QRectF& content) {
   const double width = headerTextWidth(content);
-  const QString place = printed("page %1 of %2", number, count);
+  const QString place = pageNumberText(number, count);
   lettering::draw(painter,
                   {content.left() + width - lettering::textWidth(place, kStrong) - kGap,
                    content.top() + lettering::baseline(kHeading) - lettering::baseline(kStrong)},
                   place, kStrong, Qt::black);
   double y = content.top();
-  y += lettering::drawWrapped(painter, {content.left(), y}, width - kPageNumberWidth, page.title,
+  y += lettering::drawWrapped(painter, {content.left(), y}, width - pageNumberWidth(), page.title,
                               kHeading, Qt::black);
   if (!page.detail.isEmpty()) {
     y += lettering::drawWrapped(painter, {content.left(), y}, width, page.detail, kText, Qt::black);
@@ -98,7 +117,7 @@ void paintUprightBar(QPainter& painter, const QRectF& body, const QRectF& conten
 }
 
 void paintFoot(QPainter& painter, const SheetPage& page, const QRectF& content) {
-  const double top = content.bottom() - footHeight(page);
+  const double top = content.bottom() - footHeight(page, content);
   painter.setPen(QPen(Qt::black, 0.2));
   painter.drawLine(QPointF(content.left(), top + 1.0), QPointF(content.right(), top + 1.0));
   const QPointF first(content.left(), top + 3.5);
@@ -106,8 +125,8 @@ void paintFoot(QPainter& painter, const SheetPage& page, const QRectF& content) 
   if (page.trueScale) {
     paintBar(painter, first + QPointF(0.0, kBarRow), kInchBarLength, printed("check bar, 4 in"));
   }
-  const double textLeft = content.left() + kInchBarLength + 4.0;
-  lettering::drawWrapped(painter, {textLeft, top + 2.2}, content.right() - textLeft,
+  const double textLeft = footTextLeft(content);
+  lettering::drawWrapped(painter, {textLeft, top + kAboveFootText}, content.right() - textLeft,
                          checkText(page.trueScale), kText, Qt::black);
 }
 
@@ -134,7 +153,7 @@ QSizeF paperSize(Paper paper) {
 QRectF sheetBody(const SheetHead& head, const SheetPage& page) {
   QRectF content = contentArea(head.paper);
   content.setTop(content.top() + headerHeight(head, page, content) + kGap);
-  content.setBottom(content.bottom() - footHeight(page) - kGap);
+  content.setBottom(content.bottom() - footHeight(page, content) - kGap);
   if (page.trueScale) {
     content.setRight(content.right() - kUprightBarRoom);
   }

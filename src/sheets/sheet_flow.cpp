@@ -74,12 +74,13 @@ void paintColumns(QPainter& painter, const FlowRows& rows, std::size_t first, st
 
 FlowRow headingRow(const QString& text, double width) {
   FlowRow row;
-  row.height = kAboveHeading + lettering::lineHeight(kStrong) + 0.4;
+  row.height = kAboveHeading + lettering::wrappedHeight(text, kStrong, width) + 0.4;
   row.keepWithNext = true;
   row.paint = [text, width](QPainter& painter, QPointF at) {
     painter.setPen(QPen(Qt::black, 0.25));
     painter.drawLine(at + QPointF(0.0, 0.8), at + QPointF(width, 0.8));
-    lettering::draw(painter, at + QPointF(0.0, kAboveHeading), text, kStrong, Qt::black);
+    lettering::drawWrapped(painter, at + QPointF(0.0, kAboveHeading), width, text, kStrong,
+                           Qt::black);
   };
   return row;
 }

@@ -21,7 +21,7 @@ constexpr double kMarkRoom = 5.0;
 constexpr double kMarkSize = 3.0;
 constexpr double kAfterText = 1.2;
 constexpr double kAfterTable = 1.6;
-constexpr double kFactLabel = 27.0;
+constexpr double kLeastFactLabel = 27.0;
 
 struct PlacedNumber {
   QPointF at;
@@ -164,7 +164,12 @@ void SheetList::row(std::vector<TableCell> cells, bool keepWithNext) {
 }
 
 void SheetList::facts(const std::vector<LabelledNumber>& facts) {
-  table({{QString(), kFactLabel}, {}, {QString(), kFactLabel}, {}}, false);
+  // The headings are not shown: they hold the column open for the labels' widest words.
+  QString words;
+  for (const LabelledNumber& fact : facts) {
+    words += fact.label + u' ';
+  }
+  table({{words, kLeastFactLabel}, {}, {words, kLeastFactLabel}, {}}, false);
   for (std::size_t i = 0; i < facts.size(); i += 2) {
     std::vector<TableCell> cells{strongCell(facts[i].label), {}};
     cells.back().text = facts[i].value;

@@ -23,6 +23,7 @@ constexpr double kMarkGap = 1.6;
 constexpr double kChipGap = 5.0;
 constexpr double kHairline = 0.12;
 constexpr double kHeaderLine = 0.35;
+constexpr double kRounding = 0.01;
 constexpr double kLeastText = 6.0;  // room that marks always leave for text
 
 double markWidth(const TableCell& cell) {
@@ -114,6 +115,17 @@ struct LaidRow {
   double baseline = 0.0;  // of the first line of all cells
   double height = 0.0;
 };
+
+// Of a column that takes no share: what it asks for, or what the widest word of its heading needs.
+double fixedWidth(const TableColumns& columns, std::size_t index) {
+  const TableColumn& column = columns[index];
+  if (column.width <= 0.0) {
+    return 0.0;
+  }
+  const double after = column.right && index + 1 < columns.size() ? kAfterNumber : 0.0;
+  return std::max(column.width, lettering::widestWord(column.heading, kStrong) +
+                                    2.0 * kPaddingAcross + after + kRounding);
+}
 
 LaidCell layCell(const TableCell& cell, double left, double width, bool right) {
   LaidCell laid{cell, left, width, right, {}, {}};
@@ -262,14 +274,15 @@ TableCell chipsCell(std::vector<TableChip> chips) {
 std::vector<double> columnEdges(const TableColumns& columns, double width) {
   double fixed = 0.0;
   double shares = 0.0;
-  for (const TableColumn& column : columns) {
-    fixed += column.width;
-    shares += column.width > 0.0 ? 0.0 : column.share;
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    fixed += fixedWidth(columns, i);
+    shares += columns[i].width > 0.0 ? 0.0 : columns[i].share;
   }
   std::vector<double> edges{0.0};
-  for (const TableColumn& column : columns) {
-    const double own =
-        column.width > 0.0 ? column.width : std::max(0.0, width - fixed) * column.share / shares;
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    const double own = columns[i].width > 0.0
+                           ? fixedWidth(columns, i)
+                           : std::max(0.0, width - fixed) * columns[i].share / shares;
     edges.push_back(edges.back() + own);
   }
   return edges;

@@ -15,7 +15,9 @@ namespace creaseline {
 
 struct TableColumn {
   QString heading;
-  double width = 0.0;  // 0: a share of what the others leave
+  // 0: a share of what the others leave. Where a word of the heading needs more, the column is as
+  // wide as that.
+  double width = 0.0;
   double share = 1.0;
   bool right = false;  // numbers end at the right
 };

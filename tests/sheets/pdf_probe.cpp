@@ -93,4 +93,18 @@ Run longestDarkRun(const QImage& gray, int fixed, bool alongRow) {
   return best;
 }
 
+double checkBarLength(const QImage& page, int dotsPerInch) {
+  const int thick = static_cast<int>(1.5 * dotsPerInch / 25.4);
+  const int from = page.height() - static_cast<int>(35.0 * dotsPerInch / 25.4);
+  int best = 0;
+  for (int y = from; y + thick < page.height(); ++y) {
+    const Run top = longestDarkRun(page, y, true);
+    const Run bottom = longestDarkRun(page, y + thick, true);
+    if (top.first == bottom.first && top.length == bottom.length) {
+      best = std::max(best, top.length);
+    }
+  }
+  return best * 25.4 / dotsPerInch;
+}
+
 }  // namespace creaseline::probe

@@ -35,5 +35,8 @@ struct Run {
   int length = 0;
 };
 Run longestDarkRun(const QImage& gray, int fixed, bool alongRow);
+// Length in millimetres of the longest horizontal dark bar at least 1.5 mm thick in the lowest
+// 35 mm of a page.
+double checkBarLength(const QImage& page, int dotsPerInch);
 
 }  // namespace creaseline::probe

@@ -21,21 +21,6 @@ double millimetres(double pixels, int dotsPerInch) {
   return pixels * 25.4 / dotsPerInch;
 }
 
-// Length of the longest horizontal dark bar at least 1.5 mm thick in the lowest 35 mm.
-double checkBarLength(const QImage& page, int dotsPerInch) {
-  const int thick = static_cast<int>(1.5 * dotsPerInch / 25.4);
-  const int from = page.height() - static_cast<int>(35.0 * dotsPerInch / 25.4);
-  int best = 0;
-  for (int y = from; y + thick < page.height(); ++y) {
-    const probe::Run top = probe::longestDarkRun(page, y, true);
-    const probe::Run bottom = probe::longestDarkRun(page, y + thick, true);
-    if (top.first == bottom.first && top.length == bottom.length) {
-      best = std::max(best, top.length);
-    }
-  }
-  return millimetres(best, dotsPerInch);
-}
-
 double statedScale(const QString& text) {
   static const QRegularExpression kScale(QStringLiteral("scale 1 : ([0-9.]+)"));
   const QRegularExpressionMatch match = kScale.match(text);
@@ -192,7 +177,7 @@ TEST_CASE("the check bar measures 100 mm on the raster", "[sheets][pdf][scale]")
   const Paper paper = GENERATE(Paper::A4, Paper::Letter);
   const auto sheets = sample::written(sample::chestOrder(), sample::chestShop(), paper);
   const QImage page = probe::raster(sheets->pdf, 1, kDots);
-  CHECK(checkBarLength(page, kDots) == Approx(100.0).margin(0.1));
+  CHECK(probe::checkBarLength(page, kDots) == Approx(100.0).margin(0.1));
 }
 
 TEST_CASE("the drawing has the scale that it states", "[sheets][pdf][scale]") {

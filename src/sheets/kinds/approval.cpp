@@ -220,7 +220,12 @@ void addSignature(SheetList& list) {
   TableCell line = writeCell();
   line.span = 3;
   list.row({line}, true);
-  list.table({{QString(), 14.0}, {}, {QString(), 12.0}, {QString(), 30.0}, {QString(), 22.0}, {}},
+  list.table({{printed("Name"), 14.0},
+              {},
+              {printed("Date"), 12.0},
+              {QString(), 30.0},
+              {printed("Signature"), 22.0},
+              {}},
              false);
   list.row({strongCell(printed("Name")), writeCell(), strongCell(printed("Date")), writeCell(),
             strongCell(printed("Signature")), writeCell()});
