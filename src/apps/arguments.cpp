@@ -50,6 +50,12 @@ void addUnits(CLI::App& verb, Raw& raw) {
       ->type_name("N");
 }
 
+void addLanguage(CLI::App& verb, Raw& raw, const std::string& what) {
+  verb.add_option("--language", raw.arguments.language,
+                  what + " in this language: en, es or another there is (else en)")
+      ->type_name("CODE");
+}
+
 void addOutput(CLI::App& verb, Raw& raw, const std::string& what, bool required) {
   verb.add_option("--output,-o", raw.arguments.output, what)->required(required)->type_name("FILE");
   verb.add_flag("--force,-f", raw.arguments.force, "Replace the output if it is there already");
@@ -68,12 +74,14 @@ void addPlan(CLI::App& app, Raw& raw) {
   addOrderAndShop(*verb, raw);
   verb->add_flag("--json", raw.arguments.json, "Write JSON for programs, not text for people");
   addOutput(*verb, raw, "Write to FILE (else, or with -, to standard output)", false);
+  addLanguage(*verb, raw, "Write");
   addUnits(*verb, raw);
   addRunning(*verb, raw);
   verb->footer(
       std::string("Examples:\n"
                   "  creaseline plan team.order.json --shop our.shop.json\n"
                   "  creaseline plan team.order.json --shop our.shop.json --units cm\n"
+                  "  creaseline plan team.order.json --shop our.shop.json --language es\n"
                   "  creaseline plan team.order.json --shop our.shop.json --json -o plan.json\n"
                   "\n") +
       kExitCodes);
@@ -132,6 +140,7 @@ void addSheets(CLI::App& app, Raw& raw) {
   addOrderAndShop(*verb, raw);
   addOutput(*verb, raw, "Write the PDF to FILE (with -, to standard output)", true);
   addSheetChoice(*verb, raw);
+  addLanguage(*verb, raw, "Draw");
   addUnits(*verb, raw);
   addRunning(*verb, raw);
   verb->footer(

@@ -7,6 +7,7 @@
 #include "commands.h"
 #include "creaseline/planning/planner.h"
 #include "interruption.h"
+#include "language.h"
 #include "output.h"
 #include "progress_line.h"
 
@@ -28,14 +29,20 @@ std::string counted(int count, const char* one, const char* many) {
 }  // namespace
 
 PlanningJob readJob(const Arguments& arguments, const std::filesystem::path& program) {
+  const std::filesystem::path resources = findResources(program);
+  const Phrasebook* book = bookFor(arguments, resources);
   PlanningJob job;
-  job.rules = loadRules(findResources(program));
+  speakBy(book);
+  job.rules = loadRules(resources);
+  // What is wrong with the user's files is said in messages, and those are English.
+  speakBy(nullptr);
   job.order = take(loadOrder(arguments.order, job.rules), job, arguments.quiet);
   job.shop = take(loadShop(arguments.shop, job.rules), job, arguments.quiet);
   job.units = job.shop.units;
   job.units.length = arguments.unit.value_or(job.units.length);
   job.units.mark = arguments.mark.value_or(job.units.mark);
   throwIfInterrupted();
+  speakBy(book);
   return job;
 }
 

@@ -20,7 +20,8 @@ struct PlanningJob {
   std::vector<std::filesystem::path> inputs;  // all files read
 };
 
-// Remarks of the readers go to standard error unless `quiet`.
+// Remarks of the readers go to standard error unless `quiet`. The rules are read, and what is made
+// from the job is said, in the language that the arguments ask for.
 [[nodiscard]] PlanningJob readJob(const Arguments& arguments, const std::filesystem::path& program);
 // The plan's cautions point into the job's rules. Throws Cancelled after Ctrl-C.
 [[nodiscard]] Plan planJob(const PlanningJob& job, const Arguments& arguments);

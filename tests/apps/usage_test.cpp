@@ -24,8 +24,9 @@ TEST_CASE("help is short and shows verbs, examples and exit codes", "[apps]") {
 TEST_CASE("each verb has a help of its own with its options", "[apps]") {
   const std::vector<std::pair<std::string, std::vector<std::string>>> verbs = {
       {"plan",
-       {"ORDER", "--shop", "--json", "--output", "--units", "--mark", "--force", "--quiet"}},
-      {"sheets", {"ORDER", "--shop", "--output", "--paper", "--units", "--force"}},
+       {"ORDER", "--shop", "--json", "--output", "--language", "--units", "--mark", "--force",
+        "--quiet"}},
+      {"sheets", {"ORDER", "--shop", "--output", "--paper", "--language", "--units", "--force"}},
       {"check", {"FILES", "--quiet"}},
       {"rules", {"--output", "--force"}}};
   for (const auto& [verb, options] : verbs) {
