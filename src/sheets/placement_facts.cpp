@@ -184,7 +184,7 @@ void addFindings(PlacementFacts& facts, const SheetContext& context, const SizeG
     text.severity = finding.severity;
     text.text = capitalised(toQString(finding.text));
     for (const Number& number : finding.numbers) {
-      text.numbers << toQString(number.name) + u' ' +
+      text.numbers << toQString(inLanguage(number.name)) + u' ' +
                           toQString(formatLength(number.value, context.units));
     }
     for (const Remedy& remedy : finding.remedies) {
