@@ -8,6 +8,7 @@
 
 #include "base/worded.h"
 #include "catalogue/file_kind.h"
+#include "catalogue/rates_reader.h"
 #include "catalogue/rules_reader.h"
 #include "catalogue/size_chart_reader.h"
 #include "creaseline/base/file.h"
@@ -102,6 +103,9 @@ Blank readBlank(JsonObject& top, const Rules& rules) {
   }
   auto [chart, place] = readChart(top.at("chart"));
   blank.chart = std::move(chart);
+  if (const auto price = top.find("price")) {
+    blank.price = readPrice(*price, rules);
+  }
   for (ChartSize& size : blank.chart.sizes) {
     size.band = bandOf(size, rules.defaults);
   }

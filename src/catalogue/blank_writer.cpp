@@ -135,6 +135,12 @@ JsonNode blankNode(const Blank& blank, const Before<Blank>& before, const Writin
     object.put("colours", coloursNode(object.before("colours"), blank.colours));
   }
   object.put("chart", chartNode(blank, before, writing));
+  if (blank.price) {
+    object.put("price",
+               moneyNode(object.before("price"), blank.price->amount, blank.price->currency));
+  } else {
+    object.leaveOut("price");
+  }
   return object.take();
 }
 

@@ -6,6 +6,7 @@
 
 #include "base/worded.h"
 #include "catalogue/file_kind.h"
+#include "catalogue/rates_reader.h"
 #include "catalogue/rules_reader.h"
 #include "creaseline/base/duration.h"
 #include "creaseline/base/units.h"
@@ -211,6 +212,17 @@ Defaults readDefaults(const JsonCursor& at) {
   return defaults;
 }
 
+// One basis holds for the whole table.
+std::vector<Currency> readCurrencyFile(const std::filesystem::path& file, Reading& reading) {
+  const JsonDocument document(file, reading);
+  JsonObject top = document.root().object();
+  requireHead(top, FileKind::Currencies);
+  static_cast<void>(top.at("basis").label());
+  std::vector<Currency> currencies = readCurrencies(top.at("currencies"));
+  top.finish();
+  return currencies;
+}
+
 std::vector<std::filesystem::path> kindFiles(const std::filesystem::path& folder) {
   std::vector<std::filesystem::path> files;
   std::error_code error;
@@ -283,6 +295,7 @@ Rules loadRules(const std::filesystem::path& resources) {
                             });
   rules.monograms = readList(folder / "monograms.json", FileKind::MonogramRules, "rules", reading,
                              readMonogramRules);
+  rules.currencies = readCurrencyFile(folder / "currencies.json", reading);
   rules.defaults =
       readList(folder / "defaults.json", FileKind::Defaults, "values", reading, readDefaults);
   return rules;

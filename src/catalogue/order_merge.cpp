@@ -23,6 +23,9 @@ std::string shown(int value) {
 std::string shown(double value) {
   return fmt::format("{}", value);
 }
+std::string shown(bool value) {
+  return value ? "yes" : "no";
+}
 std::string shown(Length value) {
   return exactText(value);
 }
@@ -216,6 +219,8 @@ class Merger {
     line.blank = field(b, m, t, &OrderLine::blank, worded("{}, blank", place));
     line.colour = field(b, m, t, &OrderLine::colour, worded("{}, colour", place));
     line.note = field(b, m, t, &OrderLine::note, worded("{}, note", place));
+    line.supplied = field(b, m, t, &OrderLine::supplied,
+                          worded("{}, garments from the customer", place));
     line.sizes = list<SizeQuantity>(
         base.sizes, m.sizes, t.sizes,
         [](const SizeQuantity& size) { return worded("size {}", size.size.text()); }, place,

@@ -156,6 +156,9 @@ OrderLine readLine(const JsonCursor& at, const Order& order, const Rules& rules)
     line.placements.push_back(readPlacement(item, *blank, order, rules));
   }
   line.note = object.proseOrEmpty("note");
+  if (const auto supplied = object.find("supplied")) {
+    line.supplied = supplied->boolean();
+  }
   object.finish();
   return line;
 }

@@ -108,6 +108,7 @@ JsonNode lineNode(const OrderLine& line, const JsonNode* before, LengthUnit unit
   object.put("sizes", sizesNode(object.before("sizes"), line.sizes));
   object.put("placements", placementsNode(object.before("placements"), line.placements, unit));
   object.textIfAny("note", line.note);
+  object.putUnless(!line.supplied, "supplied", JsonNode{line.supplied});
   return object.take();
 }
 

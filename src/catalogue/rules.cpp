@@ -8,6 +8,12 @@
 
 namespace creaseline {
 
+const Currency* Rules::currency(std::string_view code) const {
+  const auto found = std::find_if(currencies.begin(), currencies.end(),
+                                  [&](const Currency& each) { return each.code == code; });
+  return found == currencies.end() ? nullptr : &*found;
+}
+
 bool liesOn(Landmark landmark, PanelName panel) {
   switch (landmark) {
     case Landmark::CollarSeam:

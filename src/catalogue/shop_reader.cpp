@@ -6,6 +6,7 @@
 #include <limits>
 
 #include "base/worded.h"
+#include "catalogue/rates_reader.h"
 #include "catalogue/rules_reader.h"
 #include "catalogue/unit_names.h"
 #include "catalogue/window_reader.h"
@@ -119,7 +120,7 @@ Frame readFrame(JsonObject& object) {
   return frame;
 }
 
-BackingStock readBacking(JsonObject& object) {
+BackingStock readBacking(JsonObject& object, const std::optional<Rates>& rates) {
   BackingStock stock;
   stock.id = object.at("id").identifier<StockId>();
   stock.name = object.at("name").label();
@@ -132,6 +133,12 @@ BackingStock readBacking(JsonObject& object) {
                                                  : object.at("length").positiveLength();
   if (stock.form == BackingForm::Sheets) {
     stock.sheets = object.at("sheets").integer(0, kMostPieces);
+  }
+  if (const auto price = object.find("price")) {
+    if (!rates) {
+      price->fail("a price", "the shop's currency first, in \"rates\"");
+    }
+    stock.price = readBackingPrice(*price, stock.form, rates->currency);
   }
   return stock;
 }
@@ -203,9 +210,13 @@ Shop readShop(JsonObject& top, const Rules& rules) {
                                        toBeWorded("machine id"), readMachine);
   shop.frames = readEntries<Frame>(top.at("frames"), 1, toBeWorded("frames"),
                                    toBeWorded("frame id"), readFrame);
+  if (const auto rates = top.find("rates")) {
+    shop.rates = readRates(*rates, rules);
+  }
   if (const auto backings = top.find("backings")) {
-    shop.backings = readEntries<BackingStock>(*backings, 0, toBeWorded("backings"),
-                                              toBeWorded("backing id"), readBacking);
+    shop.backings = readEntries<BackingStock>(
+        *backings, 0, toBeWorded("backings"), toBeWorded("backing id"),
+        [&shop](JsonObject& object) { return readBacking(object, shop.rates); });
   }
   if (const auto film = top.find("topping-film")) {
     shop.toppingFilm = film->boolean();

@@ -106,7 +106,8 @@ void putMachine(JsonObjectWriter& object, const Machine& machine, LengthUnit uni
              amountNode(object.before("stitches-per-minute"), machine.stitchesPerMinute));
 }
 
-void putBacking(JsonObjectWriter& object, const BackingStock& stock, LengthUnit unit) {
+void putBacking(JsonObjectWriter& object, const BackingStock& stock, const Shop& shop,
+                LengthUnit unit) {
   object.text("id", stock.id.text());
   object.text("name", stock.name);
   object.enumerator("kind", stock.kind);
@@ -121,6 +122,12 @@ void putBacking(JsonObjectWriter& object, const BackingStock& stock, LengthUnit 
   } else {
     object.put("length", lengthNode(length, stock.length, unit));
     object.put("sheets", amountNode(object.before("sheets"), stock.sheets));
+  }
+  if (stock.price && shop.rates) {
+    object.put("price", backingPriceNode(object.before("price"), *stock.price, stock.form,
+                                         shop.rates->currency, unit));
+  } else {
+    object.leaveOut("price");
   }
 }
 
@@ -246,8 +253,8 @@ JsonNode shopNode(const Shop& shop, const JsonNode* before, const Writing& writi
                                    }));
   object.putUnless(shop.backings.empty(), "backings",
                    entriesNode(object.before("backings"), shop.backings,
-                               [unit](JsonObjectWriter& entry, const BackingStock& stock) {
-                                 putBacking(entry, stock, unit);
+                               [&](JsonObjectWriter& entry, const BackingStock& stock) {
+                                 putBacking(entry, stock, shop, unit);
                                }));
   object.putUnless(!shop.toppingFilm, "topping-film", JsonNode{shop.toppingFilm});
   object.putUnless(shop.needles.empty(), "needles",
@@ -271,6 +278,11 @@ JsonNode shopNode(const Shop& shop, const JsonNode* before, const Writing& writi
           [unit](const PlacementRule& rule, const JsonNode* old) {
             return placementRuleNode(old, rule, unit);
           }));
+  if (shop.rates) {
+    object.put("rates", ratesNode(object.before("rates"), *shop.rates, unit));
+  } else {
+    object.leaveOut("rates");
+  }
   return object.take();
 }
 

@@ -48,6 +48,13 @@ struct Before {
 [[nodiscard]] JsonNode sizeChartNode(const JsonNode* before, const SizeChart& chart,
                                      LengthUnit unit);
 
+// In the currency's own words, "18.50 EUR".
+[[nodiscard]] JsonNode moneyNode(const JsonNode* before, Money amount, const Currency& currency);
+[[nodiscard]] JsonNode ratesNode(const JsonNode* before, const Rates& rates, LengthUnit unit);
+[[nodiscard]] JsonNode backingPriceNode(const JsonNode* before, const BackingPrice& price,
+                                        BackingForm form, const Currency& currency,
+                                        LengthUnit unit);
+
 // The entry of that id, or null.
 template <class Entry>
 [[nodiscard]] const Entry* entryOfId(const std::vector<Entry>* entries, const std::string& id) {

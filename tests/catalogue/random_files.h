@@ -98,6 +98,9 @@ class RandomFiles {
         oneOf(std::vector{LengthUnit::Inch, LengthUnit::Centimetre}),
         oneOf(std::vector{RulerMark::Eighth, RulerMark::Sixteenth}),
         oneOf(std::vector{WeightUnit::GramsPerSquareMetre, WeightUnit::OuncesPerSquareYard})};
+    if (chance(60)) {
+      shop.rates = rates();
+    }
     for (int i = between(1, 2); i > 0; --i) {
       shop.machines.push_back(Machine{MachineId(name("m", i)), label(), between(1, 20),
                                       window(300, 400), between(100, 1200)});
@@ -107,6 +110,11 @@ class RandomFiles {
     }
     for (int i = between(0, 3); i > 0; --i) {
       shop.backings.push_back(backing(i));
+      if (shop.rates && chance(50)) {
+        const bool roll = shop.backings.back().form == BackingForm::Roll;
+        shop.backings.back().price =
+            BackingPrice{money(), roll ? length(1, 90'000) : Length(), roll ? 0 : between(1, 500)};
+      }
     }
     shop.toppingFilm = chance(50);
     for (int i = between(0, 2); i > 0; --i) {
@@ -139,6 +147,9 @@ class RandomFiles {
                     enumerator<Stretch>(),
                     chance(50)};
     blank.colours.clear();
+    if (chance(50)) {
+      blank.price = Price{money(), currency()};
+    }
     for (int i = between(0, 3); i > 0; --i) {
       blank.colours.push_back({name("colour", i), colour()});
     }
@@ -218,6 +229,7 @@ class RandomFiles {
         line.sizes.push_back({size.name, between(1, 100'000)});
       }
     }
+    line.supplied = chance(30);
     std::shuffle(line.sizes.begin(), line.sizes.end(), random_);
     for (int i = between(1, 3); i > 0; --i) {
       OrderPlacement placement;
@@ -289,6 +301,26 @@ class RandomFiles {
       stock.sheets = between(0, 500);
     }
     return stock;
+  }
+  [[nodiscard]] Currency currency() { return oneOf(sample::shippedRules().currencies); }
+  [[nodiscard]] Money money() { return Money::fromMinorUnits(between(0, 2'000'000'000)); }
+  [[nodiscard]] RollPrice rollPrice() { return {money(), length(1, 900), length(1, 90'000)}; }
+  // Each is there or not for itself.
+  [[nodiscard]] Rates rates() {
+    Rates rates;
+    rates.currency = currency();
+    rates.labour = chance(50) ? std::optional(money()) : std::nullopt;
+    rates.machine = chance(50) ? std::optional(money()) : std::nullopt;
+    rates.attendance =
+        chance(50) ? std::optional(Percent::fromHundredths(between(0, 10'000))) : std::nullopt;
+    rates.thread =
+        chance(50) ? std::optional(StitchPrice{money(), between(1, 9'999'999)}) : std::nullopt;
+    rates.topping = chance(50) ? std::optional(rollPrice()) : std::nullopt;
+    rates.applique = chance(50) ? std::optional(rollPrice()) : std::nullopt;
+    rates.setUp = chance(50) ? std::optional(money()) : std::nullopt;
+    rates.markup =
+        chance(50) ? std::optional(Percent::fromHundredths(between(0, 900'000))) : std::nullopt;
+    return rates;
   }
   [[nodiscard]] PlacementRule rule(int number) {
     PlacementRule rule;

@@ -19,7 +19,8 @@ FORMATS = {
     "creaseline-" + name: name
     for name in (
         "order shop blank design kind locations placement-rules backing-rules "
-        "frame-edge-rules cautions monogram-rules defaults measure-words trade-words phrases plan"
+        "frame-edge-rules cautions monogram-rules currencies defaults measure-words trade-words "
+        "phrases plan"
     ).split()
 }
 

@@ -2,11 +2,13 @@
 // A blank: the undecorated garment as bought.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "creaseline/catalogue/fabric.h"
 #include "creaseline/catalogue/identifiers.h"
+#include "creaseline/catalogue/rates.h"
 #include "creaseline/catalogue/size_chart.h"
 
 namespace creaseline {
@@ -18,6 +20,7 @@ struct Blank {
   Fabric fabric;
   std::vector<ClothColour> colours;
   SizeChart chart;
+  std::optional<Price> price = {};  // of one garment, whatever its size
   bool operator==(const Blank&) const = default;
 };
 

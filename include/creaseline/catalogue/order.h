@@ -41,6 +41,7 @@ struct OrderLine {
   std::vector<SizeQuantity> sizes;
   std::vector<OrderPlacement> placements;
   std::string note;
+  bool supplied = false;  // the customer brings the garments
   bool operator==(const OrderLine&) const = default;
   [[nodiscard]] int garments() const;
 };

@@ -5,6 +5,7 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "creaseline/base/angle.h"
@@ -16,6 +17,7 @@
 #include "creaseline/catalogue/garment_kind.h"
 #include "creaseline/catalogue/garment_shape.h"
 #include "creaseline/catalogue/identifiers.h"
+#include "creaseline/catalogue/rates.h"
 #include "creaseline/catalogue/size_chart.h"
 
 namespace creaseline {
@@ -250,9 +252,11 @@ struct Rules {
   std::vector<FrameEdgeRule> frameEdges;  // one for each EdgeName
   std::vector<Caution> cautions;
   std::vector<MonogramRule> monograms;  // one for each style
+  std::vector<Currency> currencies;     // of ISO 4217
   Defaults defaults;
   [[nodiscard]] const GarmentKind* kind(const KindId& id) const;
   [[nodiscard]] const Location* location(const LocationId& id) const;
+  [[nodiscard]] const Currency* currency(std::string_view code) const;
 };
 
 template <>

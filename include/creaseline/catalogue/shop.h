@@ -15,6 +15,7 @@
 #include "creaseline/base/units.h"
 #include "creaseline/catalogue/garment_kind.h"
 #include "creaseline/catalogue/identifiers.h"
+#include "creaseline/catalogue/rates.h"
 #include "creaseline/catalogue/rules.h"
 #include "creaseline/shape/window.h"
 
@@ -58,6 +59,7 @@ struct BackingStock {
   Length width;   // of the roll or sheet
   Length length;  // left on the roll, or of one sheet
   int sheets = 0;
+  std::optional<BackingPrice> price = {};  // only where the shop has rates
   bool operator==(const BackingStock&) const = default;
 };
 
@@ -99,6 +101,7 @@ struct Shop {
   // What the steps before the machine may add; the shipped defaults where absent.
   std::optional<Length> creaseError, rulerError, clothGive;
   std::vector<PlacementRule> houseRules;  // win over the shipped rules
+  std::optional<Rates> rates;             // absent: costs are not reckoned
   bool operator==(const Shop&) const = default;
   [[nodiscard]] const Frame* frame(const FrameId& id) const;
 };
