@@ -6,8 +6,8 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
-#include <limits>
 #include <map>
+#include <optional>
 #include <utility>
 
 #include "base/worded.h"
@@ -29,13 +29,14 @@ std::int64_t piecesOfSheet(const BackingStock& stock, Length width, Length heigh
                   times(stock.width, height) * times(stock.length, width));
 }
 
-// Millimetres of roll; infinite if the piece is wider than the roll either way.
-double lengthOfRoll(const BackingStock& stock, const BackingPieces& need) {
-  double least = std::numeric_limits<double>::infinity();
+// Nothing if the piece is wider than the roll either way.
+std::optional<Length> lengthOfRoll(const BackingStock& stock, const BackingPieces& need) {
+  std::optional<Length> least;
   for (const auto& [across, along] :
        {std::pair(need.width, need.height), std::pair(need.height, need.width)}) {
     if (const std::int64_t beside = times(stock.width, across); beside > 0) {
-      least = std::min(least, static_cast<double>(rowsFor(need.pieces, beside)) * along.mm());
+      const auto length = Length::fromNanometres(rowsFor(need.pieces, beside) * along.nanometres());
+      least = least ? std::min(*least, length) : length;
     }
   }
   return least;
@@ -64,48 +65,52 @@ std::vector<BackingPieces> bySize(const std::vector<BackingPieces>& pieces) {
   return sums;
 }
 
-void addSheets(BackingTotal& total, const BackingStock& stock,
-               const std::vector<BackingPieces>& pieces) {
-  std::int64_t sheets = 0;
-  for (const BackingPieces& need : pieces) {
-    const std::int64_t each = piecesOfSheet(stock, need.width, need.height);
-    total.enough = total.enough && each > 0;
-    sheets += rowsFor(need.pieces, std::max<std::int64_t>(1, each));
-  }
-  total.enough = total.enough && sheets <= stock.sheets;
-  total.need = counted(static_cast<int>(sheets), toBeWorded("sheet"), toBeWorded("sheets"));
+void addSheets(BackingTotal& total, const BackingStock& stock, const CutNeed& need) {
+  total.enough = need.goesOn && need.sheets <= stock.sheets;
+  total.need = counted(static_cast<int>(need.sheets), toBeWorded("sheet"), toBeWorded("sheets"));
   total.onHand = counted(stock.sheets, toBeWorded("sheet"), toBeWorded("sheets"));
 }
 
-void addRoll(BackingTotal& total, const BackingStock& stock,
-             const std::vector<BackingPieces>& pieces, const UnitChoice& units) {
-  double mm = 0.0;
-  for (const BackingPieces& need : pieces) {
-    mm += lengthOfRoll(stock, need);
-  }
-  constexpr double kRounding = 1e-6;
-  total.enough = mm <= stock.length.mm() + kRounding;
-  total.need =
-      std::isinf(mm)
-          ? worded("a wider roll")
-          : worded("{} of roll", rollText(mm, units, [](double v) { return std::ceil(v - 1e-9); }));
+void addRoll(BackingTotal& total, const BackingStock& stock, const CutNeed& need,
+             const UnitChoice& units) {
+  total.enough = need.goesOn && need.roll <= stock.length;
+  total.need = need.goesOn
+                   ? rollText(need.roll.mm(), units, [](double v) { return std::ceil(v - 1e-9); }) +
+                         " of roll"
+                   : worded("a wider roll");
   total.onHand = rollText(stock.length.mm(), units, [](double v) { return std::floor(v + 1e-9); });
 }
 
 }  // namespace
 
+CutNeed cutNeed(const BackingStock& stock, const std::vector<BackingPieces>& pieces) {
+  CutNeed need;
+  for (const BackingPieces& size : bySize(pieces)) {
+    if (stock.form == BackingForm::Sheets) {
+      const std::int64_t each = piecesOfSheet(stock, size.width, size.height);
+      need.goesOn = need.goesOn && each > 0;
+      need.sheets += rowsFor(size.pieces, std::max<std::int64_t>(1, each));
+    } else if (const auto length = lengthOfRoll(stock, size)) {
+      need.roll += *length;
+    } else {
+      need.goesOn = false;
+    }
+  }
+  return need;
+}
+
 BackingTotal backingTotal(const BackingStock& stock, const std::vector<BackingPieces>& pieces,
                           const UnitChoice& units) {
   BackingTotal total;
   total.stock = stock.name;
-  const std::vector<BackingPieces> sums = bySize(pieces);
-  for (const BackingPieces& need : sums) {
+  for (const BackingPieces& need : pieces) {
     total.pieces += need.pieces;
   }
+  const CutNeed need = cutNeed(stock, pieces);
   if (stock.form == BackingForm::Sheets) {
-    addSheets(total, stock, sums);
+    addSheets(total, stock, need);
   } else {
-    addRoll(total, stock, sums, units);
+    addRoll(total, stock, need, units);
   }
   return total;
 }

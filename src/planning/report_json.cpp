@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "creaseline/planning/report.h"
+#include "planning/report_cost.h"
 
 namespace creaseline {
 
@@ -42,20 +43,6 @@ Json texts(const std::vector<T>& identifiers) {
   Json list = Json::array();
   for (const T& identifier : identifiers) {
     list.push_back(identifier.text());
-  }
-  return list;
-}
-
-Json reasonsJson(const Reasons& reasons) {
-  Json list = Json::array();
-  for (const Reason& reason : reasons) {
-    Json json = {{"text", reason.text},
-                 {"rule", reason.rule.text()},
-                 {"basis", reason.basis},
-                 {"assumed", reason.assumed}};
-    json["measure"] = reason.measure ? Json(name(*reason.measure)) : Json();
-    json["changed-by"] = reason.changedBy;
-    list.push_back(std::move(json));
   }
   return list;
 }
@@ -297,6 +284,20 @@ Json findingJson(const Finding& finding, const Order& order) {
 
 }  // namespace
 
+Json reasonsJson(const Reasons& reasons) {
+  Json list = Json::array();
+  for (const Reason& reason : reasons) {
+    Json json = {{"text", reason.text},
+                 {"rule", reason.rule.text()},
+                 {"basis", reason.basis},
+                 {"assumed", reason.assumed}};
+    json["measure"] = reason.measure ? Json(name(*reason.measure)) : Json();
+    json["changed-by"] = reason.changedBy;
+    list.push_back(std::move(json));
+  }
+  return list;
+}
+
 std::string jsonReport(const Plan& plan, const ReportContext& context) {
   const Order& order = context.order;
   Json json = {{"format", "creaseline-plan"},
@@ -319,6 +320,11 @@ std::string jsonReport(const Plan& plan, const ReportContext& context) {
   json["placements"] = Json::array();
   for (const PlacementPlan& placement : plan.placements) {
     json["placements"].push_back(placementJson(placement, order));
+  }
+  // Words of the cost are in millimetres and metres, as all of this report.
+  const UnitChoice exact{LengthUnit::Millimetre, {}, {}};
+  if (context.shop.rates) {
+    json["cost"] = costJson(*orderCost(plan, planRuns(plan, context, exact), context, exact));
   }
   // A size chart may bring bytes that are not UTF-8; the report stays valid all the same.
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';

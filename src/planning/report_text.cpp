@@ -12,6 +12,7 @@
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/report.h"
 #include "creaseline/planning/wording.h"
+#include "planning/report_cost.h"
 #include "text_layout.h"
 
 namespace creaseline {
@@ -63,6 +64,9 @@ class TextReport {
   std::string write() {
     summary();
     findings();
+    if (context_.shop.rates) {
+      writeCost(out_, *orderCost(plan_, planRuns(plan_, context_, units_), context_, units_));
+    }
     std::size_t line = context_.order.lines.size();
     for (const SizeGroup& members : groupSizes(plan_, units_)) {
       const PlacementPlan& first = plan_.placements[members.front()];

@@ -134,11 +134,11 @@ int blocksOf(const Design& design, BlockKind kind) {
                     [kind](const ThreadBlock& block) { return block.kind == kind; }));
 }
 
-void addShare(std::vector<TimeShare>& shares, int count, std::string_view one,
+void addShare(std::vector<TimeShare>& shares, TimeUse use, int count, std::string_view one,
               std::string_view many, Duration each, const DefaultValue& basis) {
   if (count > 0) {
     shares.push_back({worded("{}, {} each", counted(count, one, many), formatDuration(each)),
-                      each * count, basis.basis});
+                      each * count, basis.basis, use});
   }
 }
 
@@ -207,27 +207,31 @@ void addSewing(RunCard& card, const PlacementPlan& plan, const ThreadNames& name
 RunTime runTime(const RunCard& card, const Design& design, const Defaults& defaults,
                 const TimeFigures& figures) {
   RunTime time;
-  addShare(time.once, static_cast<int>(card.setUp.size()), toBeWorded("needle threaded"),
-           toBeWorded("needles threaded"), figures.rethreading, defaults.rethreading);
+  addShare(time.once, TimeUse::HandsAtMachine, static_cast<int>(card.setUp.size()),
+           toBeWorded("needle threaded"), toBeWorded("needles threaded"), figures.rethreading,
+           defaults.rethreading);
   time.each.push_back({worded("{} at {} a minute",
                               counted(card.stitches, toBeWorded("stitch"), toBeWorded("stitches")),
                               card.stitchesPerMinute),
                        sewingTime(card.stitches, card.stitchesPerMinute),
-                       worded("speed of the machine, from the shop")});
-  addShare(time.each, colourChanges(card), toBeWorded("colour change"),
+                       worded("speed of the machine, from the shop"), TimeUse::Machine});
+  addShare(time.each, TimeUse::Machine, colourChanges(card), toBeWorded("colour change"),
            toBeWorded("colour changes"), figures.colourChange, defaults.colourChange);
-  addShare(time.each, rethreadings(card), toBeWorded("thread changed by hand"),
-           toBeWorded("threads changed by hand"), figures.rethreading, defaults.rethreading);
-  addShare(
-      time.each, static_cast<int>(design.blocks.size()), toBeWorded("trim at the end of the block"),
-      toBeWorded("trims, one at the end of each block"), figures.threadTrim, defaults.threadTrim);
-  addShare(time.each, blocksOf(design, BlockKind::PlacementLine), toBeWorded("fabric laid"),
-           toBeWorded("fabrics laid"), figures.fabricLaying, defaults.fabricLaying);
-  addShare(time.each, blocksOf(design, BlockKind::TackDown),
+  addShare(time.each, TimeUse::HandsAtMachine, rethreadings(card),
+           toBeWorded("thread changed by hand"), toBeWorded("threads changed by hand"),
+           figures.rethreading, defaults.rethreading);
+  addShare(time.each, TimeUse::Machine, static_cast<int>(design.blocks.size()),
+           toBeWorded("trim at the end of the block"),
+           toBeWorded("trims, one at the end of each block"), figures.threadTrim,
+           defaults.threadTrim);
+  addShare(time.each, TimeUse::HandsAtMachine, blocksOf(design, BlockKind::PlacementLine),
+           toBeWorded("fabric laid"), toBeWorded("fabrics laid"), figures.fabricLaying,
+           defaults.fabricLaying);
+  addShare(time.each, TimeUse::HandsAtMachine, blocksOf(design, BlockKind::TackDown),
            toBeWorded("fabric trimmed in the frame"), toBeWorded("fabrics trimmed in the frame"),
            figures.fabricTrimming, defaults.fabricTrimming);
-  addShare(time.each, 1, toBeWorded("hooping"), toBeWorded("hoopings"), figures.hooping,
-           defaults.hoopingTime);
+  addShare(time.each, TimeUse::Hands, 1, toBeWorded("hooping"), toBeWorded("hoopings"),
+           figures.hooping, defaults.hoopingTime);
   time.setUp = sumOf(time.once);
   time.perGarment = sumOf(time.each);
   time.total = time.setUp + time.perGarment * card.garments;

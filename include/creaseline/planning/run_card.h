@@ -47,11 +47,19 @@ struct RunStep {
   int stitches = 0;
 };
 
+// Who or what a part of the time keeps busy.
+enum class TimeUse {
+  Hands,           // away from the machine: hooping
+  HandsAtMachine,  // the machine waits: threading, laying and trimming fabric
+  Machine          // runs by itself: sewing, colour changes, trims
+};
+
 // A part of the time, as a sentence fragment: "4,850 stitches at 700 a minute".
 struct TimeShare {
   std::string text;
   Duration time;
   std::string basis;
+  TimeUse use = TimeUse::Machine;
 };
 
 // One machine head, one garment after another; hooping is not overlapped with sewing.
