@@ -69,6 +69,11 @@ void addRunning(CLI::App& verb, Raw& raw) {
   verb.add_flag("--quiet,-q", raw.arguments.quiet, "Errors only, no remarks and no progress");
 }
 
+void addPrices(CLI::App& verb, Raw& raw) {
+  verb.add_flag("!--no-prices", raw.arguments.prices,
+                "Leave the cost out, also where the shop has rates");
+}
+
 void addPlan(CLI::App& app, Raw& raw) {
   CLI::App* verb = app.add_subcommand("plan", "Plan an order: where, which frame, which backing");
   addOrderAndShop(*verb, raw);
@@ -76,6 +81,7 @@ void addPlan(CLI::App& app, Raw& raw) {
   addOutput(*verb, raw, "Write to FILE (else, or with -, to standard output)", false);
   addLanguage(*verb, raw, "Write");
   addUnits(*verb, raw);
+  addPrices(*verb, raw);
   addRunning(*verb, raw);
   verb->footer(
       std::string("Examples:\n"
@@ -142,6 +148,7 @@ void addSheets(CLI::App& app, Raw& raw) {
   addSheetChoice(*verb, raw);
   addLanguage(*verb, raw, "Draw");
   addUnits(*verb, raw);
+  addPrices(*verb, raw);
   addRunning(*verb, raw);
   verb->footer(
       kindsHelp() +

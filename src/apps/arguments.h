@@ -34,6 +34,7 @@ struct Arguments {
   bool pictures = false;  // SVG pictures in a folder instead of one PDF
   bool force = false;
   bool quiet = false;
+  bool prices = true;           // false: no money in plan and sheets
   unsigned threads = 0;         // 0: as many as the machine has
   std::string language = "en";  // of reports and sheets, as ISO 639-1 names it
   std::optional<LengthUnit> unit;

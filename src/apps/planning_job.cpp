@@ -38,6 +38,9 @@ PlanningJob readJob(const Arguments& arguments, const std::filesystem::path& pro
   speakBy(nullptr);
   job.order = take(loadOrder(arguments.order, job.rules), job, arguments.quiet);
   job.shop = take(loadShop(arguments.shop, job.rules), job, arguments.quiet);
+  if (!arguments.prices) {
+    job.shop.rates.reset();
+  }
   job.units = job.shop.units;
   job.units.length = arguments.unit.value_or(job.units.length);
   job.units.mark = arguments.mark.value_or(job.units.mark);

@@ -49,6 +49,28 @@ TEST_CASE("an order without stops is planned with exit code 0", "[apps][plan]") 
   CHECK_THAT(result.out, Contains("3 garments, 3 hoopings. 0 stops"));
 }
 
+TEST_CASE("the cost is shown where the shop has rates, and left out where asked", "[apps][plan]") {
+  const TeamCopy team;
+  const auto plan = [&](const std::vector<std::string>& more) {
+    std::vector<std::string> words = {"plan", "easy.order.json", "--shop", "team.shop.json"};
+    words.insert(words.end(), more.begin(), more.end());
+    return team.run(words);
+  };
+  CHECK_THAT(plan({}).out, !Contains("Cost"));
+  json shop = json::parse(contentOf(team / "team.shop.json"));
+  shop["rates"] = {{"currency", "EUR"}, {"labour", "30 EUR"}};
+  writeContent(team / "team.shop.json", shop.dump());
+  CHECK_THAT(plan({}).out, Contains("Total, incomplete: ") && Contains("30.00 EUR an hour"));
+  CHECK(json::parse(plan({"--json"}).out)["cost"]["currency"] == "EUR");
+  CHECK_THAT(plan({"--no-prices"}).out, !Contains("EUR"));
+  CHECK_FALSE(json::parse(plan({"--json", "--no-prices"}).out).contains("cost"));
+  shop["rates"]["labour"] = "30 USD";
+  writeContent(team / "team.shop.json", shop.dump());
+  const ProgramResult refused = plan({});
+  CHECK(refused.exitCode == 2);
+  CHECK_THAT(refused.err, Contains("/rates/labour") && Contains("not in EUR"));
+}
+
 TEST_CASE("the JSON plan parses and agrees with the text", "[apps][plan]") {
   const TeamCopy team;
   const ProgramResult result = team.runOrder("plan", {"--json"});
