@@ -76,11 +76,13 @@ SheetDocument sheetSet(const SheetContext& context, const SheetChoice& choice) {
   document.head.order = ownerText(context.order, context.shop);
   document.head.orderId = toQString(context.order.id);
   document.head.paper = choice.paper;
+  SheetContext shown = context;
+  shown.prices = context.prices && choice.prices;
   for (const SheetKind& kind : sheetKinds()) {
     if (!chosen(kind, choice)) {
       continue;
     }
-    for (SheetSection& section : kind.sections(context, document.head, choice.variants)) {
+    for (SheetSection& section : kind.sections(shown, document.head, choice.variants)) {
       section.group = kind.name;
       document.sections.push_back(std::move(section));
     }

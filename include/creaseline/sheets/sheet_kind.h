@@ -28,6 +28,7 @@ struct SheetContext {
   const Shop& shop;
   const Rules& rules;
   UnitChoice units;
+  bool prices = true;  // false: no money on any sheet
 };
 
 // Further templates, only where asked for.
@@ -54,6 +55,7 @@ struct SheetChoice {
   std::vector<std::string> kinds;  // ids; empty: all usual ones
   Paper paper = Paper::A4;
   TemplateVariants variants;
+  bool prices = true;  // on the order summary, where the shop has rates; never on other sheets
 };
 
 // The chosen kinds in the set's order. Throws std::invalid_argument for an id that no kind has.

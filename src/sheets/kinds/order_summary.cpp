@@ -3,6 +3,7 @@
 #include "creaseline/planning/order_summary.h"
 
 #include "base/worded.h"
+#include "creaseline/planning/cost.h"
 #include "creaseline/planning/wording.h"
 #include "creaseline/sheets/sheet_kind.h"
 #include "sheets/list_texts.h"
@@ -139,8 +140,61 @@ void addWatches(SheetList& list, const OrderSummary& summary) {
   }
 }
 
+QString moneyCell(Money amount, const OrderCost& cost) {
+  return toQString(amountText(amount, cost.currency));
+}
+
+void addCostByKind(SheetList& list, const OrderCost& cost) {
+  list.table({{printed("Cost"), 40.0},
+              {printed("For"), 0.0, 1.0},
+              {printed("In %1", toQString(cost.currency.code)), 30.0, 1.0, true}});
+  for (const CostItem& item : cost.items) {
+    std::vector<TableCell> cells(3);
+    cells[0] = strongCell(toQString(costPhrase(item.kind)));
+    cells[1].text = oneLine(item.measure);
+    cells[2] = strongCell(moneyCell(item.amount, cost));
+    list.row(std::move(cells));
+  }
+  TableCell total = headingCell(toQString(totalPhrase(cost)));
+  total.span = 2;
+  list.row({total, headingCell(moneyCell(cost.total, cost))});
+}
+
+void addCostByLine(SheetList& list, const OrderCost& cost) {
+  list.gap(3.0);
+  list.table({{printed("Line"), 13.0},
+              {printed("Garments"), 0.0, 1.0},
+              {printed("Pieces"), 20.0, 1.0, true},
+              {printed("Each, rounded"), 30.0, 1.0, true},
+              {printed("In %1", toQString(cost.currency.code)), 30.0, 1.0, true}});
+  for (const CostLine& line : cost.lines) {
+    std::vector<TableCell> cells(5);
+    cells[0] = headingCell(toQString(line.id));
+    cells[1].text = oneLine(line.blank) +
+                    (line.colour.empty() ? QString() : QStringLiteral(", ") + oneLine(line.colour));
+    cells[2] = strongCell(countText(line.garments));
+    cells[3].text = moneyCell(line.perGarment, cost);
+    cells[4] = strongCell(moneyCell(line.total, cost));
+    list.row(std::move(cells));
+  }
+}
+
+// For the owner: no other sheet shows money.
+void addCost(SheetList& list, const OrderCost& cost) {
+  list.heading(printed("Cost, for the owner"));
+  for (const NotCounted& each : cost.notCounted) {
+    list.marked(Severity::Watch, printed("Not counted: %1", oneLine(each.text)),
+                typography::kStrong);
+    list.under(printed("To count it, %1", oneLine(each.remedy)));
+  }
+  addCostByKind(list, cost);
+  addCostByLine(list, cost);
+  list.text(toQString(leftOutOfCost()) + QStringLiteral("."));
+}
+
 std::vector<SheetPage> summaryPages(const SheetContext& context, const SheetHead& head) {
-  const OrderSummary summary = orderSummary(context.plan, runsOf(context), reportContext(context));
+  const RunPlan runs = runsOf(context);
+  const OrderSummary summary = orderSummary(context.plan, runs, reportContext(context));
   SheetPage page;
   page.title = printed("Order summary");
   page.about = QStringLiteral("summary");
@@ -150,6 +204,11 @@ std::vector<SheetPage> summaryPages(const SheetContext& context, const SheetHead
   addLines(list, summary, context.units);
   addRuns(list, summary);
   addWatches(list, summary);
+  if (context.prices) {
+    if (const auto cost = orderCost(context.plan, runs, reportContext(context), context.units)) {
+      addCost(list, *cost);
+    }
+  }
   return list.pages();
 }
 
@@ -167,7 +226,8 @@ SheetKind orderSummaryKind() {
   return {10,
           "order-summary",
           printed("Order summary"),
-          printed("What is ordered, the runs with their time, what must not be sewn."),
+          printed("What is ordered, the runs with their time, what must not be sewn, the cost where "
+                  "the shop has rates."),
           true,
           sections};
 }
