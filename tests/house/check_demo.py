@@ -60,6 +60,29 @@ def check_order(complaints):
     return garments
 
 
+def minor(amount):
+    """'18.50 EUR' in cents."""
+    number, currency = amount.split()
+    assert currency == "EUR", amount
+    euros, cents = number.split(".")
+    return int(euros) * 100 + int(cents)
+
+
+def check_cost(complaints, plan):
+    cost = plan["cost"]
+    fields = {entry["field"] for entry in cost["not-counted"]}
+    complaints.expect(fields == {"backing-stock", "blank-price", "held"},
+                      f"not counted: {sorted(fields)}")
+    complaints.expect(not cost["complete"], "the cost says that it is complete")
+    total = minor(cost["total"])
+    for part, amounts in (("items", [minor(item["amount"]) for item in cost["items"]]),
+                          ("lines", [minor(line["total"]) for line in cost["lines"]])):
+        complaints.expect(sum(amounts) == total, f"{part} do not add up to {total} cents")
+    supplied = [line for line in cost["lines"] if line["line"] == "7"]
+    complaints.expect(supplied and "blanks" not in supplied[0]["amounts"],
+                      "line 7 brings its own garments")
+
+
 def check_plan(complaints, creaseline, garments):
     done = subprocess.run([creaseline, "plan", ORDER, "--shop", SHOP, "--json", "--quiet"],
                           text=True, capture_output=True, check=False)
@@ -81,6 +104,7 @@ def check_plan(complaints, creaseline, garments):
     complaints.expect(stops, "no stop at all")
     used = {p["frame"]["frame"] for p in plan["placements"] if p["frame"]}
     complaints.expect(len(used) >= 4, f"only these frames are used: {sorted(used)}")
+    check_cost(complaints, plan)
     for finding in findings:
         if finding["severity"] == "stop":
             complaints.expect(finding["remedies"], f"no remedy: {finding['place']}: {finding['text']}")
