@@ -2528,6 +2528,14 @@
         <comment>colour, garment, #rrggbb</comment>
         <translation>%1 de %2 es %3</translation>
     </message>
+    <message>
+        <source>Price of %1: %2</source>
+        <translation>Precio de %1: %2</translation>
+    </message>
+    <message>
+        <source>No price for %1</source>
+        <translation>%1 sin precio</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::GarmentForm</name>
@@ -2638,6 +2646,18 @@
     <message>
         <source>What the garment is sold in. Colours as #rrggbb, or picked.</source>
         <translation>En qué colores se vende la prenda. Se escriben como #rrggbb o se eligen.</translation>
+    </message>
+    <message>
+        <source>What one garment costs the shop, as in 12.40 EUR; empty: not counted</source>
+        <translation>Lo que una prenda cuesta al taller, como 12,40 EUR; vacío: no se cuenta</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>no se cuenta</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Precio</translation>
     </message>
 </context>
 <context>
@@ -2987,6 +3007,14 @@
         <source>Garments in size %1</source>
         <translation>Prendas de talla %1</translation>
     </message>
+    <message>
+        <source>Supplie&amp;d by the customer</source>
+        <translation>&amp;Traídas por el cliente</translation>
+    </message>
+    <message>
+        <source>The garments cost the shop nothing</source>
+        <translation>Las prendas no le cuestan nada al taller</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::MachineForm</name>
@@ -3083,6 +3111,45 @@
     <message>
         <source>Hide the message</source>
         <translation>Ocultar el mensaje</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::MoneyText</name>
+    <message>
+        <source>Work</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Machine</source>
+        <translation>Máquina</translation>
+    </message>
+    <message>
+        <source>Backing</source>
+        <translation>Estabilizador</translation>
+    </message>
+    <message>
+        <source>Topping film</source>
+        <translation>Película soluble</translation>
+    </message>
+    <message>
+        <source>Appliqué fabric</source>
+        <translation>Tela de aplicación</translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation>Hilo</translation>
+    </message>
+    <message>
+        <source>Blanks</source>
+        <translation>Prendas</translation>
+    </message>
+    <message>
+        <source>Set-up of designs</source>
+        <translation>Preparación de diseños</translation>
+    </message>
+    <message>
+        <source>Markup</source>
+        <translation>Recargo</translation>
     </message>
 </context>
 <context>
@@ -3308,6 +3375,14 @@
         <source>Move %1 %2 of the rule</source>
         <comment>place, how far</comment>
         <translation>Mover %2 respecto a la norma: %1</translation>
+    </message>
+    <message>
+        <source>%1 from the customer</source>
+        <translation>%1: del cliente</translation>
+    </message>
+    <message>
+        <source>%1 from the shop</source>
+        <translation>%1: del taller</translation>
     </message>
 </context>
 <context>
@@ -4100,6 +4175,14 @@
         <source>C&amp;lose</source>
         <translation>&amp;Cerrar</translation>
     </message>
+    <message>
+        <source>Where the shop has rates; no other sheet shows prices</source>
+        <translation>Si el taller tiene tarifas; ninguna otra hoja muestra precios</translation>
+    </message>
+    <message>
+        <source>C&amp;ost on the order summary</source>
+        <translation>Coste en el res&amp;umen del pedido</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::ShopEdits</name>
@@ -4349,6 +4432,121 @@
     </message>
 </context>
 <context>
+    <name>creaseline::desk::ShopRatesForm</name>
+    <message>
+        <source>What an order costs the shop. What is left empty is not counted, and the cost says so.</source>
+        <translation>Lo que un pedido cuesta al taller. Lo que se deja vacío no se cuenta, y el coste lo dice.</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Tiempo</translation>
+    </message>
+    <message>
+        <source>&amp;Work, an hour</source>
+        <translation>&amp;Trabajo, por hora</translation>
+    </message>
+    <message>
+        <source>What an hour of work costs, as in 18.50</source>
+        <translation>Lo que cuesta una hora de trabajo, como 18,50</translation>
+    </message>
+    <message>
+        <source>&amp;Machine, an hour</source>
+        <translation>Má&amp;quina, por hora</translation>
+    </message>
+    <message>
+        <source>What an hour of the machine costs: buying it, care, power</source>
+        <translation>Lo que cuesta una hora de la máquina: compra, cuidado, corriente</translation>
+    </message>
+    <message>
+        <source>Stands &amp;by</source>
+        <translation>&amp;Presencia</translation>
+    </message>
+    <message>
+        <source>Share of the machine&apos;s own time in which somebody stands by and is paid, as in 50 %; empty: all of it</source>
+        <translation>Parte del tiempo propio de la máquina en que alguien está presente y cobra, como 50 %; vacío: todo</translation>
+    </message>
+    <message>
+        <source>Material; prices of backing are on its page, of garments in their window</source>
+        <translation>Material; los precios del estabilizador están en su página, los de las prendas en su ventana</translation>
+    </message>
+    <message>
+        <source>T&amp;opping film</source>
+        <translation>Película &amp;soluble</translation>
+    </message>
+    <message>
+        <source>Price of a roll of topping film, its width and length, as in 22 / 20 in x 25 yd</source>
+        <translation>Precio de un rollo de película soluble, su ancho y su largo, como 22 / 50 cm x 25 m</translation>
+    </message>
+    <message>
+        <source>&amp;Appliqué fabric</source>
+        <translation>Tela de &amp;aplicación</translation>
+    </message>
+    <message>
+        <source>Price of a length of appliqué fabric, its width and length, as in 9.90 / 140 cm x 1 m</source>
+        <translation>Precio de un corte de tela de aplicación, su ancho y su largo, como 9,90 / 140 cm x 1 m</translation>
+    </message>
+    <message>
+        <source>Once, and on top</source>
+        <translation>Una vez, y encima</translation>
+    </message>
+    <message>
+        <source>S&amp;et-up, a design</source>
+        <translation>Pr&amp;eparación, por diseño</translation>
+    </message>
+    <message>
+        <source>What each design of an order costs once, for digitizing or setting up</source>
+        <translation>Lo que cada diseño de un pedido cuesta una vez, por digitalizarlo o prepararlo</translation>
+    </message>
+    <message>
+        <source>Mar&amp;kup</source>
+        <translation>Re&amp;cargo</translation>
+    </message>
+    <message>
+        <source>On top of all that is counted, as in 30 %</source>
+        <translation>Sobre todo lo que se cuenta, como 30 %</translation>
+    </message>
+    <message>
+        <source>C&amp;urrency</source>
+        <translation>&amp;Moneda</translation>
+    </message>
+    <message>
+        <source>Code of the currency in three letters, as in EUR or USD; empty: costs are not reckoned</source>
+        <translation>Código de la moneda en tres letras, como EUR o USD; vacío: los costes no se calculan</translation>
+    </message>
+    <message>
+        <source>Write a code of ISO 4217, such as EUR or USD</source>
+        <translation>Escriba un código de ISO 4217, como EUR o USD</translation>
+    </message>
+    <message>
+        <source>100 %</source>
+        <translation>100 %</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>T&amp;hread</source>
+        <translation>&amp;Hilo</translation>
+    </message>
+    <message>
+        <source>Price of the thread for so many stitches, as in 0.02 / 1000, or of a cone and the stitches that it lasts for</source>
+        <translation>Precio del hilo para tantas puntadas, como 0,02 / 1000, o de un cono y las puntadas para las que alcanza</translation>
+    </message>
+    <message>
+        <source>Rates</source>
+        <translation>Tarifas</translation>
+    </message>
+    <message>
+        <source>Choose a currency first</source>
+        <translation>Elija antes una moneda</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>no se cuenta</translation>
+    </message>
+</context>
+<context>
     <name>creaseline::desk::ShopWindow</name>
     <message>
         <source>Parts of the shop</source>
@@ -4471,6 +4669,10 @@
             <numerusform>%n advertencia</numerusform>
             <numerusform>%n advertencias</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Rates</source>
+        <translation>Tarifas</translation>
     </message>
 </context>
 <context>
@@ -4643,6 +4845,26 @@
     <message>
         <source>Write a whole number, such as 40</source>
         <translation>Escriba un número entero, por ejemplo 40</translation>
+    </message>
+    <message>
+        <source>&amp;Price</source>
+        <translation>P&amp;recio</translation>
+    </message>
+    <message>
+        <source>Price and what one gets for it: of a roll its length, as in 38 / 50 m, of sheets their number, as in 14 / 100; empty: not counted</source>
+        <translation>Precio y lo que se recibe por él: de un rollo su largo, como 38 / 50 m, de hojas su número, como 14 / 100; vacío: no se cuenta</translation>
+    </message>
+    <message>
+        <source>Choose a currency among the rates first</source>
+        <translation>Elija antes una moneda entre las tarifas</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>no se cuenta</translation>
+    </message>
+    <message>
+        <source>first a currency, among the rates</source>
+        <translation>antes una moneda, entre las tarifas</translation>
     </message>
 </context>
 <context>
@@ -4933,6 +5155,38 @@
         <source>Nothing is needed.</source>
         <translation>No hace falta nada.</translation>
     </message>
+    <message>
+        <source>By kind</source>
+        <translation>Por clase</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Each</source>
+        <translation>Cada una</translation>
+    </message>
+    <message>
+        <source>By line</source>
+        <translation>Por línea</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Tanda</translation>
+    </message>
+    <message>
+        <source>By run: work, machine and material</source>
+        <translation>Por tanda: trabajo, máquina y material</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>would change with: %1</source>
+        <translation>cambiaría con: %1</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::WorkWindow</name>
@@ -5004,6 +5258,46 @@
             <numerusform>%1  %2, %3
 %4, %n prendas, %5</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Cost</source>
+        <translation>Coste</translation>
+    </message>
+    <message>
+        <source>What is not counted</source>
+        <translation>Lo que no se cuenta</translation>
+    </message>
+    <message>
+        <source>&amp;Go to where it is given</source>
+        <translation>&amp;Ir a donde se indica</translation>
+    </message>
+    <message>
+        <source>Cost by kind, line and run</source>
+        <translation>Coste por clase, línea y tanda</translation>
+    </message>
+    <message>
+        <source>The shop has no rates, so the cost is not reckoned.</source>
+        <translation>El taller no tiene tarifas, así que el coste no se calcula.</translation>
+    </message>
+    <message>
+        <source>Give the currency, then what work and material cost</source>
+        <translation>Indique la moneda, y luego lo que cuestan el trabajo y el material</translation>
+    </message>
+    <message>
+        <source>Total %1</source>
+        <translation>Total %1</translation>
+    </message>
+    <message>
+        <source>Incomplete total %1</source>
+        <translation>Total incompleto %1</translation>
+    </message>
+    <message>
+        <source>%1 a garment. For the owner; not on what lies at the machine.</source>
+        <translation>%1 por prenda. Para el dueño; no en lo que está junto a la máquina.</translation>
+    </message>
+    <message>
+        <source>Not counted: %1. To count it, %2.</source>
+        <translation>No se cuenta: %1. Para contarlo, %2.</translation>
     </message>
 </context>
 <context>

@@ -115,8 +115,29 @@ void DeskWindow::Parts::showWork() {
   if (workWindow_ == nullptr) {
     workWindow_ = new WorkWindow(settings_, &window_);
     workWindow_->setPlanned(document_.planned());
+    QObject::connect(workWindow_, &WorkWindow::fieldAsked, &window_,
+                     [this](std::optional<CostField> field, const std::string& entry) {
+                       showCostField(field, entry);
+                     });
   }
   workWindow_->present();
+}
+
+void DeskWindow::Parts::showCostField(std::optional<CostField> field, const std::string& entry) {
+  if (field == CostField::BlankPrice) {
+    library_.showPriceOf(entry);
+    return;
+  }
+  if (field == CostField::Held || field == CostField::Beyond) {
+    window_.raise();
+    window_.activateWindow();
+    actions_.goToFindings->trigger();
+    return;
+  }
+  showShop();
+  if (shopWindow_ != nullptr) {
+    shopWindow_->goTo(field, entry);
+  }
 }
 
 // Without them the desk works as well; it only explains less.

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "desk/desk_library.h"
 
+#include <QLineEdit>
 #include <utility>
 
 namespace creaseline::desk {
@@ -34,6 +35,20 @@ void DeskLibrary::showDesigns() {
 void DeskLibrary::newGarment() {
   showGarments();
   garments_->addNew();
+}
+
+void DeskLibrary::showPriceOf(const std::string& blank) {
+  showGarments();
+  const auto order = document_.planned()->order();
+  for (std::size_t i = 0; order && i < order->blanks.size(); ++i) {
+    if (order->blanks[i].id.text() == blank) {
+      garments_->chooseEntry(static_cast<int>(i));
+    }
+  }
+  if (auto* price = garments_->findChild<QLineEdit*>(QStringLiteral("garmentPrice"))) {
+    price->setFocus(Qt::OtherFocusReason);
+    price->selectAll();
+  }
 }
 
 void DeskLibrary::newDesign() {

@@ -6,6 +6,7 @@
 #include <QWidget>
 #include <filesystem>
 #include <functional>
+#include <string>
 
 #include "desk/designs_window.h"
 #include "desk/garments_window.h"
@@ -23,6 +24,8 @@ class DeskLibrary {
 
   // Opens the window with a new entry, which is the last of the order's then.
   void newGarment();
+  // Opens the window at the price of the garment with that id.
+  void showPriceOf(const std::string& blank);
   void newDesign();
   // `save`: saves the order.
   void connectActions(QAction& garments, QAction& designs, const std::function<void()>& save);

@@ -150,6 +150,7 @@ class DeskWindow::Parts {
   void askForShop();
   void openDemo();
   void showWork();
+  void showCostField(std::optional<CostField> field, const std::string& entry);
   bool loadWords();
   void showWords(std::size_t word);
   void showAbout();

@@ -6,6 +6,7 @@
 
 #include "creaseline/base/error.h"
 #include "desk/catalogue_words.h"
+#include "desk/money_words.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
@@ -199,6 +200,13 @@ OrderEdit GarmentEdits::kind(std::size_t index, const KindId& kind) const {
 OrderEdit GarmentEdits::fabricName(std::size_t index, const std::string& name) const {
   return onFabric(index, tr("Fabric of %1: %2").arg(nameOf(index), toQString(name)),
                   [&](Fabric& fabric) { fabric.name = name; });
+}
+
+OrderEdit GarmentEdits::price(std::size_t index, const std::optional<Price>& price) const {
+  const QString name =
+      price ? tr("Price of %1: %2").arg(nameOf(index), moneyWords(price->amount, price->currency))
+            : tr("No price for %1").arg(nameOf(index));
+  return onBlank(index, name, [&](Blank& blank) { blank.price = price; });
 }
 
 OrderEdit GarmentEdits::weight(std::size_t index, ArealWeight weight) const {

@@ -37,6 +37,9 @@ class GarmentEdits {
   [[nodiscard]] std::optional<QString> kindProblem(std::size_t index, const KindId& kind) const;
   [[nodiscard]] OrderEdit kind(std::size_t index, const KindId& kind) const;
 
+  // Nothing: not given.
+  [[nodiscard]] OrderEdit price(std::size_t index, const std::optional<Price>& price) const;
+
   [[nodiscard]] OrderEdit fabricName(std::size_t index, const std::string& name) const;
   [[nodiscard]] OrderEdit weight(std::size_t index, ArealWeight weight) const;
   [[nodiscard]] OrderEdit construction(std::size_t index, Construction construction) const;

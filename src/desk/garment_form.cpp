@@ -6,8 +6,10 @@
 #include <QSignalBlocker>
 
 #include "creaseline/catalogue/field_check.h"
+#include "creaseline/catalogue/rate_text.h"
 #include "desk/catalogue_words.h"
 #include "desk/form_parts.h"
+#include "desk/money_words.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
@@ -59,7 +61,31 @@ QWidget* GarmentForm::buildGarment() {
   form->addRow(tr("&Name"), name_);
   form->addRow(tr("Id"), id_);
   form->addRow(tr("&Kind"), kind_);
+  price_ = buildPrice(group);
+  form->addRow(tr("Price"), price_);
   return group;
+}
+
+FieldEdit* GarmentForm::buildPrice(QWidget* parent) {
+  auto* made = new FieldEdit(
+      QStringLiteral("garmentPrice"),
+      tr("What one garment costs the shop, as in 12.40 EUR; empty: not counted"),
+      [this](const QString& text) {
+        return text.trimmed().isEmpty() ? std::nullopt : problemOf(readPrice(text));
+      },
+      parent);
+  made->edit().setPlaceholderText(tr("not counted"));
+  connect(made, &FieldEdit::committed, this, [this](const QString& text) {
+    Q_EMIT edited(edits().price(
+        blank_, text.trimmed().isEmpty() ? std::nullopt : std::optional(*readPrice(text))));
+  });
+  return made;
+}
+
+Result<Price> GarmentForm::readPrice(const QString& text) const {
+  const auto shop = planned_->shop();
+  const Currency* usual = shop && shop->rates ? &shop->rates->currency : nullptr;
+  return parsePrice(toUtf8(text.trimmed().toUpper()), planned_->rules(), usual);
 }
 
 template <class E>
@@ -182,6 +208,8 @@ void GarmentForm::show(const std::shared_ptr<const PlannedOrder>& planned, std::
   const Fabric& fabric = shown.fabric;
   name_->setText(toQString(shown.name));
   id_->setText(toQString(shown.id.text()));
+  price_->setText(shown.price ? priceWords(moneyText(shown.price->amount, shown.price->currency))
+                              : QString());
   fillKinds();
   fabric_->setText(toQString(fabric.name));
   weight_->setText(toQString(formatArealWeight(fabric.weight, planned->units())));

@@ -29,8 +29,10 @@ class GarmentForm : public QWidget {
   QWidget* buildGarment();
   QWidget* buildFabric();
   EntryTable* buildColours();
+  FieldEdit* buildPrice(QWidget* parent);
   void fillKinds();
   [[nodiscard]] GarmentEdits edits() const;
+  [[nodiscard]] Result<Price> readPrice(const QString& text) const;
   [[nodiscard]] const Blank& blank() const { return planned_->order()->blanks.at(blank_); }
   [[nodiscard]] const ClothColour& colour(int row) const {
     return blank().colours.at(static_cast<std::size_t>(row));
@@ -41,8 +43,8 @@ class GarmentForm : public QWidget {
 
   std::shared_ptr<const PlannedOrder> planned_;
   std::size_t blank_ = 0;
-  FieldEdit *name_ = nullptr, *id_ = nullptr, *fabric_ = nullptr, *weight_ = nullptr,
-            *fibres_ = nullptr;
+  FieldEdit *name_ = nullptr, *id_ = nullptr, *price_ = nullptr, *fabric_ = nullptr,
+            *weight_ = nullptr, *fibres_ = nullptr;
   QComboBox *kind_ = nullptr, *construction_ = nullptr, *pile_ = nullptr, *stretch_ = nullptr;
   QCheckBox* sheer_ = nullptr;
   EntryTable* colours_ = nullptr;

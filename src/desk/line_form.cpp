@@ -47,6 +47,12 @@ LineForm::LineForm(QWidget* parent) : QWidget(parent) {
   connect(note_, &NoteEdit::committed, this, [this](const QString& text) {
     Q_EMIT edited(edits().lineNote(line_, toUtf8(text.trimmed())));
   });
+  supplied_ = new QCheckBox(tr("Supplie&d by the customer"), this);
+  supplied_->setObjectName(QStringLiteral("lineSupplied"));
+  supplied_->setToolTip(tr("The garments cost the shop nothing"));
+  supplied_->setAccessibleDescription(supplied_->toolTip());
+  connect(supplied_, &QCheckBox::clicked, this,
+          [this](bool checked) { Q_EMIT edited(edits().supplied(line_, checked)); });
   auto* form = new QFormLayout(this);
   form->setRowWrapPolicy(QFormLayout::WrapLongRows);
   form->addRow(tr("&Line"), id_);
@@ -54,6 +60,7 @@ LineForm::LineForm(QWidget* parent) : QWidget(parent) {
   form->addRow(tr("&Colour"), colour_);
   form->addRow(tr("Sizes"), sizes_);
   form->addRow(tr("N&ote"), note_);
+  form->addRow(QString(), supplied_);
   showNothing();
 }
 
@@ -81,6 +88,7 @@ void LineForm::show(const std::shared_ptr<const PlannedOrder>& planned, std::siz
   fillColours(blank);
   fillSizes(blank);
   note_->setText(toQString(shown.note));
+  supplied_->setChecked(shown.supplied);
 }
 
 void LineForm::fillBlanks() {

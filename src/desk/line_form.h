@@ -2,6 +2,7 @@
 // One line of the order: which garment, its colour, how many of each size, note.
 #pragma once
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QGridLayout>
 #include <QWidget>
@@ -43,6 +44,7 @@ class LineForm : public QWidget {
   std::vector<SizeName> sizeNames_;
   std::vector<FieldEdit*> quantities_;
   NoteEdit* note_ = nullptr;
+  QCheckBox* supplied_ = nullptr;
 };
 
 }  // namespace creaseline::desk

@@ -127,6 +127,13 @@ OrderEdit OrderEdits::colour(std::size_t line, const std::string& colour) const 
       [&](OrderLine& at) { at.colour = colour; });
 }
 
+OrderEdit OrderEdits::supplied(std::size_t line, bool supplied) const {
+  return onLine(line,
+                supplied ? tr("%1 from the customer").arg(nameOf({line, {}}))
+                         : tr("%1 from the shop").arg(nameOf({line, {}})),
+                [&](OrderLine& at) { at.supplied = supplied; });
+}
+
 OrderEdit OrderEdits::lineNote(std::size_t line, const std::string& note) const {
   return onLine(line, tr("Note of %1").arg(nameOf({line, {}})),
                 [&](OrderLine& at) { at.note = note; });

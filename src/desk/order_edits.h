@@ -41,6 +41,8 @@ class OrderEdits {
   // Garments. 0 takes the size out of the line. A blank that is not in the order yet is put there.
   [[nodiscard]] OrderEdit quantity(std::size_t line, const SizeName& size, int quantity) const;
   [[nodiscard]] OrderEdit colour(std::size_t line, const std::string& colour) const;
+  // Whether the customer brings the garments.
+  [[nodiscard]] OrderEdit supplied(std::size_t line, bool supplied) const;
   [[nodiscard]] OrderEdit lineNote(std::size_t line, const std::string& note) const;
   [[nodiscard]] OrderEdit lineId(std::size_t line, const std::string& id) const;
   // Sizes and places that the other garment does not have are left out, and the name says so.

@@ -17,6 +17,7 @@ const QString kWeightUnit = QStringLiteral("units/weight");
 const QString kPaper = QStringLiteral("sheets/paper");
 const QString kSheetKind = QStringLiteral("sheets/kind-");
 const QString kMirrored = QStringLiteral("sheets/templates-mirrored");
+const QString kPrices = QStringLiteral("sheets/prices");
 const QString kTurned = QStringLiteral("sheets/templates-turned");
 const QString kRecentOrders = QStringLiteral("files/recent-orders");
 const QString kGuided = QStringLiteral("window/guided");
@@ -108,6 +109,14 @@ TemplateVariants Settings::templateVariants() const {
 void Settings::setTemplateVariants(const TemplateVariants& variants) {
   store_.setValue(kMirrored, variants.mirrored);
   store_.setValue(kTurned, variants.turned);
+}
+
+bool Settings::pricesOnSheets() const {
+  return store_.value(kPrices, true).toBool();
+}
+
+void Settings::setPricesOnSheets(bool shown) {
+  store_.setValue(kPrices, shown);
 }
 
 QStringList Settings::recentOrders() const {

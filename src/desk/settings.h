@@ -40,6 +40,9 @@ class Settings {
   void setSheetTicked(const std::string& kind, bool ticked);
   [[nodiscard]] TemplateVariants templateVariants() const;
   void setTemplateVariants(const TemplateVariants& variants);
+  // Whether the order summary shows the cost, where the shop has rates.
+  [[nodiscard]] bool pricesOnSheets() const;
+  void setPricesOnSheets(bool shown);
 
   // Orders, newest first, no path twice. Files that are gone stay listed: they may be on a drive
   // that is not plugged in.

@@ -57,6 +57,10 @@ void SheetsDialog::connectChoices() {
       recount();
     });
   }
+  connect(prices_, &QCheckBox::toggled, this, [this](bool shown) {
+    settings_.setPricesOnSheets(shown);
+    recount();
+  });
   connect(range_, &PageRangeBox::changed, this, &SheetsDialog::updateEnabled);
 }
 
@@ -120,6 +124,7 @@ SheetChoice SheetsDialog::choice() const {
   chosen.kinds = model_.tickedIds();
   chosen.paper = static_cast<Paper>(paper_->currentData().toInt());
   chosen.variants = {mirrored_->isChecked(), turned_->isChecked()};
+  chosen.prices = prices_->isChecked();
   return chosen;
 }
 

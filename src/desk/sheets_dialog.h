@@ -98,7 +98,7 @@ class SheetsDialog : public QDialog {
   QLabel* total_ = nullptr;
   QProgressBar* busy_ = nullptr;
   QComboBox* paper_ = nullptr;
-  QCheckBox *mirrored_ = nullptr, *turned_ = nullptr;
+  QCheckBox *mirrored_ = nullptr, *turned_ = nullptr, *prices_ = nullptr;
   PageRangeBox* range_ = nullptr;
   SheetPreview* preview_ = nullptr;
   QPushButton *previous_ = nullptr, *next_ = nullptr;

@@ -114,6 +114,12 @@ QLayout* SheetsDialog::buildPaper() {
   turned_->setChecked(variants.turned);
   column->addWidget(mirrored_);
   column->addWidget(turned_);
+  prices_ = new QCheckBox(tr("C&ost on the order summary"), this);
+  prices_->setObjectName(QStringLiteral("sheetsPrices"));
+  prices_->setToolTip(tr("Where the shop has rates; no other sheet shows prices"));
+  prices_->setAccessibleDescription(prices_->toolTip());
+  prices_->setChecked(settings_.pricesOnSheets());
+  column->addWidget(prices_);
   return column;
 }
 

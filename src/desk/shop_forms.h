@@ -67,7 +67,8 @@ class StockForm : public ShopForm {
   void shown() override;
 
  private:
-  FieldEdit* sheets_ = nullptr;
+  void addPrice();
+  FieldEdit *sheets_ = nullptr, *price_ = nullptr;
 };
 
 class NeedleForm : public ShopForm {

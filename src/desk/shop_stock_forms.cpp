@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 // Machines, backing, needles, and hoopings that were measured.
+#include "creaseline/catalogue/rate_text.h"
 #include "creaseline/planning/wording.h"
+#include "desk/money_words.h"
 #include "desk/shop_field_puts.h"
 #include "desk/shop_forms.h"
 #include "desk/text.h"
@@ -89,6 +91,7 @@ StockForm::StockForm(QWidget* parent) : ShopForm(parent) {
       [at](const Shop& shop) { return toQString(nameOf(at(shop).form)); },
       [at](Shop& shop, const QString& key) -> std::optional<QString> {
         at(shop).form = enumOf<BackingForm>(key);
+        at(shop).price.reset();  // was for a length, or for a number of sheets
         return std::nullopt;
       });
   addField(
@@ -117,10 +120,47 @@ StockForm::StockForm(QWidget* parent) : ShopForm(parent) {
       "backingSheets", tr("&Sheets"), tr("Number of sheets in stock"),
       [at](const Shop& shop) { return QString::number(at(shop).sheets); },
       numberPut<BackingStock>(at, &BackingStock::sheets, tr("Write a whole number, such as 40")));
+  addPrice();
+}
+
+void StockForm::addPrice() {
+  const auto at = [this](auto& shop) -> auto& {
+    return shop.backings.at(entry());
+  };
+  price_ = addField(
+      "backingPrice", tr("&Price"),
+      tr("Price and what one gets for it: of a roll its length, as in 38 / 50 m, of sheets their "
+         "number, as in 14 / 100; empty: not counted"),
+      [this, at](const Shop& shop) {
+        const BackingStock& stock = at(shop);
+        return stock.price && shop.rates
+                   ? priceWords(backingPriceText(*stock.price, shop.rates->currency, stock.form,
+                                                 units().length))
+                   : QString();
+      },
+      [at](Shop& shop, const QString& text) -> std::optional<QString> {
+        BackingStock& stock = at(shop);
+        if (text.isEmpty()) {
+          stock.price.reset();
+          return std::nullopt;
+        }
+        if (!shop.rates) {
+          return tr("Choose a currency among the rates first");
+        }
+        const Result<BackingPrice> price =
+            parseBackingPrice(toUtf8(text), shop.rates->currency, stock.form);
+        if (price) {
+          stock.price = *price;
+        }
+        return problemOf(price);
+      });
 }
 
 void StockForm::shown() {
   sheets_->setEnabled(shop().backings.at(entry()).form == BackingForm::Sheets);
+  price_->setEnabled(shop().rates.has_value());
+  price_->edit().setPlaceholderText(shop().rates ? tr("not counted")
+                                                 : tr("first a currency, among the rates"));
 }
 
 QString StockForm::subject() const {

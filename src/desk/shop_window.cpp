@@ -47,18 +47,12 @@ void ShopWindow::build() {
   tabs_->setObjectName(QStringLiteral("shopTabs"));
   tabs_->setAccessibleName(tr("Parts of the shop"));
   layout->addWidget(tabs_, 1);
-  auto* area = new QScrollArea(tabs_);
-  area->setFrameShape(QFrame::NoFrame);
-  area->setWidgetResizable(true);
-  area->setFocusPolicy(Qt::NoFocus);
   head_ = new ShopHeadForm;
-  area->setWidget(head_);
-  tabs_->addTab(area, tr("Shop"));
-  connect(head_, &ShopForm::edited, this, &ShopWindow::edit);
+  tabs_->addTab(scrolled(head_), tr("Shop"));
   addPage(ShopList::Frames, new FrameForm, tr("Frames"), tr("Frames of the shop"), {});
   addPage(ShopList::Machines, new MachineForm, tr("Machines"), tr("Machines of the shop"), {});
-  addPage(ShopList::Backings, new StockForm, tr("Backing"), tr("Backing in stock"),
-          tr("No backing is listed, so orders say what to buy."));
+  backing_ = addPage(ShopList::Backings, new StockForm, tr("Backing"), tr("Backing in stock"),
+                     tr("No backing is listed, so orders say what to buy."));
   addPage(ShopList::Needles, new NeedleForm, tr("Needles"), tr("Needles in stock"),
           tr("No needle is listed, so nothing is said about needles in stock."));
   addPage(ShopList::MeasuredHoopings, new MeasuredHoopingForm, tr("Measured hoopings"),
@@ -69,6 +63,8 @@ void ShopWindow::build() {
   addPage(ShopList::HouseRules, new HouseRuleForm, tr("House rules"),
           tr("Placement rules of the shop"),
           tr("A house rule says where this shop puts a design, in place of the shipped rule."));
+  rates_ = new ShopRatesForm;
+  tabs_->addTab(scrolled(rates_), tr("Rates"));
   effect_ = new QLabel(this);
   effect_->setObjectName(QStringLiteral("shopEffect"));
   effect_->setWordWrap(true);
@@ -96,12 +92,48 @@ void ShopWindow::build() {
   }
 }
 
-void ShopWindow::addPage(ShopList list, ShopForm* form, const QString& title, const QString& words,
-                         const QString& empty) {
+QWidget* ShopWindow::scrolled(ShopForm* form) {
+  auto* area = new QScrollArea(tabs_);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setWidgetResizable(true);
+  area->setFocusPolicy(Qt::NoFocus);
+  area->setWidget(form);
+  connect(form, &ShopForm::edited, this, &ShopWindow::edit);
+  return area;
+}
+
+void ShopWindow::goTo(std::optional<CostField> field, const std::string& entry) {
+  QString name = ShopRatesForm::fieldOf(field);
+  QWidget* page = rates_;
+  if (name.isEmpty()) {
+    page = backing_;
+    const auto shop = document_.shopInHand();
+    for (std::size_t i = 0; shop && i < shop->backings.size(); ++i) {
+      if (shop->backings[i].id.text() == entry) {
+        backing_->choose(i);
+        name = field == CostField::BackingPrice ? QStringLiteral("backingPrice")
+                                                : QStringLiteral("backingWidth");
+      }
+    }
+  }
+  for (int tab = 0; tab < tabs_->count(); ++tab) {
+    if (tabs_->widget(tab) == page || tabs_->widget(tab)->isAncestorOf(page)) {
+      tabs_->setCurrentIndex(tab);
+    }
+  }
+  if (auto* edit = page->findChild<QLineEdit*>(name)) {
+    edit->setFocus(Qt::OtherFocusReason);
+    edit->selectAll();
+  }
+}
+
+EntryPage* ShopWindow::addPage(ShopList list, ShopForm* form, const QString& title,
+                               const QString& words, const QString& empty) {
   auto* page = new EntryPage(list, form, words, empty, tabs_);
   connect(page, &EntryPage::edited, this, &ShopWindow::edit);
   pages_.push_back(page);
   tabs_->addTab(page, title);
+  return page;
 }
 
 void ShopWindow::edit(const ShopEdit& edit) {
@@ -114,6 +146,7 @@ void ShopWindow::showShop() {
   if (shop) {
     const ShownShop shown{shop, rules_, document_.units()};
     head_->show(shown);
+    rates_->show(shown);
     for (EntryPage* page : pages_) {
       page->show(shown);
     }

@@ -11,6 +11,7 @@
 #include "desk/document.h"
 #include "desk/entry_page.h"
 #include "desk/shop_forms.h"
+#include "desk/shop_rates_form.h"
 #include "desk/side_window.h"
 
 namespace creaseline::desk {
@@ -24,14 +25,19 @@ class ShopWindow : public SideWindow {
              QWidget* parent);
   ~ShopWindow() override;
 
+  // Brings what a cost lacks in front, ready to be typed in. `entry`: id of a backing, where it is
+  // one's. Nothing: the currency.
+  void goTo(std::optional<CostField> field, const std::string& entry);
+
  Q_SIGNALS:
   void saveRequested();
   void saveAsRequested();
 
  private:
-  void addPage(ShopList list, ShopForm* form, const QString& title, const QString& words,
-               const QString& empty);
+  EntryPage* addPage(ShopList list, ShopForm* form, const QString& title, const QString& words,
+                     const QString& empty);
   void build();
+  QWidget* scrolled(ShopForm* form);
   void showShop();
   void showState();
   void edit(const ShopEdit& edit);
@@ -40,6 +46,8 @@ class ShopWindow : public SideWindow {
   std::shared_ptr<const Rules> rules_;
   QTabWidget* tabs_ = nullptr;
   ShopForm* head_ = nullptr;
+  ShopForm* rates_ = nullptr;
+  EntryPage* backing_ = nullptr;
   std::vector<EntryPage*> pages_;
   QLabel* file_ = nullptr;
   QLabel* effect_ = nullptr;

@@ -5,6 +5,7 @@
 #include <QStringList>
 
 #include "creaseline/planning/wording.h"
+#include "desk/money_words.h"
 #include "desk/text.h"
 #include "desk/theme.h"
 
@@ -172,6 +173,50 @@ QString materialsText(const PickList& picks, const RunPlan& runs, const QPalette
   }
   section(WorkText::tr("Held: not to be sewn as ordered"));
   return out.isEmpty() ? paragraph(WorkText::tr("Nothing is needed.")) : out;
+}
+
+QString costText(const OrderCost& cost) {
+  const auto money = [&](Money amount) {
+    return moneyWords(amount, cost.currency).toHtmlEscaped();
+  };
+  const auto right = [](const QString& text) {
+    return QStringLiteral("<div align='right'>%1</div>").arg(text);
+  };
+  QStringList rows;
+  for (const CostItem& item : cost.items) {
+    rows.append(
+        row({costWords(item.kind).toHtmlEscaped(), right(money(item.amount)), html(item.measure)}));
+  }
+  rows.append(row({QStringLiteral("<b>%1</b>").arg(WorkText::tr("In all")),
+                   right(QStringLiteral("<b>%1</b>").arg(money(cost.total))), QString()}));
+  QString out = heading(WorkText::tr("By kind")) + table(rows);
+  rows = {row({WorkText::tr("Line"), WorkText::tr("Garments"), right(WorkText::tr("In all")),
+               right(WorkText::tr("Each"))})};
+  for (const CostLine& line : cost.lines) {
+    const std::string what =
+        line.id + ": " + line.blank + (line.colour.empty() ? "" : ", " + line.colour);
+    rows.append(row({html(what), QString::number(line.garments), right(money(line.total)),
+                     right(money(line.perGarment))}));
+  }
+  out += heading(WorkText::tr("By line")) + table(rows);
+  rows = {row({WorkText::tr("Run"), WorkText::tr("Garments"), right(WorkText::tr("In all")),
+               right(WorkText::tr("Each"))})};
+  for (const CostRun& run : cost.runs) {
+    rows.append(row({QStringLiteral("%1 %2").arg(run.number).arg(html(run.title)),
+                     QString::number(run.garments), right(money(run.total)),
+                     right(money(run.perGarment))}));
+  }
+  out += heading(WorkText::tr("By run: work, machine and material")) + table(rows);
+  out += heading(WorkText::tr("Why"));
+  for (const CostItem& item : cost.items) {
+    for (const Reason& reason : item.reasons) {
+      out += paragraph(QStringLiteral("%1: %2 (%3)")
+                           .arg(costWords(item.kind).toHtmlEscaped(), html(reason.text),
+                                WorkText::tr("would change with: %1").arg(html(reason.changedBy))));
+    }
+  }
+  out += paragraph(html(leftOutOfCost()));
+  return out;
 }
 
 }  // namespace creaseline::desk

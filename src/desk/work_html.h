@@ -5,6 +5,7 @@
 #include <QPalette>
 #include <QString>
 
+#include "creaseline/planning/cost.h"
 #include "creaseline/planning/pick_list.h"
 
 namespace creaseline::desk {
@@ -13,5 +14,7 @@ namespace creaseline::desk {
                               const UnitChoice& units);
 [[nodiscard]] QString materialsText(const PickList& picks, const RunPlan& runs,
                                     const QPalette& palette, const UnitChoice& units);
+// By kind with reasons, by line, by run; the total is shown elsewhere.
+[[nodiscard]] QString costText(const OrderCost& cost);
 
 }  // namespace creaseline::desk

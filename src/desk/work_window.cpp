@@ -4,9 +4,11 @@
 #include <QHBoxLayout>
 #include <QTabWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <utility>
 
 #include "creaseline/planning/wording.h"
+#include "desk/money_words.h"
 #include "desk/text.h"
 #include "desk/theme.h"
 #include "desk/work_html.h"
@@ -49,7 +51,34 @@ void WorkWindow::build() {
   tabs->addTab(buildRuns(), tr("Runs"));
   materials_ = reader("workMaterials", tr("Materials to lay ready"), tabs);
   tabs->addTab(materials_, tr("Materials"));
+  tabs->addTab(buildCost(), tr("Cost"));
   layout->addWidget(tabs, 1);
+}
+
+QWidget* WorkWindow::buildCost() {
+  auto* page = new QWidget(this);
+  auto* layout = new QVBoxLayout(page);
+  costHead_ = new QLabel(page);
+  costHead_->setObjectName(QStringLiteral("costHead"));
+  costHead_->setWordWrap(true);
+  layout->addWidget(costHead_);
+  missing_ = new QListWidget(page);
+  missing_->setObjectName(QStringLiteral("costMissing"));
+  missing_->setAccessibleName(tr("What is not counted"));
+  missing_->setWordWrap(true);
+  layout->addWidget(missing_, 1);
+  fillIn_ = new QPushButton(tr("&Go to where it is given"), page);
+  fillIn_->setObjectName(QStringLiteral("costFillIn"));
+  fillIn_->setAutoDefault(false);
+  auto* buttons = new QHBoxLayout;
+  buttons->addWidget(fillIn_);
+  buttons->addStretch(1);
+  layout->addLayout(buttons);
+  cost_ = reader("workCost", tr("Cost by kind, line and run"), page);
+  layout->addWidget(cost_, 3);
+  connect(fillIn_, &QPushButton::clicked, this, &WorkWindow::askForField);
+  connect(missing_, &QListWidget::itemActivated, this, &WorkWindow::askForField);
+  return page;
 }
 
 QWidget* WorkWindow::buildRuns() {
@@ -87,7 +116,8 @@ WorkWindow::Work WorkWindow::workOf(const std::shared_ptr<const PlannedOrder>& p
   const ReportContext context{*planned->plannedFor(), *planned->shop(), planned->rules()};
   RunPlan runs = planRuns(*planned->plan(), context, planned->units());
   PickList picks = pickList(*planned->plan(), runs, context, planned->units());
-  return {planned, std::move(runs), std::move(picks)};
+  auto cost = orderCost(*planned->plan(), runs, context, planned->units());
+  return {planned, std::move(runs), std::move(picks), std::move(cost)};
 }
 
 void WorkWindow::workOut() {
@@ -113,6 +143,7 @@ void WorkWindow::showWork() {
     run_->clear();
     materials_->clear();
     needles_->show({});
+    showCost();
     return;
   }
   const RunPlan& runs = work_->runs;
@@ -137,8 +168,50 @@ void WorkWindow::showWork() {
                  toQString(formatDuration(card.time.total))));
   }
   materials_->setHtml(materialsText(work_->picks, runs, palette(), work_->planned->units()));
+  showCost();
   runs_->setCurrentRow(runs.cards.empty() ? -1 : std::clamp(chosen, 0, runs_->count() - 1));
   showRun(runs_->currentRow());
+}
+
+void WorkWindow::showCost() {
+  const int chosen = missing_->currentRow();
+  missing_->clear();
+  cost_->clear();
+  costHead_->clear();
+  if (work_ && !work_->cost) {
+    costHead_->setText(tr("The shop has no rates, so the cost is not reckoned."));
+    missing_->addItem(tr("Give the currency, then what work and material cost"));
+  } else if (work_) {
+    const OrderCost& cost = *work_->cost;
+    const QString total = moneyWords(cost.total, cost.currency);
+    costHead_->setText(
+        QStringLiteral("<b>%1</b> %2")
+            .arg((cost.complete() ? tr("Total %1") : tr("Incomplete total %1")).arg(total),
+                 tr("%1 a garment. For the owner; not on what lies at the machine.")
+                     .arg(moneyWords(cost.perGarment, cost.currency))));
+    for (const NotCounted& each : cost.notCounted) {
+      missing_->addItem(tr("Not counted: %1. To count it, %2.")
+                            .arg(toQString(each.text), toQString(each.remedy)));
+    }
+    cost_->setHtml(costText(cost));
+  }
+  const bool some = missing_->count() > 0;
+  missing_->setVisible(some);
+  fillIn_->setVisible(some);
+  missing_->setCurrentRow(some ? std::clamp(chosen, 0, missing_->count() - 1) : -1);
+}
+
+void WorkWindow::askForField() {
+  const int row = missing_->currentRow();
+  if (!work_ || row < 0) {
+    return;
+  }
+  if (!work_->cost) {
+    Q_EMIT fieldAsked(std::nullopt, {});
+    return;
+  }
+  const NotCounted asked = work_->cost->notCounted.at(static_cast<std::size_t>(row));
+  Q_EMIT fieldAsked(asked.field, asked.entry);
 }
 
 void WorkWindow::showRun(int run) {

@@ -5,10 +5,12 @@
 
 #include <QLabel>
 #include <QListWidget>
+#include <QPushButton>
 #include <QTextBrowser>
 #include <memory>
 #include <optional>
 
+#include "creaseline/planning/cost.h"
 #include "creaseline/planning/pick_list.h"
 #include "desk/day_bar.h"
 #include "desk/latest_job.h"
@@ -28,6 +30,10 @@ class WorkWindow : public SideWindow {
   void setPlanned(std::shared_ptr<const PlannedOrder> planned);
   [[nodiscard]] bool ready() const { return work_.has_value() && !job_.running(); }
 
+ Q_SIGNALS:
+  // Where what the cost lacks can be given: see NotCounted. Nothing: the shop has no rates.
+  void fieldAsked(std::optional<creaseline::CostField> field, const std::string& entry);
+
  protected:
   void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
@@ -37,14 +43,18 @@ class WorkWindow : public SideWindow {
     std::shared_ptr<const PlannedOrder> planned;  // the cards point into it
     RunPlan runs;
     PickList picks;
+    std::optional<OrderCost> cost;  // nothing where the shop has no rates
   };
   [[nodiscard]] static Work workOf(const std::shared_ptr<const PlannedOrder>& planned);
 
   void build();
   QWidget* buildRuns();
+  QWidget* buildCost();
   void workOut();
   void showWork();
   void showRun(int run);
+  void showCost();
+  void askForField();
 
   std::shared_ptr<const PlannedOrder> planned_;
   LatestJob job_{*this};
@@ -55,6 +65,10 @@ class WorkWindow : public SideWindow {
   NeedleChart* needles_ = nullptr;
   QTextBrowser* run_ = nullptr;
   QTextBrowser* materials_ = nullptr;
+  QLabel* costHead_ = nullptr;
+  QListWidget* missing_ = nullptr;  // what is not counted, one a row
+  QPushButton* fillIn_ = nullptr;
+  QTextBrowser* cost_ = nullptr;
 };
 
 }  // namespace creaseline::desk

@@ -21,6 +21,8 @@ TEST_CASE("Settings come back from their file", "[desk][settings]") {
     settings.setSheetTicked("run-cards", false);
     settings.setSheetTicked("gauges", true);
     settings.setTemplateVariants({false, true});
+    CHECK(settings.pricesOnSheets());
+    settings.setPricesOnSheets(false);
     settings.setGeometryOf(QStringLiteral("sheets"), "somewhere");
     settings.setLastShop(QStringLiteral("a.shop.json"));
   }
@@ -33,6 +35,7 @@ TEST_CASE("Settings come back from their file", "[desk][settings]") {
   CHECK_FALSE(again.sheetTicked("placement").has_value());
   CHECK_FALSE(again.templateVariants().mirrored);
   CHECK(again.templateVariants().turned);
+  CHECK_FALSE(again.pricesOnSheets());
   CHECK(again.geometryOf(QStringLiteral("sheets")) == "somewhere");
   CHECK(again.lastShop() == QStringLiteral("a.shop.json"));
 }

@@ -210,6 +210,17 @@ TEST_CASE("Variants of templates are offered only where templates are ticked",
   CHECK(desk.dialog->pageCount() > before);
 }
 
+TEST_CASE("The cost is left off the summary where the owner says so", "[desk][sheets][dialog]") {
+  SheetsOnDemo desk;
+  auto& prices = desk.find<QCheckBox>("sheetsPrices");
+  CHECK(prices.isChecked());
+  CHECK(desk.dialog->job().choice.prices);
+  prices.click();
+  REQUIRE(desk.waitForPages());
+  CHECK_FALSE(desk.dialog->job().choice.prices);
+  CHECK_FALSE(Settings(desk.demo.settings()).pricesOnSheets());
+}
+
 TEST_CASE("Paper, ticks and variants are there again the next day", "[desk][sheets][dialog]") {
   SheetsOnDemo desk;
   desk.tickOnlyFirst();

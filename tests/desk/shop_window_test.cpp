@@ -256,11 +256,9 @@ TEST_CASE("Every control of the shop has a name and is reached by Tab", "[desk][
   for (int i = 0; i < tabs.count(); ++i) {
     tabs.setCurrentIndex(i);
     CAPTURE(tabs.tabText(i));
-    if (i > 0) {
-      auto& entries = desk.onPage<QListWidget>("entries");
-      if (entries.count() == 0) {
-        QTest::mouseClick(&desk.onPage<QPushButton>("addEntry"), Qt::LeftButton);
-      }
+    const auto* entries = tabs.currentWidget()->findChild<QListWidget*>(QStringLiteral("entries"));
+    if (entries != nullptr && entries->count() == 0) {
+      QTest::mouseClick(&desk.onPage<QPushButton>("addEntry"), Qt::LeftButton);
     }
     QSet<QWidget*> reached;
     QWidget* at = &tabs;
