@@ -2,9 +2,12 @@
 #include <geos_c.h>
 #include <catch2/catch.hpp>
 #include <random>
+#include <set>
 #include <tuple>
 
 #include "creaseline/planning/planner.h"
+#include "creaseline/planning/wording.h"
+#include "planning/seat.h"
 #include "planning/workshop.h"
 #include "support/sample.h"
 
@@ -354,6 +357,65 @@ TEST_CASE("every tubular panel of every kind says where a ring goes in", "[frame
       // Of the flat pieces those whose sides are sewn or folded are tubes.
       const bool tube = kind.form != KindForm::Flat || kind.flat.sides != EdgeName::SideEdge;
       CHECK((openings > 0) == tube);
+    }
+  }
+}
+
+// Zips and snaps are metal as a rule: a magnetic frame would be drawn to them, any other would not
+// close over them.
+TEST_CASE("no frame of any kind sits on a zip or on snaps", "[frame-search][metal]") {
+  std::set<std::string> carriers;
+  for (const GarmentKind& kind : sample::shippedRules().kinds) {
+    const Order order = sample::order(sample::blank(kind.id.text()),
+                                      sample::design("d", 60_mm, 40_mm), "centre-chest", {"M"});
+    for (const FrameKind frameKind : {FrameKind::Magnetic, FrameKind::Screw, FrameKind::Clamp}) {
+      Frame frame = sample::frame("A", 100_mm, 80_mm);
+      frame.kind = frameKind;
+      const Shop shop = sample::shop({frame});
+      const Workshop workshop = prepareWorkshop(shop, sample::shippedRules());
+      const PlacementPlan plan = planOrder(order, shop, sample::shippedRules()).placements.front();
+      for (const auto& [name, panel] : plan.garment->panels) {
+        for (const KeepOut& metal : panel.keepOuts) {
+          if (metal.name != KeepOutName::Zip && metal.name != KeepOutName::Snaps) {
+            continue;
+          }
+          CAPTURE(kind.id.text(), nameOf(name), nameOf(metal.name), nameOf(frameKind));
+          carriers.insert(kind.id.text() + " " + std::string(nameOf(metal.name)));
+          const auto meetings = meetingsOf(
+              workshop.frames->front(), ringBounds(metal.area).centre(), panel, workshop.crossings);
+          const auto met =
+              std::find_if(meetings.begin(), meetings.end(), [&metal](const Meeting& meeting) {
+                return meeting.what == keepOutPhrase(metal.name);
+              });
+          REQUIRE(met != meetings.end());
+          CHECK(met->keepOut);
+          CHECK(met->depth > 0.0);
+        }
+      }
+    }
+  }
+  CHECK(carriers == std::set<std::string>{"full-zip-hoodie zip", "infant-bodysuit snaps",
+                                          "quarter-zip zip", "soft-jacket zip", "vest zip"});
+}
+
+TEST_CASE("a frame over a zip is rejected by name, with how far it is over, whatever its kind",
+          "[frame-search][metal]") {
+  // The body is 130 mm wide, and 100 - 2 x 10 - 60 leaves the design 10 mm of play to either side.
+  for (const FrameKind frameKind : {FrameKind::Magnetic, FrameKind::Screw, FrameKind::Clamp}) {
+    Frame frame = sample::frame("A", 100_mm, 80_mm);
+    frame.kind = frameKind;
+    frame.turns = {0_deg};
+    for (const char* kind : {"full-zip-hoodie", "soft-jacket", "vest"}) {
+      CAPTURE(kind, nameOf(frameKind));
+      const Plan made =
+          planWith({frame}, sample::design("d", 60_mm, 40_mm), kind, "centre-chest", {"M"});
+      const PlacementPlan& plan = planFor(made, "M");
+      CHECK_FALSE(plan.frame.has_value());
+      const FrameRejection& rejection = rejectionOf(plan, "A");
+      CHECK(rejection.test == FrameTest::ClearOfKeepOut);
+      CHECK_THAT(rejection.what, Catch::Contains("its body meets the zip"));
+      const double zip = plan.garment->measures.at(Measure::ZipWidth).value.mm();
+      CHECK(rejection.missing.mm() == Approx(65.0 + zip / 2.0 - 10.0).margin(0.1));
     }
   }
 }
