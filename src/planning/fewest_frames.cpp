@@ -91,74 +91,150 @@ std::string listed(const std::vector<FrameId>& frames, const Shop& shop) {
   return list;
 }
 
+// How many hoopings there are, and how many of them can be made ready while the machine sews: that
+// takes a second frame alike, since the first is on the machine.
+struct Ahead {
+  int hoopings = 0;
+  int ahead = 0;
+};
+
+bool hasSecond(const FrameId& id, const Shop& shop) {
+  const Frame* frame = shop.frame(id);
+  return frame != nullptr && frame->quantity > 1;
+}
+
+Ahead aheadOf(const Uses& uses, const Shop& shop) {
+  Ahead sum;
+  for (const auto& [frame, hoopings] : uses) {
+    sum.hoopings += hoopings;
+    sum.ahead += hasSecond(frame, shop) ? hoopings : 0;
+  }
+  return sum;
+}
+
+std::string countOfHoopings(int count) {
+  return counted(count, toBeWorded("hooping"), toBeWorded("hoopings"));
+}
+
 std::string usesText(const Uses& uses, const Shop& shop) {
   std::vector<std::string> texts;
   for (const auto& [frame, garments] : uses) {
-    texts.push_back(worded("{} for {}", nameOf(frame, shop),
-                           counted(garments, toBeWorded("hooping"), toBeWorded("hoopings"))));
+    texts.push_back(worded("{} ({} on hand) for {}", nameOf(frame, shop),
+                           shop.frame(frame)->quantity, countOfHoopings(garments)));
   }
-  return fmt::format("{}", fmt::join(texts, ", "));
+  const Ahead sum = aheadOf(uses, shop);
+  return worded("{}; {} of {} can be hooped ahead while the machine sews",
+                fmt::format("{}", fmt::join(texts, ", ")), sum.ahead,
+                countOfHoopings(sum.hoopings));
 }
+
+// Looks for covers, and plans the order in them.
+class Fewer {
+ public:
+  Fewer(const Order& order, const Shop& shop, const Plan& planned,
+        const std::function<Plan(const Order&)>& plan)
+      : order_(order), shop_(shop), planned_(planned), plan_(plan) {
+    addUses(uses_, planned);
+    frames_ = byUse(uses_, shop);
+    for (std::size_t i = 0; i < frames_.size(); ++i) {
+      index_.emplace(frames_[i], i);
+    }
+  }
+
+  std::optional<Finding> finding() {
+    const auto fewest = cover(false);
+    if (!fewest || fewest->chosen.size() >= uses_.size()) {
+      return std::nullopt;
+    }
+    // First what costs no waiting, then what needs fewer still.
+    Finding finding;
+    const auto keeping = cover(true);
+    if (keeping && keeping->chosen.size() < uses_.size()) {
+      offer(finding, *keeping);
+    }
+    if (finding.remedies.empty() || fewest->chosen.size() < keeping->chosen.size()) {
+      offer(finding, *fewest);
+    }
+    if (finding.remedies.empty()) {
+      return std::nullopt;
+    }
+    finding.severity = Severity::Note;
+    finding.code = FindingCode::FewerFramesWouldDo;
+    finding.wholeOrder = true;
+    finding.place = worded("the whole order");
+    const Ahead now = aheadOf(uses_, shop_);
+    const std::string planned =
+        worded("planned in {}, {} of {} can be hooped ahead on a second frame alike",
+               counted(static_cast<int>(uses_.size()), toBeWorded("frame"), toBeWorded("frames")),
+               now.ahead, countOfHoopings(now.hoopings));
+    finding.text =
+        fewest->proved()
+            ? worded("{}; {} would serve every placement as well, and no fewer would", planned,
+                     fewest->chosen.size())
+            : worded("{}; {} would serve every placement as well, and no fewer than {} can",
+                     planned, fewest->chosen.size(), fewest->atLeast);
+    return finding;
+  }
+
+ private:
+  // The fewest frames; with `keepAhead` such that what can be hooped ahead as planned still can.
+  [[nodiscard]] std::optional<SetCover> cover(bool keepAhead) const {
+    std::set<std::vector<std::size_t>> distinct;
+    for (const PlacementPlan& placement : planned_.placements) {
+      if (!placement.frame) {
+        continue;
+      }
+      std::vector<std::size_t> serving = framesServing(placement, index_);
+      if (keepAhead && hasSecond(placement.frame->frame, shop_)) {
+        std::erase_if(serving,
+                      [this](std::size_t frame) { return !hasSecond(frames_[frame], shop_); });
+      }
+      distinct.insert(std::move(serving));
+    }
+    return fewestSets({distinct.begin(), distinct.end()});
+  }
+
+  void offer(Finding& finding, const SetCover& cover) const {
+    FramesChange change;
+    for (const std::size_t chosen : cover.chosen) {
+      change.frames.push_back(frames_[chosen]);
+    }
+    const std::vector<std::size_t> lines = linesWithout(planned_, change.frames);
+    Order changed = order_;
+    changed.frames = change.frames;
+    changed.lines.clear();
+    for (const std::size_t line : lines) {
+      changed.lines.push_back(order_.lines[line]);
+    }
+    const Plan again = plan_(changed);
+    if (!noWorse(again, lines, planned_)) {
+      return;
+    }
+    Uses then;
+    addUses(then, planned_, lines);
+    addUses(then, again);
+    if (finding.remedies.empty()) {
+      finding.line = lines.front();
+    }
+    std::string text = worded("sew the whole order in {}", listed(change.frames, shop_));
+    finding.remedies.push_back(
+        {std::move(change), std::move(text), usesText(then, shop_), Length()});
+  }
+
+  const Order& order_;
+  const Shop& shop_;
+  const Plan& planned_;
+  const std::function<Plan(const Order&)>& plan_;
+  Uses uses_;
+  std::vector<FrameId> frames_;
+  std::map<FrameId, std::size_t> index_;
+};
 
 }  // namespace
 
 std::optional<Finding> fewestFrames(const Order& order, const Shop& shop, const Plan& planned,
                                     const std::function<Plan(const Order&)>& plan) {
-  Uses uses;
-  addUses(uses, planned);
-  const std::vector<FrameId> frames = byUse(uses, shop);
-  std::map<FrameId, std::size_t> index;
-  for (std::size_t i = 0; i < frames.size(); ++i) {
-    index.emplace(frames[i], i);
-  }
-  std::set<std::vector<std::size_t>> distinct;
-  for (const PlacementPlan& placement : planned.placements) {
-    if (placement.frame) {
-      distinct.insert(framesServing(placement, index));
-    }
-  }
-  const auto cover = fewestSets({distinct.begin(), distinct.end()});
-  if (!cover || cover->chosen.size() >= uses.size()) {
-    return std::nullopt;
-  }
-  FramesChange change;
-  for (const std::size_t chosen : cover->chosen) {
-    change.frames.push_back(frames[chosen]);
-  }
-  const std::vector<std::size_t> lines = linesWithout(planned, change.frames);
-  Finding finding;
-  finding.severity = Severity::Note;
-  finding.code = FindingCode::FewerFramesWouldDo;
-  finding.line = lines.front();
-  finding.wholeOrder = true;
-  finding.place = worded("the whole order");
-  Order changed = order;
-  changed.frames = change.frames;
-  changed.lines.clear();
-  for (const std::size_t line : lines) {
-    changed.lines.push_back(order.lines[line]);
-  }
-  const Plan again = plan(changed);
-  if (!noWorse(again, lines, planned)) {
-    return std::nullopt;
-  }
-  Uses then;
-  addUses(then, planned, lines);
-  addUses(then, again);
-  const std::string inFrames =
-      counted(static_cast<int>(uses.size()), toBeWorded("frame"), toBeWorded("frames"));
-  finding.text =
-      cover->proved()
-          ? worded("planned in {}; {} would serve every placement as well, and no fewer would",
-                   inFrames, cover->chosen.size())
-          : worded(
-                "planned in {}; {} would serve every placement as well, and no fewer than {} "
-                "can",
-                inFrames, cover->chosen.size(), cover->atLeast);
-  finding.remedies.push_back({change,
-                              worded("sew the whole order in {}", listed(change.frames, shop)),
-                              usesText(then, shop), Length()});
-  return finding;
+  return Fewer(order, shop, planned, plan).finding();
 }
 
 }  // namespace creaseline

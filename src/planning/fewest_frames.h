@@ -14,6 +14,10 @@ namespace creaseline {
 // or the planned one does not and leaves no more room. Where fewer frames than planned serve every
 // hooping, a note with the remedy of naming them in the order: offered if the order so planned, by
 // `plan`, has no stop and no watch that it has not now. Nothing otherwise.
+//
+// A frame is free again after each garment, so one of each sews any number. A second one alike is
+// what lets the next garment be hooped while the machine sews: first come the fewest frames that
+// leave every hooping that can be made ready ahead as planned so, then fewer that do not.
 std::optional<Finding> fewestFrames(const Order& order, const Shop& shop, const Plan& planned,
                                     const std::function<Plan(const Order&)>& plan);
 

@@ -102,6 +102,50 @@ TEST_CASE("a frame that leaves too little room for the shop's error replaces non
         std::vector<FrameId>{FrameId("L")});
 }
 
+TEST_CASE("fewest frames tell what a second frame alike is for, and first keep what it gives",
+          "[fewest-frames]") {
+  Shop shop = threeFrames();
+  Order order = threeLines();
+  for (OrderLine& line : order.lines) {
+    line.sizes[0].quantity = 10;
+  }
+  const auto remediesWith = [&](int small, int large) {
+    shop.frames[0].quantity = small;
+    shop.frames[2].quantity = large;
+    return findingOf(plan(order, shop), FindingCode::FewerFramesWouldDo);
+  };
+  const auto framesIn = [](const Remedy& remedy) {
+    std::set<std::string> frames;
+    for (const FrameId& id : std::get<FramesChange>(remedy.change).frames) {
+      frames.insert(id.text());
+    }
+    return frames;
+  };
+  SECTION("one of each: nothing is hooped ahead either way") {
+    const Finding finding = remediesWith(1, 1);
+    CHECK_THAT(finding.text, Catch::Contains("0 of 30 hoopings can be hooped ahead"));
+    REQUIRE(finding.remedies.size() == 1);
+    CHECK(framesIn(finding.remedies[0]) == std::set<std::string>{"L"});
+    CHECK_THAT(finding.remedies[0].result, Catch::Contains("0 of 30 hoopings can be hooped ahead"));
+  }
+  SECTION("two of the one that serves all: everything is") {
+    const Finding finding = remediesWith(1, 2);
+    CHECK_THAT(finding.text, Catch::Contains("10 of 30 hoopings can be hooped ahead"));
+    REQUIRE(finding.remedies.size() == 1);
+    CHECK_THAT(finding.remedies[0].result,
+               Catch::Contains("30 of 30 hoopings can be hooped ahead"));
+  }
+  SECTION("two of another: that one is kept first") {
+    const Finding finding = remediesWith(2, 1);
+    REQUIRE(finding.remedies.size() == 2);
+    CHECK(framesIn(finding.remedies[0]) == std::set<std::string>{"L", "S"});
+    CHECK_THAT(finding.remedies[0].result,
+               Catch::Contains("10 of 30 hoopings can be hooped ahead"));
+    CHECK(framesIn(finding.remedies[1]) == std::set<std::string>{"L"});
+    CHECK_THAT(finding.remedies[1].result, Catch::Contains("0 of 30 hoopings can be hooped ahead"));
+  }
+}
+
 TEST_CASE("an order that names a frame the shop lacks is refused by name", "[fewest-frames]") {
   Order order = threeLines();
   order.frames = {FrameId("XXL")};
