@@ -5,6 +5,7 @@
 #include <boost/geometry.hpp>
 #include <boost/geometry/geometries/point_xy.hpp>
 #include <cmath>
+#include <optional>
 #include <utility>
 
 #include "shape/nearest.h"
@@ -235,6 +236,69 @@ Outline clipped(const Outline& outline, const Box& box) {
     }
   }
   return result;
+}
+
+namespace {
+
+// The stretch of a side that lies in the box, as shares of its length (Liang and Barsky, 1984).
+std::optional<Region::Interval> stretchIn(Point from, Point along, const Box& box) {
+  Region::Interval share{0.0, 1.0};
+  const auto cut = [&share](double direction, double room) {
+    if (direction == 0.0) {
+      return room >= 0.0;
+    }
+    const double at = room / direction;
+    (direction < 0.0 ? share.low : share.high) =
+        direction < 0.0 ? std::max(share.low, at) : std::min(share.high, at);
+    return share.low <= share.high;
+  };
+  const bool meets = cut(-along.x, from.x - box.min.x) && cut(along.x, box.max.x - from.x) &&
+                     cut(-along.y, from.y - box.min.y) && cut(along.y, box.max.y - from.y);
+  return meets ? std::optional(share) : std::nullopt;
+}
+
+void addSides(Box& bounds, const Ring& ring, const Box& box) {
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const Point from = ring[i];
+    const Point along = ring[(i + 1) % ring.size()] - from;
+    if (const auto share = stretchIn(from, along, box)) {
+      bounds.add(from + along * share->low);
+      bounds.add(from + along * share->high);
+    }
+  }
+}
+
+}  // namespace
+
+Box boundsWithin(const Outline& outline, const Box& box) {
+  constexpr double kSliver = 0.01;
+  const Box inner = box.grown(-kSliver);
+  Box bounds;
+  if (inner.empty()) {
+    return bounds;
+  }
+  for (const Piece& piece : outline.pieces) {
+    if (gapBetween(ringBounds(piece.outer), inner) >= 0.0) {
+      continue;
+    }
+    addSides(bounds, piece.outer, inner);
+    for (const Ring& hole : piece.holes) {
+      addSides(bounds, hole, inner);
+    }
+    // A corner of the box that lies in the sewing, with no side of it near.
+    for (const Point corner :
+         {inner.min, Point{inner.max.x, inner.min.y}, inner.max, Point{inner.min.x, inner.max.y}}) {
+      const bool known = corner.x >= bounds.min.x && corner.x <= bounds.max.x &&
+                         corner.y >= bounds.min.y && corner.y <= bounds.max.y;
+      const bool sewn = !known && contains(piece.outer, corner) &&
+                        std::none_of(piece.holes.begin(), piece.holes.end(),
+                                     [corner](const Ring& hole) { return contains(hole, corner); });
+      if (sewn) {
+        bounds.add(corner);
+      }
+    }
+  }
+  return bounds;
 }
 
 std::vector<Region::Interval> clearStretches(const Outline& outline, CutDirection direction,

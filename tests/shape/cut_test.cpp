@@ -234,3 +234,36 @@ TEST_CASE("Between samples by GEOS no cut is lower than the places found", "[sha
     }
   }
 }
+
+TEST_CASE("Bounds within a box are no more than those of what clipping leaves", "[shape][cut]") {
+  Dice dice(1180);
+  INFO("seed 1180");
+  int measured = 0;
+  for (int i = 0; i < caseCount(300); ++i) {
+    const Outline outline = manyPieces(dice);
+    const Box whole = outline.bounds();
+    Box box;
+    for (int corner = 0; corner < 2; ++corner) {
+      box.add({dice.between(whole.min.x - 5.0, whole.max.x + 5.0),
+               dice.between(whole.min.y - 5.0, whole.max.y + 5.0)});
+    }
+    const Box bounds = boundsWithin(outline, box);
+    CAPTURE(i);
+    if (bounds.empty()) {
+      continue;
+    }
+    const Box clipping = clipped(outline, box).bounds();
+    REQUIRE(bounds.min.x >= clipping.min.x - 1e-9);
+    REQUIRE(bounds.min.y >= clipping.min.y - 1e-9);
+    REQUIRE(bounds.max.x <= clipping.max.x + 1e-9);
+    REQUIRE(bounds.max.y <= clipping.max.y + 1e-9);
+    ++measured;
+  }
+  CHECK(measured > 0);
+  // By hand: an arm of 10 mm that reaches 30 mm into the box, less the hundredth all round.
+  const Box arm = boundsWithin({{block(0, 0, 100, 10)}}, {{70, -20}, {140, 40}});
+  CHECK(arm.min.x == Approx(70.01));
+  CHECK(arm.max.x == Approx(100.0));
+  CHECK(arm.min.y == Approx(0.0).margin(1e-12));
+  CHECK(arm.max.y == Approx(10.0));
+}

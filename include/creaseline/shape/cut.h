@@ -45,6 +45,11 @@ struct CutPlace {
 // 1e-6 square millimetres are dropped. Boost.Geometry does the clipping.
 [[nodiscard]] Outline clipped(const Outline& outline, const Box& box);
 
+// A box that the bounds of what clipped() leaves hold, without the clipping: that of the outline
+// within the box less a hundredth of a millimetre on each side, which leaves out slivers. Empty
+// where nothing lies there.
+[[nodiscard]] Box boundsWithin(const Outline& outline, const Box& box);
+
 // The stretches along the cut, within `range`, on which no sewing lies nearer to the cut than
 // `clearance` millimetres: where a mark may be set. In order; each longer than 0.
 [[nodiscard]] std::vector<Region::Interval> clearStretches(const Outline& outline,
