@@ -349,6 +349,18 @@ bool slackCovers(const Slack& slack, const HoopingError& error) {
          slack.down >= error.along && slack.turn >= error.turn;
 }
 
+std::vector<Box> largestHeld(const Workshop& workshop, PanelName panel) {
+  const HoopingError& error = workshop.figures.hoopingError;
+  const Point play{error.sideways.mm(), error.along.mm()};
+  std::vector<Box> largest;
+  for (const PreparedFrame& frame : *workshop.frames) {
+    if (!frame.leftOut && meantFor(*frame.frame, panel)) {
+      largest.push_back({frame.opened.min + play, frame.opened.max - play});
+    }
+  }
+  return largest;
+}
+
 std::vector<Angle> turnsThatHold(const Workshop& workshop, PanelName panel, const Outline& onPanel,
                                  Point centre) {
   const Ring hull = hullAround(onPanel, centre);

@@ -135,7 +135,7 @@ class Layout {
   }
 
   [[nodiscard]] GridPart asPart(std::size_t index) const {
-    GridPart part{split_.parts[index].section, {}};
+    GridPart part{split_.parts[index].section, {}, {}};
     for (const Seam& seam : split_.seams) {
       if (!seam.marks.empty() && (seam.first == index || seam.second == index)) {
         part.pairs.push_back(seam.marks);
@@ -147,6 +147,13 @@ class Layout {
   [[nodiscard]] bool holds(std::size_t index) {
     const GridPart part = asPart(index);
     return questions_.asked(clipped(outline_, part.section), part);
+  }
+
+  // Marks beside a cut may lie where another's would be set.
+  [[nodiscard]] bool clearOfOthers(const Seam& seam) const {
+    return std::none_of(split_.seams.begin(), split_.seams.end(), [&](const Seam& other) {
+      return &other != &seam && marksMeet(seam.marks, other.marks, figures_);
+    });
   }
 
   void widen(Seam& seam) {
@@ -167,7 +174,7 @@ class Layout {
     const MarkPair before = seam.marks;
     for (std::size_t i = 0; i < count; ++i) {
       seam.marks = wider[i * wider.size() / count];
-      if (holds(seam.first) && holds(seam.second)) {
+      if (clearOfOthers(seam) && holds(seam.first) && holds(seam.second)) {
         return;
       }
     }

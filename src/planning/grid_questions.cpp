@@ -38,6 +38,9 @@ std::vector<Point> GridPart::marks() const {
 
 bool GridQuestions::refused(const GridPart& part) const {
   const std::vector<Point> marks = part.marks();
+  if (!figures_.mayHold(withMarks(part.sewn, marks, figures_))) {
+    return true;
+  }
   return std::any_of(refused_.begin(), refused_.end(), [&](const Answer& answer) {
     return liesIn(answer.section, part.section) && allAmong(answer.marks, marks);
   });
@@ -51,7 +54,7 @@ bool GridQuestions::asked(const Outline& sewing, const GridPart& part) {
   if (known || refused(part)) {
     return known;
   }
-  if (count_ >= most_) {
+  if (count_ >= figures_.mostGridQuestions) {
     ranOut_ = true;
     return false;
   }
@@ -73,16 +76,16 @@ void GridQuestions::learn(const Outline& sewing, const GridPart& part) {
   const bool bareGranted = std::any_of(granted_.begin(), granted_.end(), [&](const Answer& answer) {
     return liesIn(part.section, answer.section);
   });
-  if (part.pairs.empty() || (!bareGranted && !asked(sewing, {part.section, {}}))) {
+  if (part.pairs.empty() || (!bareGranted && !asked(sewing, {part.section, {}, part.sewn}))) {
     return;
   }
   bool markAtFault = false;
   for (const MarkPair& pair : part.pairs) {
-    markAtFault |= !asked(speckBetween(pair), {{}, {pair}});
+    markAtFault |= !asked(speckBetween(pair), {{}, {pair}, {}});
   }
   if (!markAtFault && part.pairs.size() > 1) {
     for (const MarkPair& pair : part.pairs) {
-      asked(sewing, {part.section, {pair}});
+      asked(sewing, {part.section, {pair}, part.sewn});
     }
   }
 }

@@ -13,6 +13,7 @@ namespace creaseline {
 struct GridPart {
   Box section;
   std::vector<MarkPair> pairs;
+  Box sewn;  // no more than the bounds of its sewing
   [[nodiscard]] std::vector<Point> marks() const;
 };
 
@@ -21,7 +22,8 @@ struct GridPart {
 
 class GridQuestions {
  public:
-  GridQuestions(const PartFits& fits, int most) : fits_(fits), most_(most) {}
+  GridQuestions(const PartFits& fits, const SplitFigures& figures)
+      : fits_(fits), figures_(figures) {}
 
   // Whether the part can be sewn; no once the questions have run out. `sewing` is what lies in its
   // section, never empty. After a no the part's section and marks are asked about alone, so that
@@ -30,7 +32,7 @@ class GridQuestions {
   // Asks about the part and no more.
   bool asked(const Outline& sewing, const GridPart& part);
 
-  // Whether it holds as much as something that cannot be sewn.
+  // Whether it reaches further than any frame, or holds as much as something that cannot be sewn.
   [[nodiscard]] bool refused(const GridPart& part) const;
 
   [[nodiscard]] bool ranOut() const { return ranOut_; }
@@ -44,7 +46,7 @@ class GridQuestions {
   void learn(const Outline& sewing, const GridPart& part);
 
   const PartFits& fits_;
-  int most_ = 0;
+  const SplitFigures& figures_;
   int count_ = 0;
   bool ranOut_ = false;
   std::vector<Answer> refused_;

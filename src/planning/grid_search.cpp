@@ -67,7 +67,13 @@ class StripPlans {
 struct Nodes {
   std::vector<Cut> cuts;
   std::vector<std::size_t> places;  // of each: those at one place differ in their marks alone
+  std::vector<double> reach;        // of each one's marks beside it
   StripPlans plans;
+  void add(const Cut& cut, std::size_t place) {
+    cuts.push_back(cut);
+    places.push_back(place);
+    reach.push_back(reachBeside(cut));
+  }
   [[nodiscard]] std::size_t last() const { return cuts.size() - 1; }
 };
 
@@ -87,8 +93,12 @@ class GridCuts {
     stripLength_ = extent.length();
     add({direction, acrossCut(box.min, direction), 0.0, {}}, {{}});
     for (const CutPlace& place : gridPlaces(outline, direction, figures.mostParts)) {
-      add({direction, place.at, place.crossed, {}},
-          closePairs(outline, place.at, direction, range, figures));
+      std::vector<MarkPair> pairs = closePairs(outline, place.at, direction, range, figures);
+      for (MarkPair& pair :
+           besidePairs(outline, place.at, direction, {extent, true, true}, figures)) {
+        pairs.push_back(std::move(pair));
+      }
+      add({direction, place.at, place.crossed, {}}, pairs);
     }
     add({direction, acrossCut(box.max, direction), 0.0, {}}, {{}});
     bare_.plans = StripPlans(bare_.cuts.size(), figures.mostParts);
@@ -133,12 +143,11 @@ class GridCuts {
 
   void add(const Cut& place, const std::vector<MarkPair>& pairs) {
     const std::size_t index = bare_.cuts.size();
-    bare_.cuts.push_back(place);
-    bare_.places.push_back(index);
+    bare_.add(place, index);
     for (const MarkPair& pair : pairs) {
-      marked_.cuts.push_back(place);
-      marked_.cuts.back().marks = pair;
-      marked_.places.push_back(index);
+      Cut marked = place;
+      marked.marks = pair;
+      marked_.add(marked, index);
     }
   }
 
@@ -188,7 +197,8 @@ class GridCuts {
   [[nodiscard]] bool mayBeStrip(const Nodes& nodes, std::size_t from, std::size_t to) const {
     const bool ends = from == 0 || to == nodes.last();
     return !(from == 0 && to == nodes.last()) &&
-           nodes.cuts[to].at - nodes.cuts[from].at > (ends ? kSameCutMm : figures_.marksClear());
+           nodes.cuts[to].at - nodes.cuts[from].at >
+               (ends ? kSameCutMm : figures_.marksClear() + nodes.reach[from] + nodes.reach[to]);
   }
 
   // Cuts with marks that a frame reaches, and places that have such cuts.
@@ -197,7 +207,7 @@ class GridCuts {
     std::vector<bool> cuts(marked_.cuts.size(), false);
     for (std::size_t i = 0; i < marked_.cuts.size(); ++i) {
       const MarkPair& marks = marked_.cuts[i].marks;
-      cuts[i] = marks.empty() || !questions_.refused({{}, {marks}});
+      cuts[i] = marks.empty() || !questions_.refused({{}, {marks}, {}});
       places[marked_.places[i]] = places[marked_.places[i]] || cuts[i];
     }
     return &nodes == &marked_ ? cuts : places;
@@ -356,7 +366,7 @@ GridSearch findGrid(const Outline& outline, const SplitFigures& figures, const P
   if (outline.empty()) {
     return search;
   }
-  GridQuestions questions(fits, figures.mostGridQuestions);
+  GridQuestions questions(fits, figures);
   GridCuts upright(outline, CutDirection::Upright, figures, questions);
   GridCuts level(outline, CutDirection::Level, figures, questions);
   for (int parts = 2; parts <= figures.mostParts && !search.split; ++parts) {

@@ -2,6 +2,7 @@
 #include "planning/grid_strip.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 namespace creaseline {
@@ -58,16 +59,23 @@ GridStrip::GridStrip(const Outline& outline, const Sides& sides, const SplitFigu
       across_{sides.from.at, sides.to.at},
       section_(sectionOf(outline, sides, figures)),
       sewing_(clipped(outline, section_)),
-      range_(markRange(across_, sides.fromEnd, sides.toEnd, figures)) {
+      range_(markRange(across_, sides.fromEnd, sides.toEnd, figures)),
+      ends_{across_, sides.fromEnd, sides.toEnd} {
   if (empty()) {
     return;
   }
   const Box box = outline.bounds();
-  places_.push_back({{second_, acrossCut(box.min, second_), 0.0, {}}, true});
+  std::vector<double> at;
+  const auto add = [&](const CutPlace& place, bool end) {
+    places_.push_back({{second_, place.at, place.crossed, {}}, end, 0.0, at.size()});
+    at.push_back(place.at);
+  };
+  add({acrossCut(box.min, second_), 0.0}, true);
   for (const CutPlace& place : gridPlaces(sewing_, second_, figures.mostParts)) {
-    places_.push_back({{second_, place.at, place.crossed, {}}, false});
+    add(place, false);
   }
-  places_.push_back({{second_, acrossCut(box.max, second_), 0.0, {}}, true});
+  add({acrossCut(box.max, second_), 0.0}, true);
+  sewn_ = SewnBetween(sewing_, second_, at);
 }
 
 void GridStrip::setMarks() {
@@ -78,23 +86,38 @@ void GridStrip::setMarks() {
   for (const StripCut& place : places_) {
     if (place.end) {
       cuts_.push_back(place);
-    } else if (range_.allowed.length() >= figures_.marksApart) {
+      continue;
+    }
+    if (range_.allowed.length() >= figures_.marksApart) {
       for (MarkPair& pair : closePairs(near, place.at, second_, range_, figures_)) {
-        cuts_.push_back(place);
-        cuts_.back().marks = std::move(pair);
+        addCut(place, std::move(pair));
       }
+    }
+    for (MarkPair& pair : besidePairs(near, place.at, second_, ends_, figures_)) {
+      addCut(place, std::move(pair));
     }
   }
 }
 
+void GridStrip::addCut(const StripCut& place, MarkPair marks) {
+  cuts_.push_back(place);
+  cuts_.back().marks = std::move(marks);
+  cuts_.back().reach = reachBeside(cuts_.back());
+}
+
 bool GridStrip::mayBePart(const StripCut& from, const StripCut& to) const {
   const bool end = from.end || to.end;
-  return to.at - from.at > (end ? kSameCutMm : figures_.marksClear());
+  return to.at - from.at > (end ? kSameCutMm : figures_.marksClear() + from.reach + to.reach);
+}
+
+bool GridStrip::tooLarge(const StripCut& from, const StripCut& to) const {
+  Box box = withMarks(sewn_.bounds(from.place, to.place), from.marks, figures_);
+  return !figures_.mayHold(withMarks(box, to.marks, figures_));
 }
 
 GridPart GridStrip::part(const StripCut& from, const StripCut& to,
                          const std::vector<MarkPair>& carried) const {
-  GridPart part{section_, {}};
+  GridPart part{section_, {}, sewn_.bounds(from.place, to.place)};
   part.section.min =
       pointOnCut(first_, acrossCut(section_.min, first_), from.at - letOut(from, figures_));
   part.section.max =
@@ -121,7 +144,12 @@ bool GridStrip::ruledOut(const GridPart& part, const GridQuestions& questions) c
 
 std::optional<StripChoice> GridStrip::best(int parts, const std::vector<MarkPair>& carried,
                                            const GridQuestions& questions) const {
-  return bestOf(cuts_, parts, carried, questions);
+  std::vector<StripCut> clear;
+  std::copy_if(cuts_.begin(), cuts_.end(), std::back_inserter(clear), [&](const StripCut& cut) {
+    return std::none_of(carried.begin(), carried.end(),
+                        [&](const MarkPair& pair) { return marksMeet(cut.marks, pair, figures_); });
+  });
+  return bestOf(clear, parts, carried, questions);
 }
 
 std::optional<StripChoice> GridStrip::bareBest(int parts, const GridQuestions& questions) const {
@@ -151,7 +179,7 @@ std::optional<StripChoice> GridStrip::bestOf(const std::vector<StripCut>& cuts, 
       std::optional<Reached>& best = reached[count][to];
       for (std::size_t from = 0; from < to; ++from) {
         const std::optional<Reached>& before = reached[count - 1][from];
-        if (!before || !mayBePart(cuts[from], cuts[to])) {
+        if (!before || !mayBePart(cuts[from], cuts[to]) || tooLarge(cuts[from], cuts[to])) {
           continue;
         }
         const double size = (cuts[to].at - cuts[from].at) * across_.length();

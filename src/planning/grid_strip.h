@@ -14,6 +14,8 @@ namespace creaseline {
 // A cut across a strip, or its end, which has neither sewing to cross nor marks.
 struct StripCut : Cut {
   bool end = false;
+  double reach = 0.0;     // of its marks beside it
+  std::size_t place = 0;  // of the strip's places
 };
 
 // Cuts across a strip, its ends first and last.
@@ -39,7 +41,8 @@ class GridStrip {
   void setMarks();
 
   // The best choice of so many parts of which none has been refused. `carried` are the marks of
-  // the cuts on either side: each pair goes with the part in which its middle lies.
+  // the cuts on either side: each pair goes with the part in which its middle lies, and no mark of
+  // the strip comes near it.
   [[nodiscard]] std::optional<StripChoice> best(int parts, const std::vector<MarkPair>& carried,
                                                 const GridQuestions& questions) const;
   // The same without any marks.
@@ -58,6 +61,9 @@ class GridStrip {
                                                   const std::vector<MarkPair>& carried,
                                                   const GridQuestions& questions) const;
   [[nodiscard]] bool mayBePart(const StripCut& from, const StripCut& to) const;
+  [[nodiscard]] bool tooLarge(const StripCut& from, const StripCut& to) const;
+
+  void addCut(const StripCut& place, MarkPair marks);
 
   CutDirection first_;
   CutDirection second_;
@@ -67,6 +73,8 @@ class GridStrip {
   Box section_;
   Outline sewing_;
   MarkRange range_;
+  CutEnds ends_;
+  SewnBetween sewn_;              // between places
   std::vector<StripCut> places_;  // by their coordinate, the ends included
   std::vector<StripCut> cuts_;    // the same with each pair of marks; empty before setMarks()
   std::vector<Box> leftOut_;

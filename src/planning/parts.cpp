@@ -58,11 +58,7 @@ class PartPlanner {
       return answer;
     }
     const SplitSearch search =
-        findSplit(whole_.design.outline,
-                  {figures_.overlap.mm(), figures_.registerMark.mm() / 2.0,
-                   figures_.markClearance.mm(), figures_.marksApart.mm(), figures_.mostParts,
-                   effort_ == Effort::Full ? kMostQuestions : kMostInTrial,
-                   effort_ == Effort::Full ? kMostQuestions : kMostOfGridInTrial},
+        findSplit(whole_.design.outline, splitFigures(),
                   [this](const Outline& sewing, const std::vector<Point>& marks) {
                     return fits(sewing, marks);
                   });
@@ -87,6 +83,30 @@ class PartPlanner {
   }
 
  private:
+  [[nodiscard]] SplitFigures splitFigures() const {
+    SplitFigures figures{figures_.overlap.mm(),
+                         figures_.registerMark.mm() / 2.0,
+                         figures_.markClearance.mm(),
+                         figures_.marksApart.mm(),
+                         figures_.mostParts,
+                         kMostQuestions,
+                         kMostQuestions,
+                         {}};
+    if (effort_ != Effort::Full) {
+      figures.mostQuestions = kMostInTrial;
+      figures.mostGridQuestions = kMostOfGridInTrial;
+    }
+    const std::int32_t turn = std::abs(whole_.placed.panelTurn.millidegrees());
+    for (const Box& box : largestHeld(workshop_, panel_.name)) {
+      const double diagonal = std::hypot(box.width(), box.height());
+      // What lies askew in a frame reaches no further than from corner to corner.
+      figures.largest.push_back(turn % 180'000 == 0  ? Extent{box.width(), box.height()}
+                                : turn % 90'000 == 0 ? Extent{box.height(), box.width()}
+                                                     : Extent{diagonal, diagonal});
+    }
+    return figures;
+  }
+
   [[nodiscard]] Point onPanel(Point inDesign) const {
     return whole_.placed.centre + turned(inDesign, whole_.placed.panelTurn);
   }
@@ -200,19 +220,21 @@ class PartPlanner {
     }
   }
 
+  static void say(DesignPart& part, std::string text, std::string basis) {
+    part.reasons.push_back({std::move(text),
+                            {},
+                            std::move(basis),
+                            false,
+                            {},
+                            "another size of the design, or other frames"});
+  }
+
   void giveReasons(DesignPart& part, const Split& split) const {
     const UnitChoice& units = workshop_.shop->units;
     const Defaults& defaults = workshop_.rules->defaults;
-    const auto say = [&part](std::string text, std::string basis) {
-      part.reasons.push_back({std::move(text),
-                              {},
-                              std::move(basis),
-                              false,
-                              {},
-                              worded("another size of the design, or other frames")});
-    };
     const std::string hoopings = counted(part.of, toBeWorded("hooping"), toBeWorded("hoopings"));
-    say(split.bothWays
+    say(part,
+        split.bothWays
             ? worded("no frame holds the whole design, and no parallel cuts divide it; {} are the "
                      "fewest by upright and level cuts that leave every part room for the shop's "
                      "hooping error",
@@ -222,30 +244,50 @@ class PartPlanner {
                      hoopings),
         worded("all cuts where the design's outline is crossed least, and cuts into equal parts"));
     if (part.cell) {
-      say(worded("this part is {} of the design as it reads", cellPhrase(*part.cell)),
+      say(part, part, worded("this part is {} of the design as it reads", cellPhrase(*part.cell)),
           split.direction == CutDirection::Upright
               ? worded("cut into columns first, then columns into rows: least sewing crossed")
               : worded("cut into rows first, then rows into columns: least sewing crossed"));
     }
+    sayOfJoins(part, split);
+    say(part,
+        worded("register marks lie clear of all sewing, at least {} apart",
+               formatLength(figures_.marksApart, units)),
+        defaults.registerMarksApart.basis);
+    const bool beside = std::any_of(split.seams.begin(), split.seams.end(), [&](const Seam& seam) {
+      return seam.marksBeside() && (isOf(seam.first, part) || isOf(seam.second, part));
+    });
+    if (beside) {
+      say(part,
+          worded("where the sewing leaves no gap for them on a cut its marks lie in the margin "
+                 "beyond its end, one on either side of it"),
+          worded("from memory: marks as far apart there align a part as well as marks on the cut"));
+    }
+    say(part, worded("stitches are this part's share of the design by area"),
+        worded("estimate: where in the design each stitch lies is not known"));
+  }
+
+  static bool isOf(std::size_t index, const DesignPart& part) {
+    return static_cast<int>(index) + 1 == part.number;
+  }
+
+  void sayOfJoins(DesignPart& part, const Split& split) const {
+    const UnitChoice& units = workshop_.shop->units;
     for (const PartJoin& join : part.joins) {
       if (join.crossed == Length()) {
-        say(worded("the cut to part {} crosses no sewing", join.neighbour),
+        say(part, worded("the cut to part {} crosses no sewing", join.neighbour),
             worded("measured on the design's outline"));
       } else {
-        say(worded("the cut to part {} crosses {} of sewing; all cuts together cross {}, the "
+        say(part,
+            worded("the cut to part {} crosses {} of sewing; all cuts together cross {}, the "
                    "least of those tried",
                    join.neighbour, formatLength(join.crossed, units),
                    formatLength(Length::fromMm(split.crossed()), units)),
             worded("measured on the design's outline"));
-        say(worded("the parts overlap there by {}", formatLength(join.overlap, units)),
-            defaults.partOverlap.basis);
+        say(part, worded("the parts overlap there by {}", formatLength(join.overlap, units)),
+            workshop_.rules->defaults.partOverlap.basis);
       }
     }
-    say(worded("register marks lie clear of all sewing, at least {} apart",
-               formatLength(figures_.marksApart, units)),
-        defaults.registerMarksApart.basis);
-    say(worded("stitches are this part's share of the design by area"),
-        worded("estimate: where in the design each stitch lies is not known"));
   }
 
   // 0: chosen; n: the n-th alternative, with room enough; nothing: it does not serve.

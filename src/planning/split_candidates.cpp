@@ -135,6 +135,39 @@ std::vector<CutPlace> spread(const std::vector<CutPlace>& places) {
 
 }  // namespace
 
+SewnBetween::SewnBetween(const Outline& outline, CutDirection direction,
+                         const std::vector<double>& cuts)
+    : count_(cuts.size()), bounds_(cuts.size() * cuts.size()) {
+  const Box whole = outline.bounds();
+  for (std::size_t from = count_; from-- > 0;) {
+    for (std::size_t to = from + 1; to < count_; ++to) {
+      Box& bounds = bounds_[from * count_ + to];
+      if (to == from + 1) {
+        Box section;
+        section.min = pointOnCut(direction, cuts[from], alongCut(whole.min, direction) - 1.0);
+        section.max = pointOnCut(direction, cuts[to], alongCut(whole.max, direction) + 1.0);
+        bounds = boundsWithin(outline, section);
+        continue;
+      }
+      for (const Box& half : {bounds_[from * count_ + from + 1], this->bounds(from + 1, to)}) {
+        if (!half.empty()) {
+          bounds.add(half.min);
+          bounds.add(half.max);
+        }
+      }
+    }
+  }
+}
+
+Box withMarks(Box box, const std::vector<Point>& marks, const SplitFigures& figures) {
+  const Point half{figures.markHalf, figures.markHalf};
+  for (const Point mark : marks) {
+    box.add(mark - half);
+    box.add(mark + half);
+  }
+  return box;
+}
+
 bool CutCost::operator<(const CutCost& other) const {
   return std::abs(crossed - other.crossed) > kSameCutMm ? crossed < other.crossed
                                                         : uneven < other.uneven;
@@ -207,6 +240,43 @@ std::vector<MarkPair> closePairs(const Outline& outline, double at, CutDirection
     marks.push_back({pointOnCut(direction, at, first), pointOnCut(direction, at, second)});
   }
   return marks;
+}
+
+std::vector<MarkPair> besidePairs(const Outline& outline, double at, CutDirection direction,
+                                  const CutEnds& ends, const SplitFigures& figures) {
+  const double reach = figures.markHalf + figures.markClearance;
+  const double half = figures.marksApart / 2.0 + kSameCutMm;
+  // The outermost stretch is clear of all sewing; its inner end is nearest to the part.
+  const auto mark = [&](double across, bool low) {
+    const Region::Interval range =
+        low ? Region::Interval{ends.extent.low - 2.0 * reach, ends.extent.low + figures.markHalf}
+            : Region::Interval{ends.extent.high - figures.markHalf, ends.extent.high + 2.0 * reach};
+    const auto clear = clearStretches(outline, direction, across, reach, range);
+    return pointOnCut(direction, across, low ? clear.front().high : clear.back().low);
+  };
+  std::vector<MarkPair> pairs;
+  for (const bool low : {true, false}) {
+    if (low ? ends.low : ends.high) {
+      pairs.push_back({mark(at - half, low), mark(at + half, low)});
+    }
+  }
+  return pairs;
+}
+
+double reachBeside(const Cut& cut) {
+  double reach = 0.0;
+  for (const Point mark : cut.marks) {
+    reach = std::max(reach, std::abs(acrossCut(mark, cut.direction) - cut.at));
+  }
+  return reach;
+}
+
+bool marksMeet(const MarkPair& a, const MarkPair& b, const SplitFigures& figures) {
+  return std::any_of(a.begin(), a.end(), [&](Point one) {
+    return std::any_of(b.begin(), b.end(), [&](Point other) {
+      return norm(one - other) < figures.marksClear() - kSameCutMm;
+    });
+  });
 }
 
 std::vector<MarkPair> allPairs(const Outline& outline, double at, CutDirection direction,

@@ -11,6 +11,25 @@ namespace creaseline {
 
 inline constexpr double kSameCutMm = 1e-6;
 
+// The bounds of what is sewn between any two of some cuts, or a little less: never more than
+// clipped() leaves there.
+class SewnBetween {
+ public:
+  SewnBetween() = default;
+  // `cuts` are coordinates in order, those of the outline's ends included.
+  SewnBetween(const Outline& outline, CutDirection direction, const std::vector<double>& cuts);
+  [[nodiscard]] const Box& bounds(std::size_t from, std::size_t to) const {
+    return bounds_[from * count_ + to];
+  }
+
+ private:
+  std::size_t count_ = 0;
+  std::vector<Box> bounds_;
+};
+
+// The box with the marks in it as well.
+[[nodiscard]] Box withMarks(Box box, const std::vector<Point>& marks, const SplitFigures& figures);
+
 // Lexicographic: crossed length, to the micrometre, before evenness.
 struct CutCost {
   double crossed = 0.0;
@@ -48,6 +67,23 @@ struct MarkRange {
 [[nodiscard]] std::vector<MarkPair> closePairs(const Outline& outline, double at,
                                                CutDirection direction, const MarkRange& range,
                                                const SplitFigures& figures);
+
+// A pair of marks for each end that is an end of the design: beyond the sewing there, one on either
+// side of the cut, where no gap in the sewing leaves room on the cut itself. `extent` is that of
+// the cut, from one end to the other.
+struct CutEnds {
+  Region::Interval extent;
+  bool low = false, high = false;  // whether that end is one of the design
+};
+[[nodiscard]] std::vector<MarkPair> besidePairs(const Outline& outline, double at,
+                                                CutDirection direction, const CutEnds& ends,
+                                                const SplitFigures& figures);
+
+// How far off its cut a mark lies at most.
+[[nodiscard]] double reachBeside(const Cut& cut);
+
+// Whether any two marks, one of either, are so near that they could be taken for each other.
+[[nodiscard]] bool marksMeet(const MarkPair& a, const MarkPair& b, const SplitFigures& figures);
 
 // All pairs of the same spots, the widest first.
 [[nodiscard]] std::vector<MarkPair> allPairs(const Outline& outline, double at,

@@ -2,6 +2,7 @@
 #include "planning/split_search.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 #include <utility>
 
@@ -22,13 +23,13 @@ class Strips {
         fits_(fits),
         questions_(questions),
         box_(outline.bounds()) {
-    nodes_.push_back({direction, acrossCut(box_.min, direction), 0.0, {}});
+    std::vector<double> cuts;
+    addPlace(cuts, {acrossCut(box_.min, direction), 0.0}, {{}});
     for (const CutPlace& place : parallelPlaces(outline, direction, figures.mostParts)) {
-      for (MarkPair& marks : widePairs(outline, place, direction, figures)) {
-        nodes_.push_back({direction, place.at, place.crossed, std::move(marks)});
-      }
+      addPlace(cuts, place, widePairs(outline, place, direction, figures));
     }
-    nodes_.push_back({direction, acrossCut(box_.max, direction), 0.0, {}});
+    addPlace(cuts, {acrossCut(box_.max, direction), 0.0}, {{}});
+    sewn_ = SewnBetween(outline, direction, cuts);
     best_.push_back({Reached{0, CutCost{}, 0}});
   }
 
@@ -68,6 +69,15 @@ class Strips {
     std::size_t before = 0;  // index into the list of one part less
   };
 
+  void addPlace(std::vector<double>& cuts, const CutPlace& place,
+                const std::vector<MarkPair>& pairs) {
+    for (const MarkPair& marks : pairs) {
+      nodes_.push_back({direction_, place.at, place.crossed, marks});
+      places_.push_back(cuts.size());
+    }
+    cuts.push_back(place.at);
+  }
+
   [[nodiscard]] double letOut(const Cut& cut) const {
     return cut.crossed > 0.0 ? figures_.overlap / 2.0 : 0.0;
   }
@@ -82,7 +92,17 @@ class Strips {
     return part;
   }
 
+  // False only if no frame can hold the marks and what is sewn between the cuts.
+  [[nodiscard]] bool mayHold(std::size_t from, std::size_t to) const {
+    Box box = sewn_.bounds(places_[from], places_[to]);
+    box = withMarks(box, nodes_[from].marks, figures_);
+    return figures_.mayHold(withMarks(box, nodes_[to].marks, figures_));
+  }
+
   bool partFits(std::size_t from, std::size_t to) {
+    if (!mayHold(from, to)) {
+      return false;
+    }
     const auto [known, fresh] = answers_.try_emplace({from, to}, false);
     if (fresh && questions_ < figures_.mostQuestions) {
       const SplitPart part = partBetween(from, to);
@@ -124,12 +144,22 @@ class Strips {
   const PartFits& fits_;
   int& questions_;
   Box box_;
-  std::vector<Cut> nodes_;  // by their coordinate; the outline's ends first and last
+  std::vector<Cut> nodes_;           // by their coordinate; the outline's ends first and last
+  std::vector<std::size_t> places_;  // of each
+  SewnBetween sewn_;                 // between places
   std::vector<std::vector<Reached>> best_;  // by number of parts, then by node
   std::map<std::pair<std::size_t, std::size_t>, bool> answers_;
 };
 
 }  // namespace
+
+bool SplitFigures::mayHold(const Box& box) const {
+  return largest.empty() ||
+         std::any_of(largest.begin(), largest.end(), [&box](const Extent& extent) {
+           return box.width() <= extent.width + kSameCutMm &&
+                  box.height() <= extent.height + kSameCutMm;
+         });
+}
 
 double Split::crossed() const {
   double sum = 0.0;
@@ -137,6 +167,12 @@ double Split::crossed() const {
     sum += cut.crossed;
   }
   return sum;
+}
+
+bool Seam::marksBeside() const {
+  return std::any_of(marks.begin(), marks.end(), [this](Point mark) {
+    return std::abs(acrossCut(mark, direction) - at) > kSameCutMm;
+  });
 }
 
 SplitSearch findSplit(const Outline& outline, const SplitFigures& figures, const PartFits& fits) {

@@ -12,6 +12,11 @@
 
 namespace creaseline {
 
+// Width and height, along the design's axes, of what a frame could hold if nothing were in its way.
+struct Extent {
+  double width = 0.0, height = 0.0;
+};
+
 // Millimetres.
 struct SplitFigures {
   double overlap = 0.0;        // of two parts where their cut crosses sewing, both sides together
@@ -21,12 +26,16 @@ struct SplitFigures {
   int mostParts = 2;
   int mostQuestions = 4000;      // after which the search for parallel cuts gives up
   int mostGridQuestions = 4000;  // the same for grids, of which there are far more
+  // Of every frame there is; none: not known. What reaches further than each of them is refused
+  // without a question.
+  std::vector<Extent> largest{};
+  [[nodiscard]] bool mayHold(const Box& box) const;
   // Between the middles of marks on different cuts.
   [[nodiscard]] double marksClear() const { return 2.0 * markHalf + markClearance; }
 };
 
-// A cut and the marks on it that both neighbours share. In a grid the first cuts go through the
-// whole design, the others from one first cut to the next.
+// A cut and the marks that both neighbours share: on it, or beyond an end of it. In a grid the
+// first cuts go through the whole design, the others from one first cut to the next.
 struct Cut {
   CutDirection direction{};
   double at = 0.0;
@@ -43,6 +52,8 @@ struct Seam {
   Region::Interval along;
   double crossed = 0.0;      // on this stretch
   std::vector<Point> marks;  // on which the second is aligned; empty where another seam serves
+  // The marks lie beyond the sewing at an end of the cut, one on either side of it.
+  [[nodiscard]] bool marksBeside() const;
 };
 
 // One part: what lies between its cuts, let out by half the overlap at each that crosses sewing.

@@ -342,6 +342,35 @@ TEST_CASE("A design too wide and too high for every frame is cut both ways", "[p
   CHECK(text.find("part 3 on register marks C and D of part 1") != std::string::npos);
 }
 
+TEST_CASE("A design without gaps is cut both ways through its sewing, and says what is crossed",
+          "[parts][grid]") {
+  // Parts of 150 x 110 with half the overlap, marks 7 mm off the sewing and 40 mm beside a cut, 4
+  // mm for half a mark: 206 x 166. 250 x 210 less twice 10 mm of clearance and 3 mm of error hold
+  // that, and neither half of the design with marks at both ends of the cut.
+  WordsBothWays words;
+  words.shop = sample::shop({sample::frame("broad", 250_mm, 210_mm)});
+  words.order.designs[0].outline = Outline::rectangle(300_mm, 220_mm);
+  const Plan plan = words.plan();
+  CHECK(plan.counts.stops == 0);
+  REQUIRE(plan.placements.size() == 8);
+  for (const PlacementPlan& part : plan.placements) {
+    CAPTURE(part.part->number);
+    REQUIRE(part.frame);
+    CHECK(part.frame->bearsError);
+    checkHeld(part, words.shop);
+    const auto said = [&part](const char* text) {
+      return std::any_of(
+          part.part->reasons.begin(), part.part->reasons.end(),
+          [text](const Reason& reason) { return reason.text.find(text) != std::string::npos; });
+    };
+    CHECK(said("of sewing; all cuts together cross"));
+    CHECK(said("the parts overlap there by"));
+    CHECK(said("in the margin beyond its end, one on either side of it"));
+  }
+  CHECK(sample::findingOf(plan, FindingCode::SewnInParts)
+            .text.find("sewn in 4 hoopings that meet across") != std::string::npos);
+}
+
 TEST_CASE("Parts of a grid are named by row and column, and marks by the parts that share them",
           "[parts][grid]") {
   const WordsBothWays words;

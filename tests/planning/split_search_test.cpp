@@ -5,9 +5,7 @@
 
 #include <optional>
 
-#include "shape/geos_oracle.h"
-#include "shape/random_shapes.h"
-#include "split_samples.h"
+#include "split_checks.h"
 
 using namespace creaseline;
 using namespace creaseline::test;
@@ -158,26 +156,11 @@ TEST_CASE("Parts cover the design, and marks lie on their cut clear of all sewin
       continue;
     }
     CAPTURE(i);
-    for (const Piece& piece : outline.pieces) {
-      Geos::Geometry left = geos.polygon(piece.outer);
-      for (const SplitPart& part : search.split->parts) {
-        const Box& s = part.section;
-        const auto window = geos.polygon({s.min, {s.max.x, s.min.y}, s.max, {s.min.x, s.max.y}});
-        left = geos.own(GEOSDifference_r(geos.handle(), left.get(), window.get()));
-      }
-      REQUIRE(geos.area(left) == Approx(0.0).margin(1e-6));
-    }
-    for (const Cut& cut : search.split->cuts) {
-      REQUIRE(cut.marks.size() == 2);
-      REQUIRE(norm(cut.marks[1] - cut.marks[0]) >= kFigures.marksApart);
-      for (const Point mark : cut.marks) {
-        REQUIRE(acrossCut(mark, cut.direction) == Approx(cut.at));
-        for (const Piece& piece : outline.pieces) {
-          REQUIRE(geos.distance(geos.polygon(piece.outer), geos.point(mark)) >=
-                  kFigures.markHalf + kFigures.markClearance - 1e-6);
-        }
-        ++marks;
-      }
+    requireCovered(geos, outline, *search.split);
+    for (const Seam& seam : search.split->seams) {
+      requireInPlace(geos, outline, seam);
+      REQUIRE_FALSE(seam.marksBeside());
+      ++marks;
     }
   }
   CHECK(marks > 0);
