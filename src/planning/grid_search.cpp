@@ -359,6 +359,34 @@ class GridCuts {
   std::map<std::pair<std::size_t, std::size_t>, std::unique_ptr<GridStrip>> strips_;  // by places
 };
 
+// The corners of the hull that lie furthest each way, level, upright and askew.
+std::vector<Point> outermost(const Outline& outline) {
+  const Ring hull = outline.hull();
+  std::vector<Point> corners;
+  for (const Point way : {Point{1, 0}, Point{1, 1}, Point{0, 1}, Point{-1, 1}, Point{-1, 0},
+                          Point{-1, -1}, Point{0, -1}, Point{1, -1}}) {
+    const Point corner = *std::max_element(
+        hull.begin(), hull.end(), [way](Point a, Point b) { return dot(a, way) < dot(b, way); });
+    if (std::find(corners.begin(), corners.end(), corner) == corners.end()) {
+      corners.push_back(corner);
+    }
+  }
+  return corners;
+}
+
+// Whatever the cuts, some part holds each corner of the design: where no frame reaches one of them
+// with nothing else, there is no grid.
+bool cornersInReach(const Outline& outline, GridQuestions& questions) {
+  const std::vector<Point> corners = outermost(outline);
+  return std::all_of(corners.begin(), corners.end(), [&questions](Point corner) {
+    constexpr double kHalf = kSameCutMm;
+    const Box speck = Box{corner, corner}.grown(kHalf);
+    return questions.asked(
+        {{{{speck.min, {speck.max.x, speck.min.y}, speck.max, {speck.min.x, speck.max.y}}, {}}}},
+        {speck, {}, {}});
+  });
+}
+
 }  // namespace
 
 GridSearch findGrid(const Outline& outline, const SplitFigures& figures, const PartFits& fits) {
@@ -367,6 +395,11 @@ GridSearch findGrid(const Outline& outline, const SplitFigures& figures, const P
     return search;
   }
   GridQuestions questions(fits, figures);
+  if (!cornersInReach(outline, questions)) {
+    search.gaveUp = questions.ranOut();
+    search.questions = questions.count();
+    return search;
+  }
   GridCuts upright(outline, CutDirection::Upright, figures, questions);
   GridCuts level(outline, CutDirection::Level, figures, questions);
   for (int parts = 2; parts <= figures.mostParts && !search.split; ++parts) {

@@ -24,7 +24,8 @@ struct GridSearch {
 // choice that nothing speaks against, asks about its parts, and where one cannot be sewn, lets all
 // choices go that hold as much, until a choice holds or none is left. What holds more than a part
 // that cannot be sewn cannot be sewn either: that spares questions, and is all that is taken for
-// granted; each part of the answer has been asked about as it is.
+// granted; each part of the answer has been asked about as it is. By the same token nothing is
+// looked for where a corner of the design's hull cannot be sewn by itself.
 [[nodiscard]] GridSearch findGrid(const Outline& outline, const SplitFigures& figures,
                                   const PartFits& fits);
 

@@ -306,7 +306,7 @@ TEST_CASE("A grid's parts and its crossed sewing are the least of trying every c
           "[planning][split][grid]") {
   Dice dice(6021);
   INFO("seed 6021");
-  int grids = 0;
+  int grids = 0, early = 0;
   for (int i = 0; i < caseCount(50); ++i) {
     const Outline outline = randomLettering(dice, 3, 3);
     const Box box = outline.bounds();
@@ -320,6 +320,7 @@ TEST_CASE("A grid's parts and its crossed sewing are the least of trying every c
     const GridSearch search = findGrid(outline, kFigures, fits);
     std::optional<Best> best = bestGrid(outline, CutDirection::Upright, fits);
     keepBetter(best, bestGrid(outline, CutDirection::Level, fits));
+    early += search.questions < 8 && !search.split && reach < box.max.x ? 1 : 0;
     CAPTURE(i, width, height, search.questions);
     REQUIRE_FALSE(search.gaveUp);
     REQUIRE(search.split.has_value() == best.has_value());
@@ -329,6 +330,7 @@ TEST_CASE("A grid's parts and its crossed sewing are the least of trying every c
       grids += search.split->bothWays ? 1 : 0;
     }
   }
+  CHECK(early > 0);
   CHECK(grids > 0);
 }
 
