@@ -8,6 +8,7 @@
 
 #include "base/number_text.h"
 #include "base/quoted_text.h"
+#include "base/worded.h"
 
 namespace creaseline {
 namespace {
@@ -77,17 +78,17 @@ Result<Money> parseMoney(std::string_view text, const Currency& currency) {
   std::string_view number = withoutOuterSpaces(text);
   const std::string_view code = currencyCodeOf(number);
   if (!code.empty() && code != currency.code) {
-    return Refusal{fmt::format("{} is not in {}; write an amount such as {}", quotedText(text),
-                               currency.code, exampleOf(currency))};
+    return Refusal{worded("{} is not in {}; write an amount such as {}", quotedText(text),
+                          currency.code, exampleOf(currency))};
   }
   number.remove_suffix(code.size());
   const auto value =
       readDecimal(withoutOuterSpaces(number), currency.minorDigits, Money::kMostMinorUnits);
   if (!value) {
     return Refusal{
-        fmt::format("{} is no amount of 0 or more with at most {} decimals; write one "
-                    "such as {}",
-                    quotedText(text), currency.minorDigits, exampleOf(currency))};
+        worded("{} is no amount of 0 or more with at most {} decimals; write one "
+               "such as {}",
+               quotedText(text), currency.minorDigits, exampleOf(currency))};
   }
   return Money::fromMinorUnits(*value);
 }
@@ -115,8 +116,8 @@ Result<Percent> parsePercent(std::string_view text, Percent most) {
   const auto value =
       readDecimal(withoutOuterSpaces(number), kPercentDecimals, kMostPercentHundredths);
   if (!value || *value > most.hundredths()) {
-    return Refusal{fmt::format("{} is no share from 0 to {} with at most {} decimals",
-                               quotedText(text), percentText(most), kPercentDecimals)};
+    return Refusal{worded("{} is no share from 0 to {} with at most {} decimals", quotedText(text),
+                          percentText(most), kPercentDecimals)};
   }
   return Percent::fromHundredths(static_cast<int>(*value));
 }

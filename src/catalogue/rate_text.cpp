@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "base/number_text.h"
+#include "base/worded.h"
 #include "catalogue/json_reader.h"
 
 namespace creaseline {
@@ -22,7 +23,7 @@ Result<AmountFor> splitPrice(std::string_view text, const Currency& currency,
                              std::string_view example) {
   const std::size_t stroke = text.find('/');
   if (stroke == std::string_view::npos) {
-    return Refusal{fmt::format("write an amount and what one gets for it, such as {}", example)};
+    return Refusal{worded("write an amount and what one gets for it, such as {}", example)};
   }
   const Result<Money> amount = parseMoney(text.substr(0, stroke), currency);
   if (!amount) {
@@ -36,8 +37,8 @@ Result<int> countOf(std::string_view text, int most, std::string_view what) {
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
   if (text.empty() || error != std::errc() || end != text.data() + text.size() || value < 1 ||
       value > most) {
-    return Refusal{
-        fmt::format("behind the stroke stands a whole number of {}, from 1 to {}", what, most)};
+    return Refusal{worded("behind the stroke stands a whole number of {}, from 1 to {}",
+                          inLanguage(what), most)};
   }
   return value;
 }
@@ -45,7 +46,7 @@ Result<int> countOf(std::string_view text, int most, std::string_view what) {
 Result<Length> rollSide(std::string_view text) {
   const Result<Length> length = parseRollLength(text);
   if (length && *length <= Length()) {
-    return Refusal{"a length must be more than 0"};
+    return Refusal{worded("a length must be more than 0")};
   }
   return length;
 }
@@ -74,7 +75,7 @@ Result<StitchPrice> parseStitchPrice(std::string_view text, const Currency& curr
   if (!split) {
     return Refusal{split.message()};
   }
-  const Result<int> stitches = countOf(split->what, kMostPricedStitches, "stitches");
+  const Result<int> stitches = countOf(split->what, kMostPricedStitches, toBeWorded("stitches"));
   if (!stitches) {
     return Refusal{stitches.message()};
   }
@@ -99,12 +100,12 @@ Result<RollPrice> parseRollPrice(std::string_view text, const Currency& currency
     size = kTimesSign.size();
   }
   if (cross == std::string_view::npos) {
-    return Refusal{fmt::format("write width and length of the roll, such as {}", kExample)};
+    return Refusal{worded("write width and length of the roll, such as {}", kExample)};
   }
   const Result<Length> width =
       parseLength(withoutOuterSpaces(split->what.substr(0, cross)), bareUnit);
   if (!width || *width <= Length() || *width > kLargestPart) {
-    return Refusal{width ? "the roll's width must be more than 0 and at most 5 m"
+    return Refusal{width ? worded("the roll's width must be more than 0 and at most 5 m")
                          : width.message()};
   }
   const Result<Length> length = rollSide(withoutOuterSpaces(split->what.substr(cross + size)));
@@ -133,7 +134,7 @@ Result<BackingPrice> parseBackingPrice(std::string_view text, const Currency& cu
     }
     return BackingPrice{split->amount, *length, 0};
   }
-  const Result<int> sheets = countOf(split->what, kMostPricedSheets, "sheets");
+  const Result<int> sheets = countOf(split->what, kMostPricedSheets, toBeWorded("sheets"));
   if (!sheets) {
     return Refusal{sheets.message()};
   }
@@ -151,8 +152,8 @@ Result<Price> parsePrice(std::string_view text, const Rules& rules, const Curren
   const std::string_view code = currencyCodeOf(text);
   const Currency* currency = code.empty() ? usual : rules.currency(code);
   if (currency == nullptr) {
-    return Refusal{code.empty() ? "write the currency as well, such as 12.40 EUR"
-                                : fmt::format("{} is no currency of ISO 4217", code)};
+    return Refusal{code.empty() ? worded("write the currency as well, such as 12.40 EUR")
+                                : worded("{} is no currency of ISO 4217", code)};
   }
   const Result<Money> amount = parseMoney(text, *currency);
   if (!amount) {
@@ -193,8 +194,8 @@ Result<Shop> withCurrency(const Shop& shop, const Currency& currency) {
   for (Money* amount : amounts) {
     const std::optional<Money> same = renamed(*amount, before, currency);
     if (!same) {
-      return Refusal{fmt::format("{} has more decimals than {} has", moneyText(*amount, before),
-                                 currency.code)};
+      return Refusal{
+          worded("{} has more decimals than {} has", moneyText(*amount, before), currency.code)};
     }
     *amount = *same;
   }

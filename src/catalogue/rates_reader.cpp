@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "base/worded.h"
 #include "catalogue/shop_reader.h"
 
 namespace creaseline {
@@ -23,7 +24,7 @@ T require(const JsonCursor& at, const Result<T>& value) {
 const Currency& readCode(const JsonCursor& at, std::string_view code, const Rules& rules) {
   const Currency* currency = rules.currency(code);
   if (currency == nullptr) {
-    at.failShown("a currency of ISO 4217, such as \"EUR\" or \"USD\"");
+    at.failShown(worded("a currency of ISO 4217, such as \"EUR\" or \"USD\""));
   }
   return *currency;
 }
@@ -31,7 +32,7 @@ const Currency& readCode(const JsonCursor& at, std::string_view code, const Rule
 Length readRollSide(const JsonCursor& at) {
   const Length length = readRollLength(at);
   if (length <= Length()) {
-    at.failShown("a length of more than 0");
+    at.failShown(worded("a length of more than 0"));
   }
   return length;
 }
@@ -57,7 +58,7 @@ StitchPrice readStitchPrice(const JsonCursor& at, const Currency& currency) {
 Money readMoney(const JsonCursor& at, const Currency& currency) {
   const std::string text = at.label();
   if (currencyCodeOf(text).empty()) {
-    at.failShown("an amount with its currency, such as \"18 " + currency.code + "\"");
+    at.failShown(worded("an amount with its currency, such as \"18 {}\"", currency.code));
   }
   return require(at, parseMoney(text, currency));
 }
@@ -66,7 +67,7 @@ Price readPrice(const JsonCursor& at, const Rules& rules) {
   const std::string text = at.label();
   const std::string_view code = currencyCodeOf(text);
   if (code.empty()) {
-    at.failShown("an amount with its currency, such as \"12.40 EUR\"");
+    at.failShown(worded("an amount with its currency, such as \"12.40 EUR\""));
   }
   const Currency& currency = readCode(at, code, rules);
   return {readMoney(at, currency), currency};
@@ -75,7 +76,7 @@ Price readPrice(const JsonCursor& at, const Rules& rules) {
 Percent readPercent(const JsonCursor& at, Percent most) {
   const std::string text = at.label();
   if (!text.ends_with('%')) {
-    at.failShown("a share with its sign, such as \"30 %\"");
+    at.failShown(worded("a share with its sign, such as \"30 %\""));
   }
   return require(at, parsePercent(text, most));
 }
@@ -132,7 +133,7 @@ std::vector<Currency> readCurrencies(const JsonCursor& at) {
     const JsonCursor codeAt = object.at("code");
     const std::string code = codeAt.label();
     if (code.size() != 3 || currencyCodeOf(code) != code) {
-      codeAt.failShown("three capital letters");
+      codeAt.failShown(worded("three capital letters"));
     }
     requireDistinct(codes, code, codeAt, "currency");
     codes.push_back(code);

@@ -136,7 +136,7 @@ BackingStock readBacking(JsonObject& object, const std::optional<Rates>& rates) 
   }
   if (const auto price = object.find("price")) {
     if (!rates) {
-      price->fail("a price", "the shop's currency first, in \"rates\"");
+      price->fail(worded("a price"), worded("the shop's currency first, in \"rates\""));
     }
     stock.price = readBackingPrice(*price, stock.form, rates->currency);
   }

@@ -2,6 +2,7 @@
 // Rounds the cost once and sets it out by kind, line and run.
 #include "creaseline/planning/cost.h"
 
+#include "base/worded.h"
 #include "planning/cost_reckoning.h"
 #include "planning/list_names.h"
 
@@ -146,9 +147,9 @@ std::optional<OrderCost> orderCost(const Plan& plan, const RunPlan& runs,
              {},
              {{CostField::Beyond,
                {},
-               "The whole order, which costs more than can be "
-               "reckoned with",
-               "look for a price or a quantity that is too large"}}};
+               worded("The whole order, which costs more than can be "
+                      "reckoned with"),
+               worded("look for a price or a quantity that is too large")}}};
   }
   OrderCost cost;
   cost.currency = context.shop.rates->currency;

@@ -3,6 +3,8 @@
 
 #include <map>
 
+#include "base/worded.h"
+
 namespace creaseline {
 
 std::string CostLedger::money(Money amount) const {
@@ -27,7 +29,7 @@ CostItem& CostLedger::item(CostKind kind, std::string measure) {
 
 void CostLedger::reason(CostItem& item, std::string text, std::string changedBy) {
   item.reasons.push_back({std::move(text), RuleId("rates/" + std::string(nameOf(item.kind))),
-                          "the shop's rates", false, std::nullopt, std::move(changedBy)});
+                          worded("the shop's rates"), false, std::nullopt, std::move(changedBy)});
 }
 
 void CostLedger::missing(CostField field, std::string entry, std::string text, std::string remedy) {

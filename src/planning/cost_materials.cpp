@@ -6,6 +6,8 @@
 #include "planning/backing_need.h"
 #include "planning/cost_ledger.h"
 
+#include "base/worded.h"
+
 namespace creaseline {
 namespace {
 
@@ -81,9 +83,9 @@ class Materials {
     }
     if (unserved > 0) {
       ledger_.missing(CostField::BackingStock, {},
-                      fmt::format("Backing, {} for which nothing in stock serves",
-                                  counted(unserved, "piece", "pieces")),
-                      "add backing that serves to the shop, with its price");
+                      worded("Backing, {} for which nothing in stock serves",
+                             counted(unserved, toBeWorded("piece"), toBeWorded("pieces"))),
+                      worded("add backing that serves to the shop, with its price"));
     }
   }
 
@@ -92,15 +94,15 @@ class Materials {
     const CutNeed need = cutNeed(stock, pieces);
     if (!need.goesOn) {
       ledger_.missing(CostField::BackingStock, stock.id.text(),
-                      fmt::format("Backing, pieces that do not go on {}", stock.name),
-                      "add backing that is wide enough to the shop");
+                      worded("Backing, pieces that do not go on {}", stock.name),
+                      worded("add backing that is wide enough to the shop"));
       return;
     }
     const std::string measure = backingTotal(stock, pieces, ledger_.units()).need;
     if (!stock.price) {
       ledger_.missing(CostField::BackingPrice, stock.id.text(),
-                      fmt::format("Backing, {} of {}", measure, stock.name),
-                      fmt::format("give the price of {} in the shop's backing", stock.name));
+                      worded("Backing, {} of {}", measure, stock.name),
+                      worded("give the price of {} in the shop's backing", stock.name));
       return;
     }
     const BackingPrice& price = *stock.price;
@@ -113,12 +115,12 @@ class Materials {
         (whole.measure.empty() ? "" : "; ") + fmt::format("{}, {}", stock.name, measure);
     CostLedger::reason(
         whole,
-        fmt::format("{} of {} at {} for {}: each cut size in straight rows as on the pick list, "
-                    "what falls off included",
-                    measure, stock.name, ledger_.money(price.amount),
-                    roll ? rollLengthText(price.length, ledger_.units().length)
-                         : counted(price.sheets, "sheet", "sheets")),
-        "the price of this backing, smaller frames");
+        worded("{} of {} at {} for {}: each cut size in straight rows as on the pick list, "
+               "what falls off included",
+               measure, stock.name, ledger_.money(price.amount),
+               roll ? rollLengthText(price.length, ledger_.units().length)
+                    : counted(price.sheets, toBeWorded("sheet"), toBeWorded("sheets"))),
+        worded("the price of this backing, smaller frames"));
   }
 
   // Pieces of one thing that is bought by the roll at one price.
@@ -150,8 +152,10 @@ class Materials {
         cuts.push_back({run, {frame->window.width(), frame->window.height(), card.garments}});
       }
     }
-    payAllRolls(CostKind::Topping, CostField::Topping, ledger_.rates().topping, {{"film", cuts}},
-                fmt::format("Topping film, {}", counted(pieces, "piece", "pieces")), pieces);
+    payAllRolls(
+        CostKind::Topping, CostField::Topping, ledger_.rates().topping, {{worded("film"), cuts}},
+        worded("Topping film, {}", counted(pieces, toBeWorded("piece"), toBeWorded("pieces"))),
+        pieces);
   }
 
   void applique() {
@@ -164,8 +168,10 @@ class Materials {
         pieces += card.garments;
       }
     }
-    payAllRolls(CostKind::Applique, CostField::Applique, ledger_.rates().applique, fabrics,
-                fmt::format("Appliqué fabric, {}", counted(pieces, "piece", "pieces")), pieces);
+    payAllRolls(
+        CostKind::Applique, CostField::Applique, ledger_.rates().applique, fabrics,
+        worded("Appliqué fabric, {}", counted(pieces, toBeWorded("piece"), toBeWorded("pieces"))),
+        pieces);
   }
 
   void payAllRolls(CostKind kind, CostField field, const std::optional<RollPrice>& price,
@@ -176,7 +182,7 @@ class Materials {
     if (!price) {
       ledger_.missing(
           field, {}, text,
-          fmt::format("give the price of a roll of it, {} in the shop's rates", nameOf(field)));
+          worded("give the price of a roll of it, {} in the shop's rates", nameOf(field)));
       return;
     }
     CostItem whole{kind, {}, {}, {}};
@@ -186,18 +192,18 @@ class Materials {
       payRoll(kind, *price, cuts, measure, goesOn);
       if (!goesOn) {
         ledger_.missing(
-            field, {}, fmt::format("{}, as {} is wider than the roll that is priced", text, name),
-            fmt::format("give the price of a wider roll, {} in the shop's rates", nameOf(field)));
+            field, {}, worded("{}, as {} is wider than the roll that is priced", text, name),
+            worded("give the price of a wider roll, {} in the shop's rates", nameOf(field)));
         continue;
       }
       whole.measure += (whole.measure.empty() ? "" : "; ") + fmt::format("{}, {}", name, measure);
       CostLedger::reason(
           whole,
-          fmt::format("{}, {} at {} for {}: each cut size in straight rows, what falls off "
-                      "included",
-                      name, measure, ledger_.money(price->amount),
-                      rollLengthText(price->length, ledger_.units().length)),
-          fmt::format("{} in the shop's rates", nameOf(field)));
+          worded("{}, {} at {} for {}: each cut size in straight rows, what falls off "
+                 "included",
+                 name, measure, ledger_.money(price->amount),
+                 rollLengthText(price->length, ledger_.units().length)),
+          worded("{} in the shop's rates", nameOf(field)));
     }
     if (!whole.reasons.empty()) {
       ledger_.addItem(std::move(whole));

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "planning/cost_reckoning.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <set>
 
+#include "base/worded.h"
 #include "creaseline/planning/counting.h"
 #include "planning/cost_ledger.h"
 #include "planning/list_names.h"
@@ -86,29 +85,33 @@ class Reckoning : public CostLedger {
 
   void labourItem(const std::string& time, Percent attendance) {
     if (!rates().labour) {
-      missing(CostField::Labour, {}, fmt::format("Work, {}", time),
-              "give what an hour of work costs, labour in the shop's rates");
+      missing(CostField::Labour, {}, worded("Work, {}", time),
+              worded("give what an hour of work costs, labour in the shop's rates"));
       return;
     }
-    reason(item(CostKind::Labour, time),
-           fmt::format("{} at {} an hour: all work by hand as on the run cards, and {} of the time "
-                       "in which the machine runs by itself{}",
-                       time, money(*rates().labour), percentText(attendance),
-                       rates().attendance ? "" : ", as no attendance is given"),
-           "labour or attendance in the shop's rates, fewer hoopings");
+    reason(
+        item(CostKind::Labour, time),
+        rates().attendance
+            ? worded("{} at {} an hour: all work by hand as on the run cards, and {} of the time "
+                     "in which the machine runs by itself",
+                     time, money(*rates().labour), percentText(attendance))
+            : worded("{} at {} an hour: all work by hand as on the run cards, and {} of the time "
+                     "in which the machine runs by itself, as no attendance is given",
+                     time, money(*rates().labour), percentText(attendance)),
+        worded("labour or attendance in the shop's rates, fewer hoopings"));
   }
 
   void machineItem(const std::string& time) {
     if (!rates().machine) {
-      missing(CostField::Machine, {}, fmt::format("The machine, {}", time),
-              "give what an hour of the machine costs, machine in the shop's rates");
+      missing(CostField::Machine, {}, worded("The machine, {}", time),
+              worded("give what an hour of the machine costs, machine in the shop's rates"));
       return;
     }
     reason(item(CostKind::Machine, time),
-           fmt::format("{} at {} an hour: sewing, and work by hand for which the machine waits; "
-                       "hooping is done beside it",
-                       time, money(*rates().machine)),
-           "machine in the shop's rates, the machine's speed");
+           worded("{} at {} an hour: sewing, and work by hand for which the machine waits; "
+                  "hooping is done beside it",
+                  time, money(*rates().machine)),
+           worded("machine in the shop's rates, the machine's speed"));
   }
 
   void thread() {
@@ -125,16 +128,16 @@ class Reckoning : public CostLedger {
     if (runs().cards.empty()) {
       return;
     }
-    const std::string measure = grouped(stitches) + " stitches";
+    const std::string measure = worded("{} stitches", grouped(stitches));
     if (!rates().thread) {
-      missing(CostField::Thread, {}, "Thread, " + measure,
-              "give what so many stitches cost, thread in the shop's rates");
+      missing(CostField::Thread, {}, worded("Thread, {}", measure),
+              worded("give what so many stitches cost, thread in the shop's rates"));
       return;
     }
     reason(item(CostKind::Thread, measure),
-           fmt::format("{} at {} for {} stitches", measure, money(rates().thread->amount),
-                       grouped(rates().thread->stitches)),
-           "thread in the shop's rates, stitches of the designs");
+           worded("{} at {} for {} stitches", measure, money(rates().thread->amount),
+                  grouped(rates().thread->stitches)),
+           worded("thread in the shop's rates, stitches of the designs"));
   }
 
   // ---- Garments and fees
@@ -156,7 +159,7 @@ class Reckoning : public CostLedger {
         }
       }
       if (garments > 0) {
-        blankOf(whole, blank, counted(garments, "garment", "garments"));
+        blankOf(whole, blank, counted(garments, toBeWorded("garment"), toBeWorded("garments")));
       }
     }
     if (!whole.reasons.empty()) {
@@ -168,19 +171,19 @@ class Reckoning : public CostLedger {
     const bool foreign = blank.price && blank.price->currency != rates().currency;
     if (!blank.price || foreign) {
       missing(CostField::BlankPrice, blank.id.text(),
-              fmt::format("Blanks, {} of {}{}", garments, blank.name,
-                          foreign ? fmt::format(", priced in {}", blank.price->currency.code) : ""),
-              fmt::format("give the price of {} in {}, or tick its lines as supplied by the "
-                          "customer",
-                          blank.name, rates().currency.code));
+              foreign ? worded("Blanks, {} of {}, priced in {}", garments, blank.name,
+                               blank.price->currency.code)
+                      : worded("Blanks, {} of {}", garments, blank.name),
+              worded("give the price of {} in {}, or tick its lines as supplied by the "
+                     "customer",
+                     blank.name, rates().currency.code));
       return;
     }
-    whole.measure +=
-        (whole.measure.empty() ? "" : "; ") + fmt::format("{} of {}", garments, blank.name);
+    whole.measure += (whole.measure.empty() ? "" : "; ") + worded("{} of {}", garments, blank.name);
     whole.reasons.push_back(
-        {fmt::format("{} of {} at {} each", garments, blank.name, money(blank.price->amount)),
-         RuleId("price"), "the blank's price", false, std::nullopt,
-         "the price of the blank, garments that the customer supplies"});
+        {worded("{} of {} at {} each", garments, blank.name, money(blank.price->amount)),
+         RuleId("price"), worded("the blank's price"), false, std::nullopt,
+         worded("the price of the blank, garments that the customer supplies")});
   }
 
   // Each design once; its lines bear it by their garments.
@@ -206,10 +209,11 @@ class Reckoning : public CostLedger {
       }
     }
     if (!designs.empty()) {
-      const std::string count = counted(static_cast<int>(designs.size()), "design", "designs");
+      const std::string count =
+          counted(static_cast<int>(designs.size()), toBeWorded("design"), toBeWorded("designs"));
       reason(item(CostKind::SetUp, count),
-             fmt::format("{} at {} each, once in an order", count, money(*rates().setUp)),
-             "set-up in the shop's rates, fewer designs");
+             worded("{} at {} each, once in an order", count, money(*rates().setUp)),
+             worded("set-up in the shop's rates, fewer designs"));
     }
   }
 
@@ -226,8 +230,8 @@ class Reckoning : public CostLedger {
                amount * rates().markup->hundredths() / Percent::kHundredthsPerWhole});
     }
     const std::string share = percentText(*rates().markup);
-    reason(item(CostKind::Markup, share), fmt::format("{} on top of all that is counted", share),
-           "markup in the shop's rates");
+    reason(item(CostKind::Markup, share), worded("{} on top of all that is counted", share),
+           worded("markup in the shop's rates"));
   }
 
   void held() {
@@ -237,9 +241,9 @@ class Reckoning : public CostLedger {
     }
     if (hoopings > 0) {
       missing(CostField::Held, {},
-              fmt::format("Work and material of {} that must not be sewn as ordered",
-                          counted(hoopings, "placement", "placements")),
-              "clear the stops");
+              worded("Work and material of {} that must not be sewn as ordered",
+                     counted(hoopings, toBeWorded("placement"), toBeWorded("placements"))),
+              worded("clear the stops"));
     }
   }
 };

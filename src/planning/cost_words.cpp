@@ -2,39 +2,42 @@
 // The words of a cost, used alike by report and sheets.
 #include "creaseline/planning/cost.h"
 
+#include "base/worded.h"
+
 namespace creaseline {
 
 std::string costPhrase(CostKind kind) {
   switch (kind) {
     case CostKind::Labour:
-      return "Work";
+      return worded("Work");
     case CostKind::Machine:
-      return "Machine";
+      return worded("Machine");
     case CostKind::Backing:
-      return "Backing";
+      return worded("Backing");
     case CostKind::Topping:
-      return "Topping film";
+      return worded("Topping film");
     case CostKind::Applique:
-      return "Appliqué fabric";
+      return worded("Appliqué fabric");
     case CostKind::Thread:
-      return "Thread";
+      return worded("Thread");
     case CostKind::Blanks:
-      return "Blanks";
+      return worded("Blanks");
     case CostKind::SetUp:
-      return "Set-up of designs";
+      return worded("Set-up of designs");
     case CostKind::Markup:
-      return "Markup";
+      return worded("Markup");
   }
   return {};
 }
 
 std::string totalPhrase(const OrderCost& cost) {
-  return cost.complete() ? "Total" : "Total, incomplete";
+  return cost.complete() ? worded("Total") : worded("Total, incomplete");
 }
 
 std::string leftOutOfCost() {
-  return "Never counted here: tax, delivery, pressing and packing, needles, fusible web and "
-         "adhesive, garments spoilt";
+  return worded(
+      "Never counted here: tax, delivery, pressing and packing, needles, fusible web and "
+      "adhesive, garments spoilt");
 }
 
 }  // namespace creaseline

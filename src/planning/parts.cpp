@@ -226,7 +226,7 @@ class PartPlanner {
                             std::move(basis),
                             false,
                             {},
-                            "another size of the design, or other frames"});
+                            worded("another size of the design, or other frames")});
   }
 
   void giveReasons(DesignPart& part, const Split& split) const {
@@ -244,7 +244,7 @@ class PartPlanner {
                      hoopings),
         worded("all cuts where the design's outline is crossed least, and cuts into equal parts"));
     if (part.cell) {
-      say(part, part, worded("this part is {} of the design as it reads", cellPhrase(*part.cell)),
+      say(part, worded("this part is {} of the design as it reads", cellPhrase(*part.cell)),
           split.direction == CutDirection::Upright
               ? worded("cut into columns first, then columns into rows: least sewing crossed")
               : worded("cut into rows first, then rows into columns: least sewing crossed"));

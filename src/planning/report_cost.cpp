@@ -6,6 +6,7 @@
 #include <cctype>
 #include <nlohmann/json.hpp>
 
+#include "base/worded.h"
 #include "creaseline/planning/counting.h"
 
 namespace creaseline {
@@ -19,37 +20,39 @@ class CostText {
 
   void write() {
     out_.blank();
-    out_.heading("Cost, for the owner", '-');
-    out_.paragraph(
-        0, "",
-        fmt::format("{}: {}, {} a garment over {}", totalPhrase(cost_), money(cost_.total),
-                    money(cost_.perGarment), counted(cost_.garments, "garment", "garments")));
+    out_.heading(worded("Cost, for the owner"), '-');
+    out_.paragraph(0, "",
+                   worded("{}: {}, {} a garment over {}", totalPhrase(cost_), money(cost_.total),
+                          money(cost_.perGarment),
+                          counted(cost_.garments, toBeWorded("garment"), toBeWorded("garments"))));
     for (const NotCounted& each : cost_.notCounted) {
-      out_.paragraph(2,
-                     "NOT COUNTED: ", fmt::format("{}; to count it, {}", each.text, each.remedy));
+      out_.paragraph(2, worded("NOT COUNTED:") + " ",
+                     worded("{}; to count it, {}", each.text, each.remedy));
     }
     out_.paragraph(2, "", leftOutOfCost());
     for (const CostItem& item : cost_.items) {
       out_.labelled(2, costPhrase(item.kind),
                     fmt::format("{}: {}", money(item.amount), item.measure));
       for (const Reason& reason : item.reasons) {
-        out_.labelled(2, "",
-                      fmt::format("{} [{}; {}]; would change with: {}", reason.text,
-                                  reason.rule.text(), reason.basis, reason.changedBy),
-                      "- ");
+        out_.labelled(
+            2, "",
+            worded("{}; would change with: {}",
+                   fmt::format("{} [{}; {}]", reason.text, reason.rule.text(), reason.basis),
+                   reason.changedBy),
+            "- ");
       }
     }
     for (const CostLine& line : cost_.lines) {
-      out_.labelled(
-          2, "Line " + line.id,
-          fmt::format("{}, {} each over {}: {}", money(line.total), money(line.perGarment),
-                      counted(line.garments, "garment", "garments"), shares(line.amounts)));
+      out_.labelled(2, worded("Line {}", line.id),
+                    worded("{}, {} each over {}: {}", money(line.total), money(line.perGarment),
+                           counted(line.garments, toBeWorded("garment"), toBeWorded("garments")),
+                           shares(line.amounts)));
     }
     for (const CostRun& run : cost_.runs) {
-      out_.labelled(2, fmt::format("Run {}", run.number),
-                    fmt::format("{}, {} each over {}: {}; {}", money(run.total),
-                                money(run.perGarment), counted(run.garments, "garment", "garments"),
-                                run.title, shares(run.amounts)));
+      out_.labelled(2, worded("Run {}", run.number),
+                    worded("{}, {} each over {}: {}; {}", money(run.total), money(run.perGarment),
+                           counted(run.garments, toBeWorded("garment"), toBeWorded("garments")),
+                           run.title, shares(run.amounts)));
     }
   }
 
@@ -64,7 +67,7 @@ class CostText {
       text += fmt::format("{}{} {}", text.empty() ? "" : ", ", name,
                           amountText(amount, cost_.currency));
     }
-    return text.empty() ? "nothing counted" : text;
+    return text.empty() ? worded("nothing counted") : text;
   }
 
   TextLayout& out_;
