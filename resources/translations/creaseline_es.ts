@@ -72,8 +72,8 @@
         <translation>Idioma desde el próximo inicio: %1</translation>
     </message>
     <message>
-        <source>The window stays as it is until then. Reasons and findings of the plan, and the sheets, are in English in every language.</source>
-        <translation>Hasta entonces la ventana sigue como está. Las razones y los avisos del plan, y las hojas, están en inglés sea cual sea el idioma.</translation>
+        <source>The window stays as it is until then. The plan and the sheets will speak it as well; files stay as they are.</source>
+        <translation>Hasta entonces la ventana sigue como está. El plan y las hojas también lo hablarán; los archivos no cambian.</translation>
     </message>
     <message>
         <source>From a file…</source>

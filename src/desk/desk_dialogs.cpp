@@ -180,8 +180,8 @@ void DeskWindow::Parts::chooseLanguage(std::optional<Language> language) {
       Severity::Note,
       tr("From its next start on the desk speaks %1", "language")
           .arg(ownName(spoken(language, QLocale::system().uiLanguages()))),
-      tr("The window stays as it is until then. Reasons and findings of the plan, and the sheets, "
-         "are in English in every language."));
+      tr("The window stays as it is until then. The plan and the sheets will speak it as well; "
+         "files stay as they are."));
 }
 
 }  // namespace creaseline
