@@ -70,8 +70,9 @@ void addRunning(CLI::App& verb, Raw& raw) {
 }
 
 void addPrices(CLI::App& verb, Raw& raw) {
-  verb.add_flag("!--no-prices", raw.arguments.prices,
-                "Leave the cost out, also where the shop has rates");
+  verb.add_flag_callback(
+      "--no-prices", [&raw] { raw.arguments.prices = false; },
+      "Leave the cost out, also where the shop has rates");
 }
 
 void addPlan(CLI::App& app, Raw& raw) {

@@ -8,6 +8,7 @@
 #include <map>
 
 #include "base/worded.h"
+#include "creaseline/planning/counting.h"
 #include "creaseline/planning/groups.h"
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/report.h"
@@ -20,10 +21,6 @@ namespace creaseline {
 namespace {
 
 constexpr std::size_t kColumns = 100;
-
-std::string counted(int count, std::string_view one, std::string_view many) {
-  return fmt::format("{} {}", count, inLanguage(count == 1 ? one : many));
-}
 
 // Appends to a comma-separated list.
 void enlist(std::string& list, const std::string& entry) {
@@ -388,9 +385,7 @@ class TextReport {
 
   static std::string reasonText(const Reason& reason, const std::string& source) {
     std::string text = source.empty() ? reason.text : fmt::format("{} [{}]", reason.text, source);
-    if (reason.assumed) {
-      text = worded("{} (assumed)", text);
-    }
+    text = reason.assumed ? worded("{} (assumed)", text) : text;
     return reason.changedBy.empty() ? text
                                     : worded("{}; would change with: {}", text, reason.changedBy);
   }

@@ -100,6 +100,7 @@ def main(arguments):
             "resources/rules/*.json",
             "resources/import/*.json",
             "resources/help/*.json",
+            "resources/translations/*.json",
             "demo/**/*.json",
         )
         for path in sorted(source.glob(pattern))

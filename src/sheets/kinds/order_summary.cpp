@@ -226,8 +226,7 @@ SheetKind orderSummaryKind() {
   return {10,
           "order-summary",
           printed("Order summary"),
-          printed("What is ordered, the runs with their time, what must not be sewn, the cost where "
-                  "the shop has rates."),
+          printed("What is ordered, runs and their time, what must not be sewn, the cost."),
           true,
           sections};
 }
