@@ -219,8 +219,8 @@ class Merger {
     line.blank = field(b, m, t, &OrderLine::blank, worded("{}, blank", place));
     line.colour = field(b, m, t, &OrderLine::colour, worded("{}, colour", place));
     line.note = field(b, m, t, &OrderLine::note, worded("{}, note", place));
-    line.supplied = field(b, m, t, &OrderLine::supplied,
-                          worded("{}, garments from the customer", place));
+    line.supplied =
+        field(b, m, t, &OrderLine::supplied, worded("{}, garments from the customer", place));
     line.sizes = list<SizeQuantity>(
         base.sizes, m.sizes, t.sizes,
         [](const SizeQuantity& size) { return worded("size {}", size.size.text()); }, place,
