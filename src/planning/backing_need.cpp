@@ -75,8 +75,8 @@ void addRoll(BackingTotal& total, const BackingStock& stock, const CutNeed& need
              const UnitChoice& units) {
   total.enough = need.goesOn && need.roll <= stock.length;
   total.need = need.goesOn
-                   ? rollText(need.roll.mm(), units, [](double v) { return std::ceil(v - 1e-9); }) +
-                         " of roll"
+                   ? worded("{} of roll", rollText(need.roll.mm(), units,
+                                                   [](double v) { return std::ceil(v - 1e-9); }))
                    : worded("a wider roll");
   total.onHand = rollText(stock.length.mm(), units, [](double v) { return std::floor(v + 1e-9); });
 }

@@ -4,11 +4,12 @@
 #include <map>
 
 #include "base/worded.h"
+#include "creaseline/planning/wording.h"
 
 namespace creaseline {
 
 std::string CostLedger::money(Money amount) const {
-  return moneyText(amount, rates().currency);
+  return moneyPhrase(amount, rates().currency);
 }
 
 void CostLedger::addRun(CostKind kind, std::size_t run, const ExactMoney& amount) {

@@ -8,6 +8,7 @@
 
 #include "base/worded.h"
 #include "creaseline/planning/counting.h"
+#include "creaseline/planning/wording.h"
 
 namespace creaseline {
 namespace {
@@ -57,7 +58,9 @@ class CostText {
   }
 
  private:
-  [[nodiscard]] std::string money(Money amount) const { return moneyText(amount, cost_.currency); }
+  [[nodiscard]] std::string money(Money amount) const {
+    return moneyPhrase(amount, cost_.currency);
+  }
 
   [[nodiscard]] std::string shares(const CostAmounts& amounts) const {
     std::string text;
@@ -65,7 +68,7 @@ class CostText {
       std::string name = costPhrase(kind);
       name.front() = static_cast<char>(std::tolower(static_cast<unsigned char>(name.front())));
       text += fmt::format("{}{} {}", text.empty() ? "" : ", ", name,
-                          amountText(amount, cost_.currency));
+                          amountPhrase(amount, cost_.currency));
     }
     return text.empty() ? worded("nothing counted") : text;
   }

@@ -14,6 +14,7 @@
 #include "creaseline/planning/report.h"
 #include "creaseline/planning/wording.h"
 #include "planning/report_cost.h"
+#include "planning/report_words.h"
 #include "text_layout.h"
 
 namespace creaseline {
@@ -25,32 +26,6 @@ constexpr std::size_t kColumns = 100;
 // Appends to a comma-separated list.
 void enlist(std::string& list, const std::string& entry) {
   list += (list.empty() ? "" : ", ") + entry;
-}
-
-std::string headingOf(Severity severity) {
-  switch (severity) {
-    case Severity::Stop:
-      return worded("Stops: cannot be sewn as asked");
-    case Severity::Watch:
-      return worded("Watches: can be sewn, with care");
-    case Severity::Note:
-      return worded("Notes");
-  }
-  return {};
-}
-
-// "5/8 in (14.7 mm)": a ruler's mark is too coarse for what is too much or too little by a hair.
-std::string amount(Length value, const UnitChoice& units) {
-  std::string shown = formatLength(value, units);
-  if (value != Length() && roundToMark(value, units) == Length()) {
-    shown = roomPhrase(abs(value), units);
-  }
-  return worded("{} ({:.1f} mm)", shown, value.mm());
-}
-
-// Percent, rounded down so that what is said to fit fits.
-std::string percentDown(double factor) {
-  return fmt::format("{} %", static_cast<int>(std::floor(factor * 100.0 + 1e-9)));
 }
 
 class TextReport {
@@ -437,7 +412,7 @@ class TextReport {
   const Plan& plan_;
   const ReportContext& context_;
   UnitChoice units_;
-  TextLayout out_{kColumns};
+  TextLayout out_{kColumns, labelColumns()};
 };
 
 }  // namespace

@@ -90,10 +90,9 @@ void TextLayout::paragraph(std::size_t indent, std::string_view marker, std::str
 
 void TextLayout::labelled(std::size_t indent, std::string_view label, std::string_view text,
                           std::string_view marker) {
-  constexpr std::size_t kLabelColumns = 13;
   std::string lead(label);
   const std::size_t used = columnsOf(label);
-  lead.append(used < kLabelColumns ? kLabelColumns - used : 1, ' ').append(marker);
+  lead.append(used < labelColumns_ ? labelColumns_ - used : 1, ' ').append(marker);
   paragraph(indent, lead, text);
 }
 

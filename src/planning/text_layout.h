@@ -12,7 +12,10 @@ namespace creaseline {
 
 class TextLayout {
  public:
-  explicit TextLayout(std::size_t columns) : columns_(columns) {}
+  // `labelColumns`: of the column that labels have, a space behind them included.
+  explicit TextLayout(std::size_t columns, std::size_t labelColumns = kLabelColumns)
+      : columns_(columns), labelColumns_(labelColumns) {}
+  static constexpr std::size_t kLabelColumns = 13;
 
   // The text from `indent` on, behind `marker` in its first line ("- "); further lines start below
   // the first word. Runs of spaces and control characters count as one space, so no text from a
@@ -30,6 +33,7 @@ class TextLayout {
 
  private:
   std::size_t columns_;
+  std::size_t labelColumns_;
   std::string text_;
 };
 

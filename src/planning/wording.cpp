@@ -272,6 +272,18 @@ std::string backingPhrase(const BackingChoice& backing, const UnitChoice& units)
                 wordOf(backing.hold));
 }
 
+std::string amountPhrase(Money amount, const Currency& currency) {
+  std::string text = amountText(amount, currency);
+  if (const Phrasebook* book = spokenBook()) {
+    std::replace(text.begin(), text.end(), '.', book->decimalSeparator());
+  }
+  return text;
+}
+
+std::string moneyPhrase(Money amount, const Currency& currency) {
+  return fmt::format("{} {}", amountPhrase(amount, currency), currency.code);
+}
+
 std::string needlePhrase(const BackingChoice& backing) {
   return worded("{} {} point", backing.needleSize, spacedWordOf(backing.needlePoint));
 }

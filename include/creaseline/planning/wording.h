@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "creaseline/base/money.h"
 #include "creaseline/base/units.h"
 #include "creaseline/planning/plan.h"
 
@@ -51,6 +52,9 @@ namespace creaseline {
 [[nodiscard]] std::string slackPhrase(const Slack& slack, const UnitChoice& units);
 // "cut-away, at least 85 g/m², 1 layer, floated"
 [[nodiscard]] std::string backingPhrase(const BackingChoice& backing, const UnitChoice& units);
+// "12.40 EUR" and "12.40", in the language spoken; files have Money's own text.
+[[nodiscard]] std::string moneyPhrase(Money amount, const Currency& currency);
+[[nodiscard]] std::string amountPhrase(Money amount, const Currency& currency);
 // "75 ball point"
 [[nodiscard]] std::string needlePhrase(const BackingChoice& backing);
 // "Large magnetic (200 × 230 mm window), turned 90° on the garment"

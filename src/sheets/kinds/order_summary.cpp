@@ -141,7 +141,7 @@ void addWatches(SheetList& list, const OrderSummary& summary) {
 }
 
 QString moneyCell(Money amount, const OrderCost& cost) {
-  return toQString(amountText(amount, cost.currency));
+  return toQString(amountPhrase(amount, cost.currency));
 }
 
 void addCostByKind(SheetList& list, const OrderCost& cost) {
