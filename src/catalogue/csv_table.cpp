@@ -14,7 +14,7 @@ namespace {
 
 constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
-char separatorOf(std::string_view text) {
+char delimiterOf(std::string_view text) {
   bool quoteOpen = false;
   bool tab = false;
   for (const char c : text) {
@@ -122,7 +122,7 @@ bool CsvRecord::blank() const {
 }
 
 std::vector<CsvRecord> splitCsv(std::string_view text, const std::string& file) {
-  return splitCsv(text, file, separatorOf(text));
+  return splitCsv(text, file, delimiterOf(text));
 }
 
 std::vector<CsvRecord> splitCsv(std::string_view text, const std::string& file, char separator) {

@@ -20,7 +20,7 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr QSize kFirstSize{980, 640};
+constexpr QSize kImportSize{980, 640};
 constexpr int kLeastColumnCharacters = 23;
 constexpr int kRowRoom = 8;
 constexpr int kProblemLines = 5;
@@ -116,7 +116,7 @@ void ChartImportDialog::build(const QString& source) {
   layout->addWidget(heading_);
   layout->addWidget(problems_);
   layout->addLayout(last);
-  resize(kFirstSize.boundedTo(screen()->availableSize() - QSize(40, 60)));
+  resize(kImportSize.boundedTo(screen()->availableSize() - QSize(40, 60)));
 }
 
 QLayout* ChartImportDialog::buildUnitOfAll() {

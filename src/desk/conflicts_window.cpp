@@ -14,13 +14,13 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr QSize kFirstSize{560, 420};
+constexpr QSize kConflictsSize{560, 420};
 constexpr int kTheirs = 1;
 
 }  // namespace
 
 ConflictsWindow::ConflictsWindow(Settings& settings, QWidget* parent)
-    : SideWindow(QStringLiteral("conflictsWindow"), kFirstSize, settings, parent) {
+    : SideWindow(QStringLiteral("conflictsWindow"), kConflictsSize, settings, parent) {
   setWindowTitle(tr("Changed here and in the file"));
   auto* layout = new QVBoxLayout(this);
   auto* words = new QLabel(tr("Somebody else changed these in the order's file while you changed "

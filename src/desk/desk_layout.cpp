@@ -15,7 +15,7 @@ using namespace desk;  // NOLINT(google-build-using-namespace): this file is the
 
 namespace {
 
-constexpr QSize kFirstSize{1440, 900};
+constexpr QSize kDeskSize{1440, 900};
 
 }  // namespace
 
@@ -209,7 +209,7 @@ void DeskWindow::Parts::buildStatusBar() {
 
 void DeskWindow::Parts::restoreWindowPlace() {
   const QSize room = window_.screen()->availableSize();
-  window_.resize(kFirstSize.boundedTo(room));
+  window_.resize(kDeskSize.boundedTo(room));
   const QByteArray geometry = settings_.windowGeometry();
   if (!geometry.isEmpty()) {
     window_.restoreGeometry(geometry);

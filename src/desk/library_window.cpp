@@ -19,7 +19,7 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr QSize kFirstSize{1180, 800};
+constexpr QSize kLibrarySize{1180, 800};
 constexpr int kListCharacters = 32;
 constexpr int kRowRoom = 8;
 
@@ -27,7 +27,7 @@ constexpr int kRowRoom = 8;
 
 LibraryWindow::LibraryWindow(const QString& name, Words words, Settings& settings,
                              Document& document, QWidget* parent)
-    : SideWindow(name, kFirstSize, settings, parent),
+    : SideWindow(name, kLibrarySize, settings, parent),
       name_(name),
       words_(std::move(words)),
       document_(document) {

@@ -14,13 +14,13 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr QSize kFirstSize{820, 480};
+constexpr QSize kOrdersSize{820, 480};
 constexpr int kTypingMs = 150;
 
 }  // namespace
 
 OrdersWindow::OrdersWindow(Settings& settings, QWidget* parent)
-    : SideWindow(QStringLiteral("ordersWindow"), kFirstSize, settings, parent) {
+    : SideWindow(QStringLiteral("ordersWindow"), kOrdersSize, settings, parent) {
   setWindowTitle(tr("Find an order"));
   typing_.setSingleShot(true);
   typing_.setInterval(kTypingMs);

@@ -11,7 +11,7 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr QSize kFirstSize{1080, 780};
+constexpr QSize kSheetsSize{1080, 780};
 constexpr int kLeastKindsHeight = 120;
 constexpr int kBusyWidth = 90;
 // Least width of the left column, in average characters.
@@ -49,7 +49,7 @@ void SheetsDialog::build() {
   layout->addLayout(upper, 1);
   layout->addLayout(buildOutputs());
   orderTabs();
-  resize(kFirstSize.boundedTo(screen()->availableSize() - QSize(40, 60)));
+  resize(kSheetsSize.boundedTo(screen()->availableSize() - QSize(40, 60)));
   restoreGeometry(settings_.geometryOf(objectName()));
 }
 

@@ -13,7 +13,7 @@ namespace {
 
 constexpr Length kAnyLength = Length::fromNanometres(1);
 
-QString kindWords(BackingKind kind) {
+QString backingWords(BackingKind kind) {
   return capitalised(toQString(nameOf(kind)));
 }
 
@@ -64,7 +64,7 @@ StockForm::StockForm(QWidget* parent) : ShopForm(parent) {
       [at](const Shop& shop) { return toQString(at(shop).id.text()); }, idPut(at));
   addChoice(
       "backingKind", tr("&Kind"), tr("Kind of backing"),
-      [] { return choicesOf<BackingKind>(kindWords); },
+      [] { return choicesOf<BackingKind>(backingWords); },
       [at](const Shop& shop) { return toQString(nameOf(at(shop).kind)); },
       [at](Shop& shop, const QString& key) -> std::optional<QString> {
         at(shop).kind = enumOf<BackingKind>(key);

@@ -14,13 +14,13 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr QSize kFirstSize{780, 680};
+constexpr QSize kShopSize{780, 680};
 
 }  // namespace
 
 ShopWindow::ShopWindow(Document& document, std::shared_ptr<const Rules> rules, Settings& settings,
                        QWidget* parent)
-    : SideWindow(QStringLiteral("shopWindow"), kFirstSize, settings, parent),
+    : SideWindow(QStringLiteral("shopWindow"), kShopSize, settings, parent),
       document_(document),
       rules_(std::move(rules)) {
   build();

@@ -13,7 +13,7 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr QSize kFirstSize{560, 420};
+constexpr QSize kWordsSize{560, 420};
 
 bool isMeant(const TradeWord& word, const QString& text) {
   const auto has = [&text](const std::string& each) {
@@ -26,7 +26,7 @@ bool isMeant(const TradeWord& word, const QString& text) {
 }  // namespace
 
 WordsWindow::WordsWindow(std::vector<TradeWord> words, Settings& settings, QWidget* parent)
-    : SideWindow(QStringLiteral("wordsWindow"), kFirstSize, settings, parent),
+    : SideWindow(QStringLiteral("wordsWindow"), kWordsSize, settings, parent),
       words_(std::move(words)) {
   setWindowTitle(tr("Words of the trade"));
   auto* layout = new QVBoxLayout(this);

@@ -17,7 +17,7 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr QSize kFirstSize{860, 640};
+constexpr QSize kWorkSize{860, 640};
 
 QTextBrowser* reader(const char* name, const QString& words, QWidget* parent) {
   auto* made = new QTextBrowser(parent);
@@ -32,7 +32,7 @@ QTextBrowser* reader(const char* name, const QString& words, QWidget* parent) {
 }  // namespace
 
 WorkWindow::WorkWindow(Settings& settings, QWidget* parent)
-    : SideWindow(QStringLiteral("workWindow"), kFirstSize, settings, parent) {
+    : SideWindow(QStringLiteral("workWindow"), kWorkSize, settings, parent) {
   setWindowTitle(tr("Runs and materials"));
   build();
 }

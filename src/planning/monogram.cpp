@@ -36,7 +36,7 @@ std::string firstLetter(const std::string& name) {
   return name.substr(0, end);
 }
 
-std::string partPhrase(NamePart part) {
+std::string namePartPhrase(NamePart part) {
   switch (part) {
     case NamePart::First:
       return worded("first name");
@@ -74,7 +74,7 @@ MonogramLetters monogramLetters(const Monogram& monogram, const Rules& rules) {
     const std::string letter = firstLetter(nameFor(part, monogram));
     if (!letter.empty()) {
       made.letters += (made.letters.empty() ? "" : " ") + letter;
-      order += (order.empty() ? "" : ", ") + partPhrase(part);
+      order += (order.empty() ? "" : ", ") + namePartPhrase(part);
     }
   }
   made.reason = {worded("with {}, from the left as read: {}", stylePhrase(rule.style), order),

@@ -8,6 +8,7 @@
 #include <tuple>
 
 #include "creaseline/base/error.h"
+#include "creaseline/planning/report.h"
 #include "planning/parts.h"
 #include "planning/plan_reader_parts.h"
 
@@ -15,7 +16,6 @@ namespace creaseline {
 
 namespace {
 
-constexpr int kPlanVersion = 1;
 constexpr int kMostCounted = 2'000'000'000;
 // Some 500 values a placement: a plan of any order that can be loaded.
 constexpr std::size_t kMostPlanValues = 2'000'000'000;

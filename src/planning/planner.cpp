@@ -20,7 +20,7 @@ namespace {
 using GarmentCache = std::map<std::pair<BlankId, SizeName>, std::shared_ptr<const GarmentShape>>;
 
 // Looks up what lines refer to; orders of thousands of lines must not search from the start.
-struct Catalogue {
+struct OrderIndex {
   std::map<BlankId, const Blank*> blanks;
   std::map<DesignId, const Design*> designs;
   GarmentCache garments;
@@ -48,8 +48,8 @@ std::shared_ptr<const GarmentShape> buildGarment(const Blank& blank, const Order
       garmentShape(*kind, resolved, blank.id.text(), worded("size {}", size.text())));
 }
 
-Catalogue indexed(const Order& order) {
-  Catalogue catalogue;
+OrderIndex indexed(const Order& order) {
+  OrderIndex catalogue;
   for (const Blank& blank : order.blanks) {
     catalogue.blanks.emplace(blank.id, &blank);
   }
@@ -59,7 +59,7 @@ Catalogue indexed(const Order& order) {
   return catalogue;
 }
 
-const Blank& blankOf(const OrderLine& line, const Catalogue& catalogue) {
+const Blank& blankOf(const OrderLine& line, const OrderIndex& catalogue) {
   const auto found = catalogue.blanks.find(line.blank);
   if (found == catalogue.blanks.end()) {
     refuse(line, worded("blank \"{}\"", line.blank.text()), worded("a blank of the order"));
@@ -67,7 +67,7 @@ const Blank& blankOf(const OrderLine& line, const Catalogue& catalogue) {
   return *found->second;
 }
 
-void buildGarments(Catalogue& catalogue, const Order& order, const Workshop& workshop) {
+void buildGarments(OrderIndex& catalogue, const Order& order, const Workshop& workshop) {
   for (const OrderLine& line : order.lines) {
     const Blank& blank = blankOf(line, catalogue);
     for (const SizeQuantity& entry : line.sizes) {
@@ -86,7 +86,7 @@ struct Place {
 };
 
 PlacementRequest makeRequest(const Order& order, const Place& at, const OrderPlacement& asked,
-                             const SizeQuantity& entry, const Catalogue& catalogue) {
+                             const SizeQuantity& entry, const OrderIndex& catalogue) {
   const OrderLine& line = order.lines[at.line];
   PlacementRequest request;
   request.lineIndex = at.line;
@@ -126,7 +126,7 @@ struct Task {
   std::vector<Finding> findings;
 };
 
-void run(Task& task, const Order& order, const Catalogue& catalogue, const Workshop& shared,
+void run(Task& task, const Order& order, const OrderIndex& catalogue, const Workshop& shared,
          const PlanOptions& options) {
   const OrderPlacement& asked = order.lines[task.line].placements[task.placement];
   const Workshop workshop = withFrameTurn(shared, asked.frameTurn);
@@ -180,7 +180,7 @@ Questions distinctQuestions(const std::vector<Task>& tasks, const Order& order) 
 }
 
 // The answer that another place has got to the same question, made this one's.
-void answerAs(Task& task, const Order& order, const Catalogue& catalogue, const Rules& rules) {
+void answerAs(Task& task, const Order& order, const OrderIndex& catalogue, const Rules& rules) {
   const OrderLine& line = order.lines[task.line];
   for (PlacementPlan& plan : task.plans) {
     plan.line = task.line;
@@ -200,7 +200,7 @@ void answerAs(Task& task, const Order& order, const Catalogue& catalogue, const 
 
 // Gives every task the answer to its question; the last that asks it takes it without a copy.
 void handOut(Questions& questions, std::vector<Task>& tasks, const Order& order,
-             const Catalogue& catalogue, const Rules& rules) {
+             const OrderIndex& catalogue, const Rules& rules) {
   std::vector<std::size_t> left(questions.asked.size(), 0);
   for (const std::size_t question : questions.of) {
     ++left[question];
@@ -316,7 +316,7 @@ PlanCounts count(const Plan& plan, const Order& order) {
 Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
                const PlanOptions& options) {
   const Workshop workshop = workshopOf(order, shop, rules);
-  Catalogue catalogue = indexed(order);
+  OrderIndex catalogue = indexed(order);
   buildGarments(catalogue, order, workshop);
   std::vector<Task> tasks;
   for (std::size_t line = 0; line < order.lines.size(); ++line) {
@@ -357,7 +357,7 @@ Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
 struct LivePlanner::Prepared {
   const Order& order;
   const Workshop workshop;
-  Catalogue catalogue;
+  OrderIndex catalogue;
 
   PlacementRequest request(const LivePlanner::Spot& spot, const OrderPlacement& asked);
   [[nodiscard]] PlacementPlan answered(const PlacementRequest& request) const;

@@ -13,8 +13,6 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr int kPlanVersion = 1;
-
 // Coordinates with the fewest digits that read back as the same number. Rounding them to whole
 // nanometres would move a design that just touches its frame out of it.
 std::string millimetres(double value) {

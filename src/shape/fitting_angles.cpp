@@ -9,11 +9,12 @@ namespace {
 
 constexpr double kFullTurn = 360.0;
 // Degrees: the rounding of a range's end, far below a thousandth.
-constexpr double kRounding = 1e-9;
+constexpr double kRoundingDegrees = 1e-9;
 
 // The range moved by whole turns so that it starts at most a turn before the angle.
 FittingAngles::Range broughtUnder(FittingAngles::Range range, double degrees) {
-  const double turns = std::floor((degrees + kRounding - range.from) / kFullTurn) * kFullTurn;
+  const double turns =
+      std::floor((degrees + kRoundingDegrees - range.from) / kFullTurn) * kFullTurn;
   return {range.from + turns, range.to + turns};
 }
 
@@ -29,7 +30,7 @@ double FittingAngles::total() const {
 
 bool FittingAngles::contains(double degrees) const {
   for (const Range& range : ranges_) {
-    if (degrees <= broughtUnder(range, degrees).to + kRounding) {
+    if (degrees <= broughtUnder(range, degrees).to + kRoundingDegrees) {
       return true;
     }
   }
@@ -39,7 +40,7 @@ bool FittingAngles::contains(double degrees) const {
 std::optional<FittingAngles::Range> FittingAngles::around(Angle angle) const {
   for (const Range& range : ranges_) {
     const Range under = broughtUnder(range, angle.degrees());
-    if (angle.degrees() <= under.to + kRounding) {
+    if (angle.degrees() <= under.to + kRoundingDegrees) {
       return under;
     }
   }
@@ -53,7 +54,7 @@ std::optional<Angle> FittingAngles::nearest(Angle wanted) const {
   }
   std::optional<Angle> best;
   const auto keep = [&](double candidate, const Range& range) {
-    if (candidate < range.from - kRounding || candidate > range.to + kRounding) {
+    if (candidate < range.from - kRoundingDegrees || candidate > range.to + kRoundingDegrees) {
       return;  // no whole thousandth lies in the range
     }
     const Angle angle = Angle::fromDegrees(candidate);
@@ -64,8 +65,8 @@ std::optional<Angle> FittingAngles::nearest(Angle wanted) const {
     }
   };
   for (const Range& range : ranges_) {
-    keep(std::ceil((range.from - kRounding) * 1000.0) / 1000.0, range);
-    keep(std::floor((range.to + kRounding) * 1000.0) / 1000.0, range);
+    keep(std::ceil((range.from - kRoundingDegrees) * 1000.0) / 1000.0, range);
+    keep(std::floor((range.to + kRoundingDegrees) * 1000.0) / 1000.0, range);
   }
   return best;
 }

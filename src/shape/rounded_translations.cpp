@@ -81,7 +81,7 @@ struct Walk {
 };
 
 // A rounded corner in mirrored coordinates, and the range of translations that it limits.
-struct Corner {
+struct RoundedCorner {
   Point sign;
   Point centre;
   double radius = 0.0;
@@ -90,14 +90,14 @@ struct Corner {
 };
 
 // A point whose arc is already below the flat side where the range begins limits nothing.
-bool limitsNothing(Point centre, const Corner& corner) {
+bool limitsNothing(Point centre, const RoundedCorner& corner) {
   const Point off{corner.from - centre.x, corner.level - centre.y};
   return off.x >= 0.0 || dot(off, off) <= corner.radius * corner.radius;
 }
 
 // Envelope of the corner's arcs in mirrored coordinates; the topmost point closes it.
 std::vector<CornerArc> cornerEnvelope(std::span<const Point> hull, Walk walk,
-                                      const Corner& corner) {
+                                      const RoundedCorner& corner) {
   std::vector<CornerArc> arcs;
   const std::size_t count = hull.size();
   for (std::size_t i = walk.ends.leftmost;;) {
@@ -222,8 +222,9 @@ OpenRegion translationsIn(const RoundedShape& shape, std::span<const Point> hull
   for (std::size_t i = 0; i < 4; ++i) {
     // Clockwise leads from the leftmost point up; a mirror image turns that round.
     const bool mirror = kSigns[i].x * kSigns[i].y < 0.0;
-    const Corner corner{kSigns[i], centre, shape.radius, kSigns[i].x > 0.0 ? open.from : -open.to,
-                        kSigns[i].y > 0.0 ? top : flippedBottom};
+    const RoundedCorner corner{kSigns[i], centre, shape.radius,
+                               kSigns[i].x > 0.0 ? open.from : -open.to,
+                               kSigns[i].y > 0.0 ? top : flippedBottom};
     arcs[i] = cornerEnvelope(hull, {ends[i], clockwise != mirror}, corner);
   }
   open.top = upperEdge(arcs[0], arcs[1], open.from, open.to, top, shape.radius);

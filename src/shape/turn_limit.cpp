@@ -8,7 +8,7 @@ namespace creaseline {
 namespace {
 
 // Swings that only just reach the end of an arc must not be lost to rounding.
-constexpr double kRounding = 1e-9;
+constexpr double kTurnRounding = 1e-9;
 
 // A hull point that can meet the boundary at all: it swings further than the boundary is near.
 struct Swing {
@@ -100,7 +100,7 @@ void limitByCorner(std::span<const Swing> swings, Point way, Point sign, double 
   const double nearest = (between ? radius - distance
                                   : std::min(norm({way.x + sign.x * radius, way.y}),
                                              norm({way.x, way.y + sign.y * radius}))) -
-                         kRounding;
+                         kTurnRounding;
   for (const Swing& swing : swings) {
     if (swing.radius < nearest) {
       continue;

@@ -16,7 +16,7 @@ using typography::kText;
 
 namespace {
 
-constexpr double kNumberGap = 8.0;
+constexpr double kFigureGap = 8.0;
 constexpr double kMarkRoom = 5.0;
 constexpr double kMarkSize = 3.0;
 constexpr double kAfterText = 1.2;
@@ -55,7 +55,7 @@ void SheetList::numbers(const std::vector<LabelledNumber>& numbers) {
     rowHeight = std::max(
         rowHeight, lettering::lineHeight(kStrong) +
                        static_cast<double>(entry.value.size()) * lettering::lineHeight(kNumber));
-    at += QPointF(wide + kNumberGap, 0.0);
+    at += QPointF(wide + kFigureGap, 0.0);
     placed.push_back(entry);
   }
   FlowRow row;

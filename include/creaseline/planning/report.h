@@ -20,6 +20,9 @@ struct ReportContext {
 [[nodiscard]] std::string textReport(const Plan& plan, const ReportContext& context,
                                      const UnitChoice& units);
 
+// Of the format in which a plan is written as JSON.
+inline constexpr int kPlanVersion = 1;
+
 // "format": "creaseline-plan", "version": 1; lengths as exact millimetre texts. Schema in
 // resources/schema/plan.schema.json.
 [[nodiscard]] std::string jsonReport(const Plan& plan, const ReportContext& context);
