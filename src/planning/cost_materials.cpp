@@ -132,8 +132,8 @@ class Materials {
     const CutNeed need = cutNeed(roll, pieces);
     goesOn = need.goesOn;
     measure = backingTotal(roll, pieces, ledger_.units()).need;
-    const ExactMoney amount = CostLedger::exact(price.amount) *
-                              ExactMoney(need.roll.nanometres(), price.length.nanometres());
+    ExactMoney amount = CostLedger::exact(price.amount) *
+                        ExactMoney(need.roll.nanometres(), price.length.nanometres());
     if (goesOn) {
       payCuts(kind, cuts, amount);
     }
