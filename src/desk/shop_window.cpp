@@ -14,7 +14,7 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr QSize kShopSize{780, 680};
+constexpr QSize kShopSize{900, 680};
 
 }  // namespace
 
