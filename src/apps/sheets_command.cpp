@@ -4,6 +4,7 @@
 #include <stdlib.h>
 
 #include <QGuiApplication>
+#include <QHashSeed>
 #include <optional>
 
 #include "commands.h"
@@ -106,6 +107,8 @@ int runSheets(const Arguments& arguments, const fs::path& program) {
   const Plan plan = planJob(job, arguments);
 
   chooseSurroundings();
+  // Qt writes a file's fonts in the order of a hash, which it salts anew for each process.
+  QHashSeed::setDeterministicGlobalSeed();
   int count = 1;
   char name[] = "creaseline";
   char* words[] = {name, nullptr};
