@@ -50,7 +50,7 @@ DeskLanguage::DeskLanguage(const QString& settingsFile) : before_(spokenBook()) 
       desk::spoken(desk::Settings(settingsFile).language(), QLocale::system().uiLanguages());
   // Asked last: what a translation lacks is at least said in right English.
   install(std::make_unique<desk::EnglishPlurals>());
-  code_ = nameOf(language);
+  code_ = std::string(nameOf(language));
   if (language == Language::English) {
     return;
   }
