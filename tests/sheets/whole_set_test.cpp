@@ -3,41 +3,17 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QRegularExpression>
-#include <QTemporaryDir>
 #include <catch2/catch.hpp>
 #include <set>
 
-#include "creaseline/catalogue/load.h"
 #include "creaseline/planning/plan_reader.h"
 #include "creaseline/planning/report.h"
 #include "sheets/clear_text.h"
-#include "sheets/pdf_probe.h"
-#include "sheets/sheet_samples.h"
+#include "sheets/demo_set.h"
 
 using namespace creaseline;
 
 namespace {
-
-struct DemoSet {
-  Order order = loadOrder(SOURCE_DIR "/demo/regatta.order.json", sample::shippedRules()).value;
-  Shop shop = loadShop(SOURCE_DIR "/demo/workshop.shop.json", sample::shippedRules()).value;
-  Plan plan = planOrder(order, shop, sample::shippedRules());
-  QTemporaryDir folder;
-  QString pdf = folder.filePath(QStringLiteral("set.pdf"));
-  int pages = 0;
-
-  explicit DemoSet(Paper paper) { pages = write(plan, paper, pdf); }
-
-  [[nodiscard]] int write(const Plan& drawn, Paper paper, const QString& path) const {
-    SheetChoice choice;
-    choice.paper = paper;
-    for (const SheetKind& kind : sheetKinds()) {
-      choice.kinds.push_back(kind.id);
-    }
-    const SheetContext context{drawn, order, shop, sample::shippedRules(), shop.units};
-    return writeSheets(sheetSet(context, choice), path.toStdString()).pages;
-  }
-};
 
 QByteArray contentOf(const QString& path) {
   QFile file(path);
@@ -65,7 +41,7 @@ std::set<int> textSizes(const QString& pdf) {
 TEST_CASE("the set has every kind, in three sizes of text, clear of edges and of each other",
           "[sheets][set]") {
   const Paper paper = GENERATE(Paper::A4, Paper::Letter);
-  const DemoSet set(paper);
+  const DemoSet set(paper, sample::shippedRules());
   const std::set<int> sizes = textSizes(set.pdf);
   CHECK(sizes == std::set<int>{3 * 9, 3 * 13, 3 * 26});
   CHECK(*sizes.rbegin() >= 3 * 24);  // read at arm's length
@@ -75,16 +51,12 @@ TEST_CASE("the set has every kind, in three sizes of text, clear of edges and of
 }
 
 TEST_CASE("every page says whose it is and which of how many", "[sheets][set]") {
-  const DemoSet set(Paper::A4);
+  const DemoSet set(Paper::A4, sample::shippedRules());
   REQUIRE(set.pages > 100);
   const std::vector<probe::PageWords> pages = probe::words(set.pdf);
   REQUIRE(static_cast<int>(pages.size()) == set.pages);
   for (std::size_t page = 0; page < pages.size(); ++page) {
-    QStringList words;
-    for (const probe::Word& word : pages[page].words) {
-      words << word.text;
-    }
-    const QString text = words.join(u' ');
+    const QString text = textOf(pages[page]);
     CAPTURE(page + 1);
     CHECK(text.contains(QStringLiteral("page %1 of %2").arg(page + 1).arg(set.pages)));
     CHECK(text.contains(QStringLiteral("Order 2026-118")));
@@ -95,7 +67,7 @@ TEST_CASE("every page says whose it is and which of how many", "[sheets][set]") 
 }
 
 TEST_CASE("a plan read from its file gives the same pages, byte for byte", "[sheets][set]") {
-  const DemoSet set(Paper::A4);
+  const DemoSet set(Paper::A4, sample::shippedRules());
   const std::string text = jsonReport(set.plan, {set.order, set.shop, sample::shippedRules()});
   const Plan read = readPlan(text, "plan.json", set.order, set.shop, sample::shippedRules());
   const QString again = set.folder.filePath(QStringLiteral("again.pdf"));
