@@ -71,6 +71,16 @@ const Phrasebook* spokenBook() {
   return spoken.load(std::memory_order_acquire);
 }
 
+char spokenDecimalSeparator() {
+  const Phrasebook* book = spokenBook();
+  return book == nullptr ? '.' : book->decimalSeparator();
+}
+
+std::string spokenLanguage() {
+  const Phrasebook* book = spokenBook();
+  return book == nullptr ? "en" : book->language();
+}
+
 std::string inLanguage(std::string_view english) {
   const Phrasebook* book = spokenBook();
   return std::string(book == nullptr ? english : book->phrase(english));

@@ -82,11 +82,6 @@ std::int64_t markStep(const UnitChoice& units) {
                                           : kNanometresPerMm;
 }
 
-char decimalSeparator() {
-  const Phrasebook* book = spokenBook();
-  return book == nullptr ? '.' : book->decimalSeparator();
-}
-
 // value / 10^digits in its shortest decimal form, with a point for files.
 std::string decimalText(std::int64_t value, int digits, char separator = '.') {
   std::int64_t scale = 1;
@@ -180,7 +175,7 @@ std::string formatLength(Length length, const UnitChoice& units) {
       return fmt::format("{} mm", marks);
     case LengthUnit::Centimetre:
       return fmt::format("{}{}{}{} cm", marks < 0 ? "-" : "", std::abs(marks) / 10,
-                         decimalSeparator(), std::abs(marks) % 10);
+                         spokenDecimalSeparator(), std::abs(marks) % 10);
     case LengthUnit::Inch:
       break;
   }
@@ -199,7 +194,7 @@ std::string formatArealWeight(ArealWeight weight, const UnitChoice& units) {
 }
 
 std::string formatAngle(Angle angle) {
-  return decimalText(nearestMultiple(angle.millidegrees(), 100), 3, decimalSeparator()) + "°";
+  return decimalText(nearestMultiple(angle.millidegrees(), 100), 3, spokenDecimalSeparator()) + "°";
 }
 
 std::string exactText(Length length) {

@@ -2,9 +2,9 @@
 // Names of enumerators in messages about files.
 #pragma once
 
-#include <algorithm>
 #include <string>
 
+#include "base/enum_words.h"
 #include "creaseline/base/named_enum.h"
 #include "creaseline/base/phrasebook.h"
 
@@ -14,12 +14,7 @@ namespace creaseline {
 // in other languages, whose readers it may tell nothing, the phrase for its words.
 template <class E>
 [[nodiscard]] std::string saidName(E value) {
-  std::string name(nameOf(value));
-  if (spokenBook() == nullptr) {
-    return name;
-  }
-  std::replace(name.begin(), name.end(), '-', ' ');
-  return inLanguage(name);
+  return spokenBook() == nullptr ? std::string(nameOf(value)) : spacedWordOf(value);
 }
 
 }  // namespace creaseline

@@ -16,9 +16,10 @@ TradeWord readWord(const JsonCursor& at, std::vector<std::string>& known) {
   JsonObject object = at.object();
   TradeWord word;
   const auto readName = [&known](const JsonCursor& name) {
-    requireDistinct(known, name.ownLabel(), name, toBeWorded("word"));
-    known.push_back(name.ownLabel());
-    return name.ownLabel();
+    std::string said = name.ownLabel();
+    requireDistinct(known, said, name, toBeWorded("word"));
+    known.push_back(said);
+    return said;
   };
   word.word = readName(object.at("word"));
   if (const auto also = object.find("also")) {

@@ -123,9 +123,8 @@ std::string usesText(const Uses& uses, const Shop& shop) {
                            shop.frame(frame)->quantity, countOfHoopings(garments)));
   }
   const Ahead sum = aheadOf(uses, shop);
-  return worded("{}; {} of {} can be hooped ahead while the machine sews",
-                fmt::format("{}", fmt::join(texts, ", ")), sum.ahead,
-                countOfHoopings(sum.hoopings));
+  return worded("{}; {} of {} can be hooped ahead while the machine sews", fmt::join(texts, ", "),
+                sum.ahead, countOfHoopings(sum.hoopings));
 }
 
 // Looks for covers, and plans the order in them.

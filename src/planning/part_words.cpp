@@ -60,8 +60,7 @@ std::string marksPhrase(const std::vector<SharedMarks>& shared, SayOne sayOne) {
   for (const SharedMarks& marks : shared) {
     each.push_back(sayOne(listed(marks.names), marks.with));
   }
-  return each.empty() ? std::string()
-                      : worded("register marks {}", fmt::format("{}", fmt::join(each, ", ")));
+  return each.empty() ? std::string() : worded("register marks {}", fmt::join(each, ", "));
 }
 
 // From the point to the line through both ends, at a right angle to it.

@@ -8,11 +8,11 @@
 #include <set>
 #include <tuple>
 
+#include "base/enum_words.h"
 #include "base/worded.h"
 #include "creaseline/planning/counting.h"
 #include "creaseline/planning/wording.h"
 #include "planning/backing_need.h"
-#include "planning/enum_words.h"
 #include "planning/list_names.h"
 
 namespace creaseline {

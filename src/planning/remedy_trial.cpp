@@ -22,7 +22,7 @@ std::string partsText(const std::vector<PlacementPlan>& parts, const Workshop& w
     least = std::min(least, part.frame->slack.least());
     each.push_back(worded("part {} in {}", part.part->number, nameOfFrame(*part.frame, workshop)));
   }
-  return worded("{}; room to the nearest side: {}", fmt::format("{}", fmt::join(each, ", ")),
+  return worded("{}; room to the nearest side: {}", fmt::join(each, ", "),
                 roomPhrase(least, workshop.shop->units));
 }
 

@@ -7,9 +7,9 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "base/enum_words.h"
 #include "base/worded.h"
 #include "creaseline/planning/counting.h"
-#include "planning/enum_words.h"
 
 namespace creaseline {
 
@@ -274,9 +274,7 @@ std::string backingPhrase(const BackingChoice& backing, const UnitChoice& units)
 
 std::string amountPhrase(Money amount, const Currency& currency) {
   std::string text = amountText(amount, currency);
-  if (const Phrasebook* book = spokenBook()) {
-    std::replace(text.begin(), text.end(), '.', book->decimalSeparator());
-  }
+  std::replace(text.begin(), text.end(), '.', spokenDecimalSeparator());
   return text;
 }
 

@@ -79,8 +79,7 @@ class Outline {
 
 void addToCatalogue(QPDF& pdf, const std::vector<PdfBookmark>& bookmarks) {
   QPDFObjectHandle root = pdf.getRoot();
-  const Phrasebook* book = spokenBook();
-  root.replaceKey("/Lang", QPDFObjectHandle::newString(book == nullptr ? "en" : book->language()));
+  root.replaceKey("/Lang", QPDFObjectHandle::newString(spokenLanguage()));
   QPDFObjectHandle preferences = QPDFObjectHandle::newDictionary();
   preferences.replaceKey("/PrintScaling", QPDFObjectHandle::newName("/None"));
   preferences.replaceKey("/DisplayDocTitle", QPDFObjectHandle::newBool(true));

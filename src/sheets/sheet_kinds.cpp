@@ -58,8 +58,7 @@ const std::vector<SheetKind>& sheetKinds() {
   static std::mutex guard;
   static std::map<std::string, std::vector<SheetKind>> ofLanguage;
   const std::lock_guard lock(guard);
-  const Phrasebook* book = spokenBook();
-  const auto [entry, isNew] = ofLanguage.try_emplace(book == nullptr ? "" : book->language());
+  const auto [entry, isNew] = ofLanguage.try_emplace(spokenLanguage());
   if (isNew) {
     std::vector<SheetKind>& kinds = entry->second;
     kinds = listSheetKinds();

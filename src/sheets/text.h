@@ -31,9 +31,7 @@ inline QString asPrinted(std::integral auto part) {
 }
 // "2.5", with the decimal separator of the language.
 inline QString decimalText(double number) {
-  const Phrasebook* book = spokenBook();
-  return QString::number(number).replace(
-      u'.', QLatin1Char(book == nullptr ? '.' : book->decimalSeparator()));
+  return QString::number(number).replace(u'.', QLatin1Char(spokenDecimalSeparator()));
 }
 // The same with its places "%1", "%2" filled, all at once: a name may hold a percent sign. Words
 // that meet grow together as the language has it.

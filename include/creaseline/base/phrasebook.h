@@ -52,6 +52,11 @@ void speakBy(const Phrasebook* book);
 // The book spoken by, or null.
 [[nodiscard]] const Phrasebook* spokenBook();
 
+// Between a number's whole and its decimals, in the language spoken; files have the point.
+[[nodiscard]] char spokenDecimalSeparator();
+// ISO 639-1: "en" without a book.
+[[nodiscard]] std::string spokenLanguage();
+
 // A text of the program's data in the language spoken, itself if there is none.
 [[nodiscard]] std::string inLanguage(std::string_view english);
 

@@ -14,8 +14,7 @@ namespace creaseline {
 
 // "24,800"; "24.800" where the comma is for decimals.
 [[nodiscard]] inline std::string grouped(std::int64_t number) {
-  const Phrasebook* book = spokenBook();
-  const char separator = book != nullptr && book->decimalSeparator() == ',' ? '.' : ',';
+  const char separator = spokenDecimalSeparator() == ',' ? '.' : ',';
   std::string text = std::to_string(number);
   for (std::size_t at = text.size(); at > 3;) {
     at -= 3;
