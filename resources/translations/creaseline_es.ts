@@ -3114,45 +3114,6 @@
     </message>
 </context>
 <context>
-    <name>creaseline::desk::MoneyText</name>
-    <message>
-        <source>Work</source>
-        <translation>Trabajo</translation>
-    </message>
-    <message>
-        <source>Machine</source>
-        <translation>Máquina</translation>
-    </message>
-    <message>
-        <source>Backing</source>
-        <translation>Estabilizador</translation>
-    </message>
-    <message>
-        <source>Topping film</source>
-        <translation>Película soluble</translation>
-    </message>
-    <message>
-        <source>Appliqué fabric</source>
-        <translation>Tela de aplicación</translation>
-    </message>
-    <message>
-        <source>Thread</source>
-        <translation>Hilo</translation>
-    </message>
-    <message>
-        <source>Blanks</source>
-        <translation>Prendas</translation>
-    </message>
-    <message>
-        <source>Set-up of designs</source>
-        <translation>Preparación de diseños</translation>
-    </message>
-    <message>
-        <source>Markup</source>
-        <translation>Recargo</translation>
-    </message>
-</context>
-<context>
     <name>creaseline::desk::NeedleChart</name>
     <message>
         <source>Threads on the needles</source>

@@ -1,20 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "desk/money_words.h"
 
-#include <QCoreApplication>
 #include <QLocale>
 
 #include "desk/text.h"
 
 namespace creaseline::desk {
-
-namespace {
-
-class MoneyText {
-  Q_DECLARE_TR_FUNCTIONS(creaseline::desk::MoneyText)
-};
-
-}  // namespace
 
 QString moneyWords(Money amount, const Currency& currency) {
   // From the exact text: a double would not hold it.
@@ -34,30 +25,6 @@ QString priceWords(const std::string& text) {
     words.replace(point, 1, QLocale().decimalPoint());
   }
   return words;
-}
-
-QString costWords(CostKind kind) {
-  switch (kind) {
-    case CostKind::Labour:
-      return MoneyText::tr("Work");
-    case CostKind::Machine:
-      return MoneyText::tr("Machine");
-    case CostKind::Backing:
-      return MoneyText::tr("Backing");
-    case CostKind::Topping:
-      return MoneyText::tr("Topping film");
-    case CostKind::Applique:
-      return MoneyText::tr("Appliqué fabric");
-    case CostKind::Thread:
-      return MoneyText::tr("Thread");
-    case CostKind::Blanks:
-      return MoneyText::tr("Blanks");
-    case CostKind::SetUp:
-      return MoneyText::tr("Set-up of designs");
-    case CostKind::Markup:
-      return MoneyText::tr("Markup");
-  }
-  return {};
 }
 
 }  // namespace creaseline::desk

@@ -6,7 +6,6 @@
 #include <string>
 
 #include "creaseline/base/money.h"
-#include "creaseline/planning/cost.h"
 
 namespace creaseline::desk {
 
@@ -14,7 +13,5 @@ namespace creaseline::desk {
 [[nodiscard]] QString moneyWords(Money amount, const Currency& currency);
 // The core's text of an amount or price, with the decimal mark of the place: "18,50 EUR / 50 m".
 [[nodiscard]] QString priceWords(const std::string& text);
-// "Work", "Backing"
-[[nodiscard]] QString costWords(CostKind kind);
 
 }  // namespace creaseline::desk

@@ -184,8 +184,7 @@ QString costText(const OrderCost& cost) {
   };
   QStringList rows;
   for (const CostItem& item : cost.items) {
-    rows.append(
-        row({costWords(item.kind).toHtmlEscaped(), right(money(item.amount)), html(item.measure)}));
+    rows.append(row({html(costPhrase(item.kind)), right(money(item.amount)), html(item.measure)}));
   }
   rows.append(row({QStringLiteral("<b>%1</b>").arg(WorkText::tr("In all")),
                    right(QStringLiteral("<b>%1</b>").arg(money(cost.total))), QString()}));
@@ -211,7 +210,7 @@ QString costText(const OrderCost& cost) {
   for (const CostItem& item : cost.items) {
     for (const Reason& reason : item.reasons) {
       out += paragraph(QStringLiteral("%1: %2 (%3)")
-                           .arg(costWords(item.kind).toHtmlEscaped(), html(reason.text),
+                           .arg(html(costPhrase(item.kind)), html(reason.text),
                                 WorkText::tr("would change with: %1").arg(html(reason.changedBy))));
     }
   }

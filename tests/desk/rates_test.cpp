@@ -124,7 +124,7 @@ TEST_CASE("The cost is shown by kind, line and run as it is reckoned", "[desk][r
   REQUIRE_FALSE(cost->notCounted.empty());
   const QString text = desk.find<QTextBrowser>("workCost").toPlainText();
   for (const CostItem& item : cost->items) {
-    CHECK(text.contains(costWords(item.kind)));
+    CHECK(text.contains(toQString(costPhrase(item.kind))));
     CHECK(text.contains(moneyWords(item.amount, cost->currency)));
   }
   for (const CostLine& line : cost->lines) {

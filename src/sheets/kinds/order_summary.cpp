@@ -170,8 +170,7 @@ void addCostByLine(SheetList& list, const OrderCost& cost) {
   for (const CostLine& line : cost.lines) {
     std::vector<TableCell> cells(5);
     cells[0] = headingCell(toQString(line.id));
-    cells[1].text = oneLine(line.blank) +
-                    (line.colour.empty() ? QString() : QStringLiteral(", ") + oneLine(line.colour));
+    cells[1].text = colouredName(line.blank, line.colour);
     cells[2] = strongCell(countText(line.garments));
     cells[3].text = moneyCell(line.perGarment, cost);
     cells[4] = strongCell(moneyCell(line.total, cost));
