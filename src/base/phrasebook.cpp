@@ -2,10 +2,10 @@
 #include "creaseline/base/phrasebook.h"
 
 #include <atomic>
-#include <cctype>
 #include <cstddef>
 #include <utility>
 
+#include "base/whole_word.h"
 #include "base/worded.h"
 
 namespace creaseline {
@@ -24,16 +24,6 @@ class Decimals : public std::numpunct<char> {
  private:
   char separator_;
 };
-
-bool isLetter(char each) {
-  const auto byte = static_cast<unsigned char>(each);
-  return byte >= 0x80 || std::isalnum(byte) != 0;
-}
-
-bool isWholeWord(std::string_view text, std::size_t at, std::size_t length) {
-  return (at == 0 || !isLetter(text[at - 1])) &&
-         (at + length == text.size() || !isLetter(text[at + length]));
-}
 
 }  // namespace
 

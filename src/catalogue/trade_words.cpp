@@ -5,6 +5,7 @@
 #include <cctype>
 #include <string_view>
 
+#include "base/whole_word.h"
 #include "base/worded.h"
 #include "catalogue/file_kind.h"
 
@@ -33,22 +34,13 @@ TradeWord readWord(const JsonCursor& at, std::vector<std::string>& known) {
   return word;
 }
 
-// Letters beyond ASCII are parts of words as well.
-bool isLetter(char each) {
-  const auto byte = static_cast<unsigned char>(each);
-  return byte >= 0x80 || std::isalnum(byte) != 0;
-}
-
 bool sameLetter(char a, char b) {
   return std::tolower(static_cast<unsigned char>(a)) == std::tolower(static_cast<unsigned char>(b));
 }
 
 bool standsAt(std::string_view name, std::string_view text, std::size_t at) {
-  if (at + name.size() > text.size() || (at > 0 && isLetter(text[at - 1])) ||
-      (at + name.size() < text.size() && isLetter(text[at + name.size()]))) {
-    return false;
-  }
-  return std::equal(name.begin(), name.end(), text.begin() + static_cast<std::ptrdiff_t>(at),
+  return isWholeWord(text, at, name.size()) &&
+         std::equal(name.begin(), name.end(), text.begin() + static_cast<std::ptrdiff_t>(at),
                     sameLetter);
 }
 
