@@ -186,8 +186,9 @@ QString costText(const OrderCost& cost) {
   for (const CostItem& item : cost.items) {
     rows.append(row({html(costPhrase(item.kind)), right(money(item.amount)), html(item.measure)}));
   }
-  rows.append(row({QStringLiteral("<b>%1</b>").arg(WorkText::tr("In all")),
-                   right(QStringLiteral("<b>%1</b>").arg(money(cost.total))), QString()}));
+  rows.append(
+      row({QStringLiteral("<b>%1</b>").arg(WorkText::tr("In all")),
+           right(QStringLiteral("<b>%1</b>").arg(money(cost.total))), QStringLiteral("&nbsp;")}));
   QString out = heading(WorkText::tr("By kind")) + table(rows);
   rows = {row({WorkText::tr("Line"), WorkText::tr("Garments"), right(WorkText::tr("In all")),
                right(WorkText::tr("Each"))})};

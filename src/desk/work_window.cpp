@@ -185,7 +185,7 @@ void WorkWindow::showCost() {
     const OrderCost& cost = *work_->cost;
     const QString total = moneyWords(cost.total, cost.currency);
     costHead_->setText(
-        QStringLiteral("<b>%1</b> %2")
+        QStringLiteral("<b>%1</b>. %2")
             .arg((cost.complete() ? tr("Total %1") : tr("Incomplete total %1")).arg(total),
                  tr("%1 a garment. For the owner; not on what lies at the machine.")
                      .arg(moneyWords(cost.perGarment, cost.currency))));
