@@ -305,7 +305,7 @@ class GaugeLayout {
 
   void addRuler() {
     stroke(StrokeKind::Crease, {{0.0, 0.0}, {0.0, depth_}});
-    const std::string crease = centreLinePhrase(first_).substr(4);
+    const std::string crease = centreLineLabel(first_);
     figure_.texts.push_back({onPaper({0.5, depth_ - 3.5}), TextSide::Right, crease, false, false});
     const RulerScale scale = rulerScale(context_.units);
     for (int mark = 1; mark * scale.step < depth_ - kMargin; ++mark) {

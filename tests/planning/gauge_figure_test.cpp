@@ -6,6 +6,7 @@
 
 #include "catalogue/outline_oracle.h"
 #include "planning/figure_samples.h"
+#include "support/spoken.h"
 
 using namespace creaseline;
 using namespace creaseline::literals;
@@ -326,6 +327,21 @@ TEST_CASE("a gauge says what it rests on that nobody measured", "[gauge]") {
              Contains("neck width assumed (M)"));
   const Planned measured = ::planned("t-shirt", {"centre-chest"});
   CHECK(gaugeAssumptions(measured.context(), gaugeStrips(measured.context()).front()).empty());
+}
+
+TEST_CASE("a gauge names its middle line in the language spoken, in whole words", "[gauge]") {
+  Phrasebook::Content content;
+  content.language = "es";
+  content.phrases = {{"centre crease", "pliegue central"},
+                     {"the centre crease", "el pliegue central"}};
+  const Phrasebook book(content);
+  const Speaking speaking(book);
+  const Planned planned = ::planned("t-shirt", {"centre-chest"});
+  const auto strips = gaugeStrips(planned.context());
+  REQUIRE_FALSE(strips.empty());
+  const Figure figure = gaugeFigure(planned.context(), strips.front());
+  CHECK(std::any_of(figure.texts.begin(), figure.texts.end(),
+                    [](const FigureText& text) { return text.text == "pliegue central"; }));
 }
 
 TEST_CASE("words keep off crosses on both sides, whatever the length of names", "[gauge]") {
