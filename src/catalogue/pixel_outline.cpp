@@ -17,11 +17,11 @@ constexpr double kStraightenPixels = 0.14;
 // Sides walked before points are left out; a picture of noise has more.
 constexpr std::size_t kMostSides = 4'000'000;
 
-struct Step {
+struct PixelStep {
   std::int64_t x, y;
 };
 // Clockwise to the viewer: right, down, left, up.
-constexpr std::array<Step, 4> kSteps{{{1, 0}, {0, 1}, {-1, 0}, {0, -1}}};
+constexpr std::array<PixelStep, 4> kSteps{{{1, 0}, {0, 1}, {-1, 0}, {0, -1}}};
 
 class Tracer {
  public:
@@ -32,9 +32,9 @@ class Tracer {
 
  private:
   // The pixel next to the grid corner (x, y), seen in the direction: ahead, right or left of it.
-  [[nodiscard]] bool ahead(Step corner, std::size_t direction, bool right) const {
-    const Step forward = kSteps[direction];
-    const Step aside = kSteps[(direction + (right ? 1 : 3)) % 4];
+  [[nodiscard]] bool ahead(PixelStep corner, std::size_t direction, bool right) const {
+    const PixelStep forward = kSteps[direction];
+    const PixelStep aside = kSteps[(direction + (right ? 1 : 3)) % 4];
     // Halves of steps from the corner to the pixel's centre, then to the pixel's own corner.
     return pixels_.at(corner.x + (forward.x + aside.x - 1) / 2,
                       corner.y + (forward.y + aside.y - 1) / 2);
@@ -50,10 +50,10 @@ class Tracer {
 // From the upper side of an opaque pixel around until that side comes again.
 Ring Tracer::walk(std::int64_t x, std::int64_t y) {
   Ring ring;
-  Step corner{x, y};
+  PixelStep corner{x, y};
   std::size_t direction = 0;
   do {
-    const Step step = kSteps[direction];
+    const PixelStep step = kSteps[direction];
     if (direction == 0) {
       walked_[static_cast<std::size_t>(corner.y) * pixels_.width() +
               static_cast<std::size_t>(corner.x)] = true;

@@ -24,14 +24,14 @@ struct StripPlan {
 };
 
 // A strip from one first cut to another, by their index, in so many parts.
-struct Step {
+struct StripRun {
   std::size_t from = 0, to = 0;
   int parts = 0;
 };
 
 struct Choice {
   CutCost cost;
-  std::vector<Step> strips;
+  std::vector<StripRun> strips;
 };
 
 // In tables, since a search goes through all of them again and again.
@@ -40,11 +40,11 @@ class StripPlans {
   StripPlans() = default;
   StripPlans(std::size_t ends, int mostParts)
       : ends_(ends), parts_(static_cast<std::size_t>(mostParts)), index_(ends * ends * parts_) {}
-  [[nodiscard]] const StripPlan* find(const Step& step) const {
+  [[nodiscard]] const StripPlan* find(const StripRun& step) const {
     const std::size_t at = index_[slot(step)];
     return at == 0 ? nullptr : &plans_[at - 1];
   }
-  void set(const Step& step, StripPlan plan) {
+  void set(const StripRun& step, StripPlan plan) {
     std::size_t& at = index_[slot(step)];
     if (at == 0) {
       plans_.push_back(std::move(plan));
@@ -55,7 +55,7 @@ class StripPlans {
   }
 
  private:
-  [[nodiscard]] std::size_t slot(const Step& step) const {
+  [[nodiscard]] std::size_t slot(const StripRun& step) const {
     return (step.from * ends_ + step.to) * parts_ + static_cast<std::size_t>(step.parts) - 1;
   }
   std::size_t ends_ = 0, parts_ = 0;
@@ -137,7 +137,7 @@ class GridCuts {
  private:
   struct Reached {
     CutCost cost;
-    Step step;
+    StripRun step;
   };
   using ReachedBySum = std::vector<std::optional<Reached>>;
 
@@ -152,11 +152,11 @@ class GridCuts {
   }
 
   // The same strip and number of parts, whatever the marks.
-  [[nodiscard]] Step bareStep(const Step& step) const {
+  [[nodiscard]] StripRun bareStep(const StripRun& step) const {
     return {marked_.places[step.from], marked_.places[step.to], step.parts};
   }
 
-  [[nodiscard]] std::vector<MarkPair> carried(const Step& step) const {
+  [[nodiscard]] std::vector<MarkPair> carried(const StripRun& step) const {
     std::vector<MarkPair> pairs;
     for (const std::size_t node : {step.from, step.to}) {
       if (!marked_.cuts[node].marks.empty()) {
@@ -166,7 +166,7 @@ class GridCuts {
     return pairs;
   }
 
-  GridStrip& stripOf(const Step& bare) {
+  GridStrip& stripOf(const StripRun& bare) {
     std::unique_ptr<GridStrip>& strip = strips_[{bare.from, bare.to}];
     if (!strip) {
       strip =
@@ -180,7 +180,7 @@ class GridCuts {
 
   // No more than the strip can cost: as planned with these marks, or with none, else as if its cuts
   // crossed nothing.
-  [[nodiscard]] std::optional<CutCost> bound(const Nodes& nodes, const Step& step) const {
+  [[nodiscard]] std::optional<CutCost> bound(const Nodes& nodes, const StripRun& step) const {
     const StripPlan* plan = nodes.plans.find(step);
     if (plan == nullptr) {
       plan = bare_.plans.find({nodes.places[step.from], nodes.places[step.to], step.parts});
@@ -218,7 +218,7 @@ class GridCuts {
              ReachedBySum& after) const {
     const int most = static_cast<int>(after.size()) - 1;
     for (int parts = 1; parts < most; ++parts) {
-      const Step step{from, to, parts};
+      const StripRun step{from, to, parts};
       const auto cost = bound(nodes, step);
       for (int sum = parts; cost && sum <= most; ++sum) {
         const auto& start = before[static_cast<std::size_t>(sum - parts)];
@@ -274,7 +274,7 @@ class GridCuts {
   }
 
   // Plans a strip without marks if that says more than is known; false if not.
-  bool planBare(const Step& bare) {
+  bool planBare(const StripRun& bare) {
     const GridStrip& strip = stripOf(bare);
     const StripPlan* known = bare_.plans.find(bare);
     if (known != nullptr && !spokenAgainst(strip, *known, {})) {
@@ -285,7 +285,7 @@ class GridCuts {
   }
 
   // The same with its marks and those of the cuts on either side.
-  bool planMarked(const Step& step) {
+  bool planMarked(const StripRun& step) {
     GridStrip& strip = stripOf(bareStep(step));
     const StripPlan* known = marked_.plans.find(step);
     if (known != nullptr && !spokenAgainst(strip, *known, carried(step))) {
@@ -299,8 +299,8 @@ class GridCuts {
   // Whether every part of the choice can be sewn, marks aside. Where not, more is known afterwards.
   bool bareHolds(const Choice& bare) {
     return std::count_if(bare.strips.begin(), bare.strips.end(),
-                         [this](const Step& step) { return planBare(step); }) == 0 &&
-           std::all_of(bare.strips.begin(), bare.strips.end(), [this](const Step& step) {
+                         [this](const StripRun& step) { return planBare(step); }) == 0 &&
+           std::all_of(bare.strips.begin(), bare.strips.end(), [this](const StripRun& step) {
              return partsFit(stripOf(step), *bare_.plans.find(step), {});
            });
   }
@@ -310,11 +310,11 @@ class GridCuts {
   bool holds(const Choice& choice) {
     Choice bare = choice;
     std::transform(choice.strips.begin(), choice.strips.end(), bare.strips.begin(),
-                   [this](const Step& step) { return bareStep(step); });
+                   [this](const StripRun& step) { return bareStep(step); });
     return bareHolds(bare) &&
            std::count_if(choice.strips.begin(), choice.strips.end(),
-                         [this](const Step& step) { return planMarked(step); }) == 0 &&
-           std::all_of(choice.strips.begin(), choice.strips.end(), [this](const Step& step) {
+                         [this](const StripRun& step) { return planMarked(step); }) == 0 &&
+           std::all_of(choice.strips.begin(), choice.strips.end(), [this](const StripRun& step) {
              return partsFit(stripOf(bareStep(step)), *marked_.plans.find(step), carried(step));
            });
   }
@@ -337,7 +337,7 @@ class GridCuts {
   [[nodiscard]] GridLayout layout(const Choice& choice) const {
     GridLayout grid;
     grid.direction = direction_;
-    for (const Step& step : choice.strips) {
+    for (const StripRun& step : choice.strips) {
       const std::vector<StripCut>& cuts = marked_.plans.find(step)->cuts;
       if (step.from != 0) {
         grid.firstCuts.push_back(marked_.cuts[step.from]);
