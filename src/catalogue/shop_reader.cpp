@@ -100,7 +100,8 @@ Frame readFrame(JsonObject& object) {
               object.at("bracket").enumerator<BracketSide>(),
               readTurns(object.find("turns")),
               {},
-              1};
+              1,
+              {}};
   if (const auto field = object.find("sewing-field")) {
     frame.sewingField = readWindow(*field);
   }
@@ -110,6 +111,9 @@ Frame readFrame(JsonObject& object) {
       clearance->failShown(
           worded("a clearance that leaves something of the window of {}", sizeText(window)));
     }
+  }
+  if (const auto margin = object.find("cloth-margin")) {
+    frame.clothMargin = margin->length({}, kLargestPart);
   }
   if (const auto panels = object.find("panels")) {
     frame.panels = panels->enumerators<PanelName>();

@@ -89,6 +89,11 @@ void putFrame(JsonObjectWriter& object, const Frame& frame, LengthUnit unit) {
   } else {
     object.leaveOut("clearance");
   }
+  if (frame.clothMargin) {
+    object.put("cloth-margin", lengthNode(object.before("cloth-margin"), *frame.clothMargin, unit));
+  } else {
+    object.leaveOut("cloth-margin");
+  }
   object.enumerator("bracket", frame.bracket);
   object.putUnless(frame.turns == std::vector{Angle()}, "turns",
                    turnsNode(object.before("turns"), frame.turns));

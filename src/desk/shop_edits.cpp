@@ -101,7 +101,8 @@ Frame fresh<Frame>(const Shop& /*shop*/, const Rules& /*rules*/) {
                BracketSide::Top,
                {Angle()},
                {},
-               1};
+               1,
+               {}};
 }
 // A house rule starts as a copy of the first shipped one, so that it makes sense from the start.
 template <>

@@ -15,6 +15,29 @@ std::string shortfall(Length missing, const UnitChoice& units) {
                                                  : formatLength(missing, units);
 }
 
+// The edge lies beyond what must not cross it, and nearer than the frame's margin of cloth.
+FrameRejection tooLittleCloth(const PreparedFrame& frame, const Meeting& worst, bool hasPlay,
+                              const UnitChoice& units) {
+  FrameRejection rejection{
+      frame.frame->id, frame.turn, FrameTest::HeldByCloth, Length::fromMm(worst.depth), {}, 0.0};
+  const std::string needed = formatLength(Length::fromMm(frame.clothMargin), units);
+  const std::string had = roomPhrase(Length::fromMm(worst.cloth), units);
+  const std::string cloth =
+      worst.part == FramePart::Window
+          ? worded("it needs {} of cloth beyond its window at the {} and has {}", needed,
+                   worst.what, had)
+          : worded("it needs {} of cloth beyond its body at the {} and has {}", needed, worst.what,
+                   had);
+  const std::string by = shortfall(rejection.missing, units);
+  rejection.what =
+      hasPlay ? worded(
+                    "{}; shifted away from there as far as the design allows, it still lies {} "
+                    "too near",
+                    cloth, by)
+              : worded("{}; it lies {} too near", cloth, by);
+  return rejection;
+}
+
 }  // namespace
 
 FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const UnitChoice& units) {
@@ -40,17 +63,26 @@ FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const Unit
 
 FrameRejection meetsGarment(const PreparedFrame& frame, const Meeting& worst, bool hasPlay,
                             const UnitChoice& units) {
+  if (!worst.keepOut && worst.cloth >= 0.0) {
+    return tooLittleCloth(frame, worst, hasPlay, units);
+  }
   FrameRejection rejection{frame.frame->id,
                            frame.turn,
                            worst.keepOut ? FrameTest::ClearOfKeepOut : FrameTest::OnThePanel,
                            Length::fromMm(worst.depth),
                            {},
                            0.0};
-  const std::string by = shortfall(rejection.missing, units);
+  // What is meant to be held beyond the edge is no part of the meeting.
+  const Length over = worst.keepOut ? rejection.missing : Length::fromMm(-worst.cloth);
+  const std::string by = shortfall(over, units);
   rejection.what =
       hasPlay ? worded("its body meets the {} by {}, even shifted as far as the design allows",
                        worst.what, by)
               : worded("its body meets the {} by {}", worst.what, by);
+  if (rejection.missing > over) {
+    rejection.what = worded("{}; beyond that edge it needs {} of cloth to be held", rejection.what,
+                            formatLength(rejection.missing - over, units));
+  }
   return rejection;
 }
 

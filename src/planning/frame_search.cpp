@@ -20,6 +20,7 @@ struct Candidate {
   std::size_t order = 0;        // of the prepared frame: the last word between equals
   bool bearsStopError = false;  // what less than that is a stop
   double backingArea = 0.0;
+  std::optional<ClothLeft> cloth;  // asked of a frame that needs cloth beyond it
 };
 
 Ring hullAround(const Outline& onPanel, Point centre) {
@@ -186,6 +187,9 @@ void giveReasons(std::vector<Candidate>& accepted, const Workshop& workshop, Poi
                                 {},
                                 worded("another frame or another place")});
     }
+    if (candidate.prepared->clothMargin > 0.0) {
+      choice.reasons.push_back(clothReason(*candidate.prepared, candidate.cloth, units));
+    }
     if (choice.bearsError && &candidate == &accepted.front() && accepted.size() > 1) {
       choice.reasons.push_back(
           {worded("of the frames that hold it with enough room it needs the least backing"),
@@ -292,6 +296,9 @@ void measureBody(Candidate& candidate, const PanelShape& panel, const EdgeCrossi
   if (std::isfinite(room.distance)) {
     candidate.choice.bodyRoom = Length::fromMm(room.distance);
     candidate.choice.bodyNearest = room.nearest;
+  }
+  if (candidate.prepared->clothMargin > 0.0) {
+    candidate.cloth = clothLeft(*candidate.prepared, candidate.choice.centre, panel, crossings);
   }
 }
 

@@ -232,7 +232,13 @@ class Observer {
 
   static bool byGarment(const FrameRejection& rejection) {
     return rejection.test == FrameTest::ClearOfKeepOut || rejection.test == FrameTest::OnThePanel ||
-           rejection.test == FrameTest::PassesOpening;
+           rejection.test == FrameTest::HeldByCloth || rejection.test == FrameTest::PassesOpening;
+  }
+
+  // What the number of millimetres that a rejection names is.
+  static std::string_view shortOrMeets(const FrameRejection& rejection) {
+    return rejection.test == FrameTest::HeldByCloth ? toBeWorded("short by")
+                                                    : toBeWorded("meets by");
   }
 
   // The least miss among rejections that satisfy the predicate; null if none does.
@@ -253,7 +259,7 @@ class Observer {
       say(Severity::Stop, FindingCode::FrameMeetsGarment, {},
           worded("no frame that holds the design can sit here; nearest is {}: {}",
                  nameOfFrame(meets->frame), meets->what),
-          toBeWorded("meets by"), meets->missing);
+          shortOrMeets(*meets), meets->missing);
       return;
     }
     const FrameRejection* small =
@@ -332,7 +338,7 @@ class Observer {
       say(Severity::Note, FindingCode::FrameMeetsGarment, meets->frame.text(),
           worded("{} would hold the design, but {}; {} is used", nameOfFrame(meets->frame),
                  meets->what, chosen->name),
-          toBeWorded("meets by"), meets->missing);
+          shortOrMeets(*meets), meets->missing);
     }
   }
 

@@ -27,7 +27,7 @@ void add(std::vector<Meeting>& meetings, Meeting meeting) {
   }
 }
 
-// Calls visit(meter, side index) for every side that the rules keep the body or the window inside.
+// Calls visit(meter, side index, part) for every side that the rules keep that part inside.
 template <class Visit>
 void forEachClosedSide(const Ring& body, const Ring& window, const PanelShape& panel,
                        const EdgeCrossings& crossings, Visit visit) {
@@ -36,7 +36,8 @@ void forEachClosedSide(const Ring& body, const Ring& window, const PanelShape& p
   for (std::size_t i = 0; i < panel.sides.size(); ++i) {
     const EdgeCrossing crossing = crossings[static_cast<std::size_t>(panel.sides[i].name)];
     if (crossing != EdgeCrossing::May) {
-      visit(crossing == EdgeCrossing::Never ? forBody : forWindow, i);
+      const bool bodyStays = crossing == EdgeCrossing::Never;
+      visit(bodyStays ? forBody : forWindow, i, bodyStays ? FramePart::Body : FramePart::Window);
     }
   }
 }
@@ -48,15 +49,15 @@ std::vector<Meeting> meetingsOf(const PreparedFrame& frame, Point centre, const 
   std::vector<Meeting> meetings;
   const Ring body = transformedRing(frame.body, {}, centre);
   const Ring window = transformedRing(frame.window, {}, centre);
-  forEachClosedSide(body, window, panel, crossings, [&](const SideMeter& meter, std::size_t i) {
-    if (meter.atLeast(i) >= 0.0) {
-      return;
+  const double margin = frame.clothMargin;
+  const auto seeSide = [&](const SideMeter& meter, std::size_t i, FramePart part) {
+    const auto room = meter.within(i, margin);
+    if (room && room->distance < margin - kTouching) {
+      add(meetings, {false, sideLabel(panel, panel.sides[i]), margin - room->distance,
+                     room->direction, part, room->distance});
     }
-    const auto room = meter.crossing(i);
-    if (room && room->distance < -kTouching) {
-      add(meetings, {false, sideLabel(panel, panel.sides[i]), -room->distance, room->direction});
-    }
-  });
+  };
+  forEachClosedSide(body, window, panel, crossings, seeSide);
   const Box box = ringBounds(body);
   for (const KeepOut& keepOut : panel.keepOuts) {
     if (!keepOut.frame || gapBetween(box, ringBounds(keepOut.area)) >= 0.0) {
@@ -64,14 +65,16 @@ std::vector<Meeting> meetingsOf(const PreparedFrame& frame, Point centre, const 
     }
     const auto both = overlap(body, keepOut.area);
     if (both && both->distance < -kTouching) {
-      add(meetings, {true, keepOutPhrase(keepOut.name), -both->distance, both->direction});
+      add(meetings, {true, keepOutPhrase(keepOut.name), -both->distance, both->direction,
+                     FramePart::Body, 0.0});
     }
   }
   if (!contains(panel.outline, centre)) {
     const NearestSide side = nearestSide(panel.outline, centre);
     const Point back = side.on - centre;
-    add(meetings, {false, worded("edge of the {}", panelPhrase(panel.name)), side.distance + 1.0,
-                   back * (1.0 / std::max(norm(back), 1e-9))});
+    const double depth = side.distance + 1.0;
+    add(meetings, {false, worded("edge of the {}", panelPhrase(panel.name)), depth,
+                   back * (1.0 / std::max(norm(back), 1e-9)), FramePart::Body, -depth});
   }
   std::stable_sort(meetings.begin(), meetings.end(),
                    [](const Meeting& a, const Meeting& b) { return a.depth > b.depth; });
@@ -83,7 +86,7 @@ BodyRoom bodyRoom(const PreparedFrame& frame, Point centre, const PanelShape& pa
   BodyRoom room{std::numeric_limits<double>::infinity(), {}};
   const Ring body = transformedRing(frame.body, {}, centre);
   const Ring window = transformedRing(frame.window, {}, centre);
-  forEachClosedSide(body, window, panel, crossings, [&](const SideMeter& meter, std::size_t i) {
+  const auto seeSide = [&](const SideMeter& meter, std::size_t i, FramePart /*part*/) {
     if (meter.atLeast(i) >= room.distance) {
       return;
     }
@@ -91,7 +94,8 @@ BodyRoom bodyRoom(const PreparedFrame& frame, Point centre, const PanelShape& pa
     if (distance < room.distance) {
       room = {distance, sideLabel(panel, panel.sides[i])};
     }
-  });
+  };
+  forEachClosedSide(body, window, panel, crossings, seeSide);
   const Box box = ringBounds(body);
   for (const KeepOut& keepOut : panel.keepOuts) {
     if (!keepOut.frame || gapBetween(box, ringBounds(keepOut.area)) >= room.distance) {
@@ -104,6 +108,44 @@ BodyRoom bodyRoom(const PreparedFrame& frame, Point centre, const PanelShape& pa
   }
   room.distance = std::max(0.0, room.distance);
   return room;
+}
+
+std::optional<ClothLeft> clothLeft(const PreparedFrame& frame, Point centre,
+                                   const PanelShape& panel, const EdgeCrossings& crossings) {
+  std::optional<ClothLeft> least;
+  const Ring body = transformedRing(frame.body, {}, centre);
+  const Ring window = transformedRing(frame.window, {}, centre);
+  const auto seeSide = [&](const SideMeter& meter, std::size_t i, FramePart part) {
+    if (least && meter.atLeast(i) >= least->beyond) {
+      return;
+    }
+    const double beyond = std::max(0.0, meter.measure(i).distance);
+    if (!least || beyond < least->beyond) {
+      least = ClothLeft{part, beyond, sideLabel(panel, panel.sides[i])};
+    }
+  };
+  forEachClosedSide(body, window, panel, crossings, seeSide);
+  return least;
+}
+
+Reason clothReason(const PreparedFrame& frame, const std::optional<ClothLeft>& cloth,
+                   const UnitChoice& units) {
+  const std::string needed = formatLength(Length::fromMm(frame.clothMargin), units);
+  std::string text =
+      worded("it needs {} of cloth beyond it, and no edge of the panel is near", needed);
+  if (cloth) {
+    // It has what it needs: rounded down to a ruler mark it must not read as less.
+    const Length margin = Length::fromMm(frame.clothMargin);
+    const std::string had =
+        roomPhrase(std::max(Length::fromMm(cloth->beyond), roundToMark(margin, units)), units);
+    text = cloth->part == FramePart::Window
+               ? worded("it needs {} of cloth beyond its window, and has {} at the {}", needed, had,
+                        cloth->edge)
+               : worded("it needs {} of cloth beyond its body, and has {} at the {}", needed, had,
+                        cloth->edge);
+  }
+  return {std::move(text), {}, worded("the shop's own figure for this frame"),
+          false,           {}, worded("the frame's margin of cloth in the shop")};
 }
 
 }  // namespace creaseline

@@ -7,20 +7,28 @@
 #include <vector>
 
 #include "creaseline/catalogue/garment_shape.h"
+#include "creaseline/planning/reason.h"
 #include "planning/workshop.h"
 
 namespace creaseline {
 
-// Something that the body lies on or over.
+// What of a frame an edge of the panel must not reach.
+enum class FramePart { Body, Window };
+
+// Something that the body lies on or over, or an edge beyond which too little cloth is left to
+// hold.
 struct Meeting {
   bool keepOut = false;  // else an edge of the panel
   std::string what;      // "pocket edge"
-  double depth = 0.0;    // millimetres, > 0
+  double depth = 0.0;    // millimetres, > 0: until it sits there with the cloth that it needs
   Point wayOut;          // unit vector that moves the body clear
+  FramePart part = FramePart::Body;
+  double cloth = 0.0;  // at an edge: millimetres of cloth beyond the part; < 0: the edge is in it
 };
 
 // The frame with its centre at `centre` on the panel: what it meets, deepest first; empty if it
-// can sit there.
+// can sit there. At an edge that the body must stay inside, cloth must go on by the frame's margin
+// beyond the body; at one that the window must stay inside, beyond the window.
 std::vector<Meeting> meetingsOf(const PreparedFrame& frame, Point centre, const PanelShape& panel,
                                 const EdgeCrossings& crossings);
 
@@ -31,5 +39,18 @@ struct BodyRoom {
 };
 BodyRoom bodyRoom(const PreparedFrame& frame, Point centre, const PanelShape& panel,
                   const EdgeCrossings& crossings);
+
+// Where the least cloth is left beyond a frame that meets nothing, and how much.
+struct ClothLeft {
+  FramePart part = FramePart::Body;
+  double beyond = 0.0;  // millimetres
+  std::string edge;     // "hem"
+};
+// Nothing if the rules let the rings cross every edge.
+std::optional<ClothLeft> clothLeft(const PreparedFrame& frame, Point centre,
+                                   const PanelShape& panel, const EdgeCrossings& crossings);
+// What a frame that asks for cloth beyond it has there.
+Reason clothReason(const PreparedFrame& frame, const std::optional<ClothLeft>& cloth,
+                   const UnitChoice& units);
 
 }  // namespace creaseline

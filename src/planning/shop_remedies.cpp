@@ -56,7 +56,8 @@ std::optional<Remedy> buyFrame(const Case& problem, const Workshop& workshop) {
                        BracketSide::Both,
                        {Angle()},
                        {},
-                       1}};
+                       1,
+                       {}}};
   const Workshop larger = prepareWorkshop(shop, *workshop.rules);
   return RemedyTrial(problem, workshop)
       .remedy(ShopChange{"another-frame"},

@@ -60,6 +60,7 @@ PreparedFrame prepareFrame(const Frame& frame, Angle turn, const Shop& shop, Len
           FrameOpening(window, clearance, field),
           body.boundary(kBodyTolerance),
           window.boundary(kBodyTolerance),
+          frame.clothMargin.value_or(Length()).mm(),
           openedBox(window, clearance, field),
           body.width(),
           body.height(),

@@ -21,7 +21,8 @@ struct PreparedFrame {
   FrameOpening opening;
   Ring body;
   Ring window;
-  Box opened;  // extent left for a design: window less clearance, and sewing field
+  double clothMargin = 0.0;  // millimetres that cloth must go on beyond body or window
+  Box opened;                // extent left for a design: window less clearance, and sewing field
   Length bodyWidth, bodyHeight;
   bool leftOut = false;  // the order names frames and not this one
 };

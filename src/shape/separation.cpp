@@ -156,16 +156,24 @@ double leastHeightAbreast(const Ring& body, Point from, Point to, Point inward) 
   return least;
 }
 
-double distanceToSegment(const Ring& body, Point from, Point to) {
+// From the segment's point that is nearest to the body to the body's that is nearest to it.
+Point shortestFromSegment(const Ring& body, Point from, Point to) {
   double least = std::numeric_limits<double>::infinity();
-  const auto consider = [&least](Point a, Point b) { least = std::min(least, dot(a - b, a - b)); };
+  Point shortest;
+  const auto consider = [&](Point onBody, Point onSegment) {
+    const Point apart = onBody - onSegment;
+    if (dot(apart, apart) < least) {
+      least = dot(apart, apart);
+      shortest = apart;
+    }
+  };
   for (std::size_t i = 0; i < body.size(); ++i) {
     const Point next = body[(i + 1) % body.size()];
     consider(body[i], nearestOnSegment(from, to, body[i]));
-    consider(from, nearestOnSegment(body[i], next, from));
-    consider(to, nearestOnSegment(body[i], next, to));
+    consider(nearestOnSegment(body[i], next, from), from);
+    consider(nearestOnSegment(body[i], next, to), to);
   }
-  return std::sqrt(least);
+  return shortest;
 }
 
 }  // namespace
@@ -226,7 +234,29 @@ SideRoom SideMeter::measure(std::size_t side) const {
   const Point from = panel_[side];
   const Point to = panel_[(side + 1) % panel_.size()];
   const auto outward = outwardNormal(from, to, panelWinding_);
-  return {side, distanceToSegment(body_, from, to), outward ? -*outward : Point{}};
+  return {side, norm(shortestFromSegment(body_, from, to)), outward ? -*outward : Point{}};
+}
+
+std::optional<SideRoom> SideMeter::within(std::size_t side, double reach) const {
+  if (atLeast(side) >= reach) {
+    return std::nullopt;
+  }
+  const auto crossed = crossing(side);
+  if (crossed || reach <= 0.0) {
+    return crossed;
+  }
+  const Point from = panel_[side];
+  const Point to = panel_[(side + 1) % panel_.size()];
+  const Point shortest = shortestFromSegment(body_, from, to);
+  const double distance = norm(shortest);
+  if (distance >= reach) {
+    return std::nullopt;
+  }
+  if (distance > kTouchDepthMm) {
+    return SideRoom{side, distance, shortest * (1.0 / distance)};
+  }
+  const auto outward = outwardNormal(from, to, panelWinding_);
+  return SideRoom{side, distance, outward ? -*outward : Point{}};
 }
 
 std::vector<SideRoom> roomToSides(const Ring& convexBody, const Ring& panel) {

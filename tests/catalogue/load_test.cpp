@@ -34,6 +34,7 @@ TEST_CASE("a shop file arrives with every value", "[catalogue]") {
   REQUIRE(square.sewingField);
   CHECK(std::holds_alternative<Window::Ellipse>(square.sewingField->form()));
   CHECK(square.clearance == 12_mm);
+  CHECK(square.clothMargin == Length::fromInches(0.375));
   CHECK(square.bracket == BracketSide::Top);
   CHECK(square.turns == std::vector{0_deg, 90_deg});
   CHECK(square.panels == std::vector{PanelName::Front, PanelName::Back});
@@ -44,6 +45,7 @@ TEST_CASE("a shop file arrives with every value", "[catalogue]") {
   CHECK(diamond.turns == std::vector{0_deg});
   CHECK(diamond.panels.empty());
   CHECK_FALSE(diamond.clearance);
+  CHECK_FALSE(diamond.clothMargin);
   CHECK(shop.frame(FrameId("diamond")) == &diamond);
   CHECK(shop.frame(FrameId("round")) == nullptr);
 

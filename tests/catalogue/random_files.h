@@ -277,10 +277,12 @@ class RandomFiles {
                 enumerator<BracketSide>(),
                 {Angle()},
                 {},
-                between(1, 4)};
+                between(1, 4),
+                {}};
     if (chance(50)) {
       frame.sewingField = window(50, 100);
       frame.clearance = length(0, 15);
+      frame.clothMargin = length(0, 40);
       frame.turns = {angle(), Angle::fromDegrees(180.0)};
       frame.panels = {PanelName::Back, PanelName::Front};
     }

@@ -166,3 +166,71 @@ TEST_CASE("Room to sides agrees with GEOS for bodies inside and across",
   }
   CHECK(crossed > cases / 10);
 }
+
+TEST_CASE("A side within reach says how far off it is and the way to be further",
+          "[shape][separation]") {
+  const Ring panel = boxRing(0, 0, 10, 10);
+  const Ring body = boxRing(2, 3, 4, 5);
+  const SideMeter meter(body, panel, true);
+  CHECK_FALSE(meter.within(3, 2.0));  // exactly as far off as asked for
+  const auto near = meter.within(3, 2.5);
+  REQUIRE(near);
+  CHECK(near->distance == Approx(2.0));
+  CHECK(near->direction == Point{1, 0});
+  // A side that is crossed comes with its depth, whatever the reach; one that is touched has its
+  // way into the panel.
+  const Ring across = boxRing(-3, 4, 2, 6);
+  CHECK(SideMeter(across, panel, true).within(3, 0.0)->distance == Approx(-3.0));
+  CHECK(SideMeter(across, panel, true).within(3, 7.0)->distance == Approx(-3.0));
+  const Ring touching = boxRing(0, 4, 2, 6);
+  const SideMeter touched(touching, panel, true);
+  CHECK_FALSE(touched.within(3, 0.0));
+  CHECK(touched.within(3, 1.0)->direction == Point{1, 0});
+  // Past the inner corner of an L the way out is straight from the corner: 3-4-5.
+  const Ring inL = boxRing(-6, 10, 1, 14);
+  const Ring cornered{{-9, 0}, {4, 0}, {4, 6}, {10, 6}, {10, 20}, {-9, 20}};
+  const auto corner = SideMeter(inL, cornered, true).within(1, 6.0);
+  REQUIRE(corner);
+  CHECK(corner->distance == Approx(5.0));
+  CHECK(corner->direction.x == Approx(-0.6));
+  CHECK(corner->direction.y == Approx(0.8));
+}
+
+TEST_CASE(
+    "Sides within reach are those that GEOS finds in the buffer, and moving gets clear of them",
+    "[shape][separation][oracle]") {
+  const Geos geos;
+  Dice dice(kSeed + 2);
+  const int cases = caseCount(1'000);
+  int near = 0;
+  for (int i = 0; i < cases; ++i) {
+    const Ring panel = starRing(dice, 4 + dice.below(10), 60, 120);
+    const Ring body = transformedRing(convexRing(dice, 4 + dice.below(12), 40, 30), {},
+                                      {dice.between(-40.0, 40.0), dice.between(-40.0, 40.0)});
+    const double reach = dice.between(0.5, 30.0);
+    const SideMeter meter(body, panel, true);  // a star's corners come at rising angles
+    const auto geometry = geos.polygon(body);
+    // With so many points to a quarter the buffer ends less than a ten thousandth short.
+    const auto buffer = geos.own(GEOSBuffer_r(geos.handle(), geometry.get(), reach, 128));
+    for (std::size_t side = 0; side < panel.size(); ++side) {
+      const auto segment = geos.segment(panel[side], panel[(side + 1) % panel.size()]);
+      const double distance = geos.distance(geometry, segment);
+      const auto room = meter.within(side, reach);
+      CAPTURE(kSeed, i, side, reach, distance);
+      if (std::abs(distance - reach) > 1e-3 * reach) {
+        REQUIRE(room.has_value() == (geos.distance(buffer, segment) == 0.0));
+      }
+      if (!room || room->distance < 0.0) {
+        continue;
+      }
+      ++near;
+      REQUIRE(room->distance == Approx(distance).margin(1e-9));
+      REQUIRE(norm(room->direction) == Approx(1.0));
+      if (distance > 1e-6) {
+        const Point out = room->direction * (reach - room->distance);
+        REQUIRE(geos.distance(geos.polygon(body, out), segment) >= reach - 1e-9);
+      }
+    }
+  }
+  CHECK(near > cases / 10);
+}

@@ -74,7 +74,8 @@ Frame frame(const std::string& id, Length width, Length height, Length rim) {
                BracketSide::Both,
                {Angle(), Angle::fromDegrees(90.0)},
                {},
-               1};
+               1,
+               {}};
 }
 
 Shop shop(std::vector<Frame> frames) {

@@ -37,6 +37,9 @@ struct Frame {
   std::vector<Angle> turns;       // how the frame may lie on the garment; {0} at least
   std::vector<PanelName> panels;  // it is meant for; empty: any
   int quantity = 1;
+  // How far cloth must go on to be held: beyond the body at an edge that the rings stay inside,
+  // beyond the window at one that they may overhang (EdgeCrossing). Absent: it need not go on.
+  std::optional<Length> clothMargin = {};
   bool operator==(const Frame&) const = default;
 };
 

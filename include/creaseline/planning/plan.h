@@ -55,6 +55,7 @@ enum class FrameTest {
   HoldsDesign,    // window less foot clearance, and sewing field
   ClearOfKeepOut,
   OnThePanel,    // body beyond collar seam, side seam, armhole, hem
+  HeldByCloth,   // cloth goes on beyond it as far as the shop says that the frame needs
   PassesOpening  // its ring through an opening of the garment
 };
 
@@ -209,7 +210,8 @@ struct EnumNames<FrameTest> {
   static constexpr std::pair<FrameTest, std::string_view> names[] = {
       {FrameTest::NamedByOrder, "named-by-order"}, {FrameTest::MeantForPanel, "meant-for-panel"},
       {FrameTest::HoldsDesign, "holds-design"},    {FrameTest::ClearOfKeepOut, "clear-of-keep-out"},
-      {FrameTest::OnThePanel, "on-the-panel"},     {FrameTest::PassesOpening, "passes-opening"}};
+      {FrameTest::OnThePanel, "on-the-panel"},     {FrameTest::HeldByCloth, "held-by-cloth"},
+      {FrameTest::PassesOpening, "passes-opening"}};
 };
 
 }  // namespace creaseline

@@ -43,6 +43,11 @@ class SideMeter {
   [[nodiscard]] std::optional<SideRoom> crossing(std::size_t side) const;
   // As roomToSides() says.
   [[nodiscard]] SideRoom measure(std::size_t side) const;
+  // The side's entry if the body crosses it or is nearer to it than `reach` (0 or more), else
+  // nothing. Where the body is near and does not cross, the direction leads straight away from the
+  // side, on whichever side of it the body lies: moving by reach - distance along it gets the body
+  // out of reach, and no shorter way does. A body that touches moves into the panel.
+  [[nodiscard]] std::optional<SideRoom> within(std::size_t side, double reach) const;
 
  private:
   const Ring& body_;
