@@ -2297,6 +2297,18 @@
         <source>usually %1</source>
         <translation>normalmente %1</translation>
     </message>
+    <message>
+        <source>&amp;Margin of cloth</source>
+        <translation>&amp;Margen de tela</translation>
+    </message>
+    <message>
+        <source>Cloth needed beyond the body, or beyond the window at an edge that the rings may overhang; empty: none</source>
+        <translation>Tela necesaria más allá del cuerpo, o más allá de la ventana en una orilla de la que los aros pueden sobresalir; vacío: ninguna</translation>
+    </message>
+    <message>
+        <source>none needed</source>
+        <translation>no hace falta</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::FramePicture</name>

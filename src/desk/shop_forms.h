@@ -41,6 +41,7 @@ class FrameForm : public WindowedForm {
   void shown() override;
 
  private:
+  void addMargins();
   void addWays();
   FramePicture* picture_ = nullptr;
   FieldEdit* clearance_ = nullptr;

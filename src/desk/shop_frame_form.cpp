@@ -88,23 +88,7 @@ FrameForm::FrameForm(QWidget* parent) : WindowedForm(parent) {
   addWindow("frameWindow", tr("Window: open inside"), tr("window"),
             {[at](const Shop& shop) { return &at(shop).window; },
              [at](Shop& shop, const Window& window) { at(shop).window = window; }});
-  clearance_ = addField(
-      "frameClearance", tr("&Clearance"),
-      tr("Between the window's edge and the needle; empty: the usual one"),
-      [this, at](const Shop& shop) {
-        return at(shop).clearance ? lengthText(*at(shop).clearance) : QString();
-      },
-      [this, at](Shop& shop, const QString& text) -> std::optional<QString> {
-        if (text.isEmpty()) {
-          at(shop).clearance.reset();
-          return std::nullopt;
-        }
-        const Result<Length> clearance = readLength(text, {});
-        if (clearance) {
-          at(shop).clearance = *clearance;
-        }
-        return problemOf(clearance);
-      });
+  addMargins();
   const auto field = [at](const Shop& shop) {
     return at(shop).sewingField ? &*at(shop).sewingField : nullptr;
   };
@@ -118,6 +102,42 @@ FrameForm::FrameForm(QWidget* parent) : WindowedForm(parent) {
       });
   addWindow("frameField", {}, tr("sewing field"),
             {field, [at](Shop& shop, const Window& made) { at(shop).sewingField = made; }});
+}
+
+// What of cloth and window must stay free or go on.
+void FrameForm::addMargins() {
+  const auto addLength = [this](const char* name, const QString& title, const QString& about,
+                                std::optional<Length> Frame::*member) {
+    FieldEdit* field = addField(
+        name, title, about,
+        [this, member](const Shop& shop) {
+          const std::optional<Length>& length = shop.frames.at(entry()).*member;
+          return length ? lengthText(*length) : QString();
+        },
+        [this, member](Shop& shop, const QString& text) -> std::optional<QString> {
+          std::optional<Length>& length = shop.frames.at(entry()).*member;
+          if (text.isEmpty()) {
+            length.reset();
+            return std::nullopt;
+          }
+          const Result<Length> read = readLength(text, {});
+          if (read) {
+            length = *read;
+          }
+          return problemOf(read);
+        });
+    field->edit().setToolTip(about);
+    return field;
+  };
+  clearance_ = addLength("frameClearance", tr("&Clearance"),
+                         tr("Between the window's edge and the needle; empty: the usual one"),
+                         &Frame::clearance);
+  addLength("frameClothMargin", tr("&Margin of cloth"),
+            tr("Cloth needed beyond the body, or beyond the window at an edge that the rings may "
+               "overhang; empty: none"),
+            &Frame::clothMargin)
+      ->edit()
+      .setPlaceholderText(tr("none needed"));
 }
 
 // How the frame may lie, and where.

@@ -86,6 +86,37 @@ TEST_CASE("A frame is edited, the order is planned with it, and undo takes it ba
   CHECK(desk.onPage<QLineEdit>("frameWindowWidth").text() == width);
 }
 
+TEST_CASE("A frame asks for cloth beyond it, or for none", "[desk][shop]") {
+  ShopOnDemo desk;
+  desk.openTab(QStringLiteral("Frames"));
+  desk.onPage<QListWidget>("entries").setCurrentRow(0);
+  auto& margin = desk.onPage<QLineEdit>("frameClothMargin");
+  CHECK(margin.text().isEmpty());
+  CHECK(margin.placeholderText() == QStringLiteral("none needed"));
+  CHECK(margin.toolTip().contains(QStringLiteral("beyond the window")));
+  const QString before = textOfFile(desk.demo);
+  desk.type("frameClothMargin", QStringLiteral("3 in"));
+  CHECK(desk.stepName().contains(QStringLiteral("8 × 9 in magnetic: margin of cloth 3 in")));
+  REQUIRE(desk.waitForPlan());
+  QTest::keyClick(&desk.shop(), Qt::Key_S, Qt::ControlModifier);
+  auto& save = desk.find<QPushButton>("saveShop");
+  REQUIRE(waitFor([&] { return !save.isEnabled(); }));
+  CHECK(textOfFile(desk.demo).contains(QStringLiteral("\"cloth-margin\": \"3 in\"")));
+  for (const QString& wrong :
+       {QStringLiteral("-1 mm"), QStringLiteral("6 m"), QStringLiteral("some")}) {
+    CAPTURE(wrong);
+    margin.selectAll();
+    QTest::keyClicks(&margin, wrong);
+    CHECK_FALSE(margin.accessibleDescription().isEmpty());
+    QTest::keyClick(&margin, Qt::Key_Escape);
+  }
+  margin.selectAll();
+  QTest::keyClick(&margin, Qt::Key_Delete);
+  QTest::keyClick(&margin, Qt::Key_Return);
+  QTest::keyClick(&desk.shop(), Qt::Key_S, Qt::ControlModifier);
+  REQUIRE(waitFor([&] { return textOfFile(desk.demo) == before; }));
+}
+
 TEST_CASE("What could not be saved is refused beside the field", "[desk][shop]") {
   ShopOnDemo desk;
   desk.openTab(QStringLiteral("Frames"));
