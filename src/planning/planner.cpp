@@ -12,59 +12,28 @@
 #include "creaseline/base/error.h"
 #include "planning/fewest_frames.h"
 #include "planning/findings.h"
+#include "planning/order_index.h"
 #include "planning/placement.h"
+#include "planning/questions.h"
 
 namespace creaseline {
 namespace {
-
-using GarmentCache = std::map<std::pair<BlankId, SizeName>, std::shared_ptr<const GarmentShape>>;
-
-// Looks up what lines refer to; orders of thousands of lines must not search from the start.
-struct OrderIndex {
-  std::map<BlankId, const Blank*> blanks;
-  std::map<DesignId, const Design*> designs;
-  GarmentCache garments;
-};
-
-[[noreturn]] void refuse(const OrderLine& line, const std::string& found,
-                         const std::string& expected) {
-  throw InputError({"order", worded("line {}", line.id), found, expected});
-}
 
 std::shared_ptr<const GarmentShape> buildGarment(const Blank& blank, const OrderLine& line,
                                                  const SizeName& size, const Workshop& workshop) {
   const GarmentKind* kind = workshop.rules->kind(blank.kind);
   if (kind == nullptr) {
-    refuse(line, worded("garment kind \"{}\"", blank.kind.text()),
-           worded("a kind that the rules describe"));
+    refuseLine(line, worded("garment kind \"{}\"", blank.kind.text()),
+               worded("a kind that the rules describe"));
   }
   const ChartSize* charted = blank.chart.find(size);
   if (charted == nullptr) {
-    refuse(line, worded("size \"{}\"", size.text()), worded("a size of the blank's chart"));
+    refuseLine(line, worded("size \"{}\"", size.text()), worded("a size of the blank's chart"));
   }
   ChartSize resolved = *charted;
   resolved.band = resolvedBand(*charted, kind->form, workshop.figures);
   return std::make_shared<const GarmentShape>(
       garmentShape(*kind, resolved, blank.id.text(), worded("size {}", size.text())));
-}
-
-OrderIndex indexed(const Order& order) {
-  OrderIndex catalogue;
-  for (const Blank& blank : order.blanks) {
-    catalogue.blanks.emplace(blank.id, &blank);
-  }
-  for (const Design& design : order.designs) {
-    catalogue.designs.emplace(design.id, &design);
-  }
-  return catalogue;
-}
-
-const Blank& blankOf(const OrderLine& line, const OrderIndex& catalogue) {
-  const auto found = catalogue.blanks.find(line.blank);
-  if (found == catalogue.blanks.end()) {
-    refuse(line, worded("blank \"{}\"", line.blank.text()), worded("a blank of the order"));
-  }
-  return *found->second;
 }
 
 void buildGarments(OrderIndex& catalogue, const Order& order, const Workshop& workshop) {
@@ -79,13 +48,7 @@ void buildGarments(OrderIndex& catalogue, const Order& order, const Workshop& wo
   }
 }
 
-// Indices of a line and of one of its placements.
-struct Place {
-  std::size_t line = 0;
-  std::size_t placement = 0;
-};
-
-PlacementRequest makeRequest(const Order& order, const Place& at, const OrderPlacement& asked,
+PlacementRequest makeRequest(const Order& order, const OrderPlace& at, const OrderPlacement& asked,
                              const SizeQuantity& entry, const OrderIndex& catalogue) {
   const OrderLine& line = order.lines[at.line];
   PlacementRequest request;
@@ -94,12 +57,7 @@ PlacementRequest makeRequest(const Order& order, const Place& at, const OrderPla
   request.line = &line;
   request.blank = &blankOf(line, catalogue);
   request.placement = asked;
-  const auto design = catalogue.designs.find(request.placement.design);
-  if (design == catalogue.designs.end()) {
-    refuse(line, worded("design \"{}\"", request.placement.design.text()),
-           worded("a design of the order"));
-  }
-  request.design = design->second;
+  request.design = &designOf(line, request.placement.design, catalogue);
   request.size = entry.size;
   request.quantity = entry.quantity;
   request.garment = catalogue.garments.at({line.blank, entry.size});
@@ -118,21 +76,13 @@ Workshop workshopOf(const Order& order, const Shop& shop, const Rules& rules) {
   return order.frames.empty() ? workshop : withFrames(workshop, order.frames);
 }
 
-// One line and location: the unit of work that threads share out.
-struct Task {
-  std::size_t line = 0;
-  std::size_t placement = 0;
-  std::vector<PlacementPlan> plans;
-  std::vector<Finding> findings;
-};
-
 void run(Task& task, const Order& order, const OrderIndex& catalogue, const Workshop& shared,
          const PlanOptions& options) {
-  const OrderPlacement& asked = order.lines[task.line].placements[task.placement];
+  const OrderPlacement& asked = order.lines[task.at.line].placements[task.at.placement];
   const Workshop workshop = withFrameTurn(shared, asked.frameTurn);
   std::vector<Observed> sizes;
-  for (const SizeQuantity& entry : order.lines[task.line].sizes) {
-    Observed size{makeRequest(order, {task.line, task.placement}, asked, entry, catalogue), {}};
+  for (const SizeQuantity& entry : order.lines[task.at.line].sizes) {
+    Observed size{makeRequest(order, task.at, asked, entry, catalogue), {}};
     Answer answer = answerInParts(size.request, workshop);
     size.observations = observe(size.request, answer, workshop);
     std::vector<PlacementPlan> hoopings = std::move(answer).takeHoopings();
@@ -143,78 +93,6 @@ void run(Task& task, const Order& order, const OrderIndex& catalogue, const Work
     sizes.push_back(std::move(size));
   }
   task.findings = gatherFindings(sizes, workshop, options.checkRemedies);
-}
-
-// What the answer to a task depends on besides the shop and the rules. Names hold no control
-// characters, so that none can end early.
-std::string questionOf(const Task& task, const Order& order) {
-  const OrderLine& line = order.lines[task.line];
-  const OrderPlacement& placement = line.placements[task.placement];
-  std::string question =
-      fmt::format("{}\n{}\n{}\n{:a} {} {} {} {} {}", line.blank.text(), placement.location.text(),
-                  placement.design.text(), placement.scale, placement.moveDown.nanometres(),
-                  placement.moveRight.nanometres(), placement.turn.millidegrees(),
-                  placement.frameTurn.millidegrees(), placement.split);
-  for (const SizeQuantity& entry : line.sizes) {
-    question += '\n' + entry.size.text();
-  }
-  return question;
-}
-
-// A team's order asks the same again and again: each question once, and who asks it.
-struct Questions {
-  std::vector<Task> asked;
-  std::vector<std::size_t> of;  // by task, index into `asked`
-};
-Questions distinctQuestions(const std::vector<Task>& tasks, const Order& order) {
-  Questions questions;
-  std::map<std::string, std::size_t> known;
-  for (const Task& task : tasks) {
-    const auto [entry, fresh] = known.try_emplace(questionOf(task, order), questions.asked.size());
-    if (fresh) {
-      questions.asked.push_back(task);
-    }
-    questions.of.push_back(entry->second);
-  }
-  return questions;
-}
-
-// The answer that another place has got to the same question, made this one's.
-void answerAs(Task& task, const Order& order, const OrderIndex& catalogue, const Rules& rules) {
-  const OrderLine& line = order.lines[task.line];
-  for (PlacementPlan& plan : task.plans) {
-    plan.line = task.line;
-    plan.placement = task.placement;
-    plan.quantity =
-        std::find_if(line.sizes.begin(), line.sizes.end(), [&plan](const SizeQuantity& entry) {
-          return entry.size == plan.size;
-        })->quantity;
-  }
-  for (Finding& finding : task.findings) {
-    finding.line = task.line;
-    finding.placement = task.placement;
-    finding.place = findingPlace(line, blankOf(line, catalogue),
-                                 line.placements[task.placement].location, finding.sizes, rules);
-  }
-}
-
-// Gives every task the answer to its question; the last that asks it takes it without a copy.
-void handOut(Questions& questions, std::vector<Task>& tasks, const Order& order,
-             const OrderIndex& catalogue, const Rules& rules) {
-  std::vector<std::size_t> left(questions.asked.size(), 0);
-  for (const std::size_t question : questions.of) {
-    ++left[question];
-  }
-  for (std::size_t i = 0; i < tasks.size(); ++i) {
-    Task& asked = questions.asked[questions.of[i]];
-    Task& task = tasks[i];
-    const bool last = --left[questions.of[i]] == 0;
-    task.plans = last ? std::move(asked.plans) : asked.plans;
-    task.findings = last ? std::move(asked.findings) : asked.findings;
-    if (task.line != asked.line || task.placement != asked.placement) {
-      answerAs(task, order, catalogue, rules);
-    }
-  }
 }
 
 // Shares the tasks out; answers do not depend on who does which. The first exception wins.
@@ -321,7 +199,7 @@ Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
   std::vector<Task> tasks;
   for (std::size_t line = 0; line < order.lines.size(); ++line) {
     for (std::size_t placement = 0; placement < order.lines[line].placements.size(); ++placement) {
-      tasks.push_back({line, placement, {}, {}});
+      tasks.push_back({{line, placement}, {}, {}});
     }
   }
   Questions questions = distinctQuestions(tasks, order);
@@ -369,8 +247,8 @@ PlacementRequest LivePlanner::Prepared::request(const Spot& spot, const OrderPla
       std::find_if(ordered.sizes.begin(), ordered.sizes.end(),
                    [&spot](const SizeQuantity& candidate) { return candidate.size == spot.size; });
   if (entry == ordered.sizes.end()) {
-    refuse(ordered, worded("size \"{}\"", spot.size.text()),
-           worded("a size that this line orders"));
+    refuseLine(ordered, worded("size \"{}\"", spot.size.text()),
+               worded("a size that this line orders"));
   }
   auto& garment = catalogue.garments[{ordered.blank, spot.size}];
   if (!garment) {
