@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <map>
 #include <string>
 #include <utility>
 #include <vector>
@@ -32,6 +33,7 @@ struct PlacementEdit {
       }
     }
   }
+  void operator()(const DesignSizesOfLinesChange& /*change*/) const {}
   void operator()(const SplitChange& /*change*/) const { at.split = true; }
   void operator()(const FrameTurnChange& change) const { at.frameTurn = change.turn; }
   void operator()(const StitchesChange& /*change*/) const {}
@@ -69,6 +71,59 @@ void changeSizes(std::vector<OrderLine>& lines, std::size_t line,
   lines.insert(lines.begin() + static_cast<std::ptrdiff_t>(line) + 1, std::move(part));
 }
 
+bool hasPlace(const Order& order, std::size_t line, std::size_t placement) {
+  return line < order.lines.size() && placement < order.lines[line].placements.size();
+}
+
+// The placements of a line as its garments of one size are to be sewn.
+std::vector<OrderPlacement> placementsFor(const SizeName& size, const OrderLine& line,
+                                          const std::vector<PlacementScales>& changes) {
+  std::vector<OrderPlacement> placements = line.placements;
+  for (const PlacementScales& change : changes) {
+    applyChange(DesignSizesChange{change.scales}, size, placements[change.placement]);
+  }
+  return placements;
+}
+
+// Sizes whose placements change alike stay together, whichever of the placements that is.
+void changeLine(std::vector<OrderLine>& lines, std::size_t index,
+                const std::vector<PlacementScales>& changes) {
+  std::vector<std::pair<std::vector<OrderPlacement>, std::vector<SizeName>>> alike;
+  for (const SizeQuantity& entry : lines[index].sizes) {
+    std::vector<OrderPlacement> wanted = placementsFor(entry.size, lines[index], changes);
+    if (wanted == lines[index].placements) {
+      continue;
+    }
+    const auto known = std::find_if(alike.begin(), alike.end(),
+                                    [&wanted](const auto& group) { return group.first == wanted; });
+    if (known == alike.end()) {
+      alike.push_back({std::move(wanted), {entry.size}});
+    } else {
+      known->second.push_back(entry.size);
+    }
+  }
+  for (const auto& [placements, sizes] : alike) {
+    changeSizes(lines, index, sizes,
+                [&placements = placements](OrderLine& line) { line.placements = placements; });
+  }
+}
+
+bool changeLines(std::vector<OrderLine>& lines, const Order& before,
+                 const DesignSizesOfLinesChange& change) {
+  // From the last line to the first: new lines come behind the one they are split from.
+  std::map<std::size_t, std::vector<PlacementScales>, std::greater<>> byLine;
+  for (const PlacementScales& placement : change.placements) {
+    if (!hasPlace(before, placement.line, placement.placement)) {
+      return false;
+    }
+    byLine[placement.line].push_back(placement);
+  }
+  for (const auto& [line, changes] : byLine) {
+    changeLine(lines, line, changes);
+  }
+  return true;
+}
+
 }  // namespace
 
 bool changesOrder(const Change& change) {
@@ -81,8 +136,7 @@ void applyChange(const Change& change, const SizeName& size, OrderPlacement& pla
 }
 
 std::optional<Order> orderWith(const Order& order, const Finding& finding, const Change& change) {
-  if (finding.line >= order.lines.size() ||
-      finding.placement >= order.lines[finding.line].placements.size() || !changesOrder(change)) {
+  if (!hasPlace(order, finding.line, finding.placement) || !changesOrder(change)) {
     return std::nullopt;
   }
   Order changed = order;
@@ -96,6 +150,10 @@ std::optional<Order> orderWith(const Order& order, const Finding& finding, const
   } else if (const auto* several = std::get_if<DesignSizesChange>(&change)) {
     for (const SizeScale& scale : several->scales) {
       changeThese(scale.sizes);
+    }
+  } else if (const auto* ofLines = std::get_if<DesignSizesOfLinesChange>(&change)) {
+    if (!changeLines(changed.lines, order, *ofLines)) {
+      return std::nullopt;
     }
   } else {
     changeThese(finding.sizes);

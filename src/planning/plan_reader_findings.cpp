@@ -22,6 +22,33 @@ std::vector<SizeName> readSizes(const JsonCursor& at, const FindingPlace& place)
                   [&place](const JsonCursor& item) { return readChartSize(item, place.blank); });
 }
 
+std::vector<SizeScale> readScales(const JsonCursor& at, const FindingPlace& place) {
+  return readList(at, "sizes", [&place](const JsonCursor& item) {
+    JsonObject entry = item.object();
+    return SizeScale{readFactor(entry.at("scale")), readSizes(entry.at("sizes"), place)};
+  });
+}
+
+// The blank of a line, for the sizes of its chart.
+FindingPlace placeOn(const JsonCursor& lineAt, const OrderLine& line, const PlanSource& source) {
+  const Blank* blank = source.order.blank(line.blank);
+  if (blank == nullptr) {
+    lineAt.fail("a line on the blank " + inQuotes(line.blank.text()), "a blank of the order");
+  }
+  return {source, *blank};
+}
+
+PlacementScales readPlacementScales(const JsonCursor& at, const PlanSource& source) {
+  JsonObject object = at.object();
+  PlacementScales scales;
+  const JsonCursor lineAt = object.at("line");
+  scales.line = readLineIndex(lineAt, source);
+  const OrderLine& line = source.order.lines[scales.line];
+  scales.placement = readPlacementIndex(object.at("placement"), line);
+  scales.scales = readScales(object.at("sizes"), placeOn(lineAt, line, source));
+  return scales;
+}
+
 // One key tells the kind of change.
 Change readChange(const JsonCursor& at, const FindingPlace& place) {
   JsonObject object = at.object();
@@ -32,11 +59,12 @@ Change readChange(const JsonCursor& at, const FindingPlace& place) {
     return ScaleChange{readFactor(*scale)};
   }
   if (object.find("design-sizes")) {
-    return DesignSizesChange{
-        readList(object.at("design-sizes"), "sizes", [&place](const JsonCursor& item) {
-          JsonObject entry = item.object();
-          return SizeScale{readFactor(entry.at("scale")), readSizes(entry.at("sizes"), place)};
-        })};
+    return DesignSizesChange{readScales(object.at("design-sizes"), place)};
+  }
+  if (object.find("design-sizes-of-lines")) {
+    return DesignSizesOfLinesChange{readList(
+        object.at("design-sizes-of-lines"), "placements",
+        [&place](const JsonCursor& item) { return readPlacementScales(item, place.source); })};
   }
   if (const auto turn = object.find("frame-turn")) {
     return FrameTurnChange{turn->angle()};
@@ -61,10 +89,10 @@ Change readChange(const JsonCursor& at, const FindingPlace& place) {
   if (const auto shop = object.find("shop")) {
     return ShopChange{shop->anyText()};
   }
-  at.fail(
-      "a change of no known kind",
-      "a turn, scale, design-sizes, move-down, location, stitches, hoopings, frame-turn, frames "
-      "or shop");
+  at.fail("a change of no known kind",
+          "a turn, scale, design-sizes, design-sizes-of-lines, move-down, location, stitches, "
+          "hoopings, "
+          "frame-turn, frames or shop");
 }
 
 std::vector<Number> readNumbers(const JsonCursor& at) {
@@ -96,11 +124,7 @@ Finding readFinding(const JsonCursor& at, const PlanSource& source) {
   const OrderLine& line = source.order.lines[finding.line];
   finding.placement = readPlacementIndex(object.at("placement"), line);
   finding.wholeOrder = object.at("whole-order").boolean();
-  const Blank* blank = source.order.blank(line.blank);
-  if (blank == nullptr) {
-    lineAt.fail("a line on the blank " + inQuotes(line.blank.text()), "a blank of the order");
-  }
-  const FindingPlace place{source, *blank};
+  const FindingPlace place = placeOn(lineAt, line, source);
   finding.sizes = readSizes(object.at("sizes"), place);
   finding.place = object.at("place").anyText();
   finding.text = object.at("text").anyText();

@@ -2,6 +2,7 @@
 #include "planning/remedies.h"
 
 #include <algorithm>
+#include <set>
 #include <utility>
 
 #include "base/worded.h"
@@ -268,6 +269,15 @@ struct Asks {
   Length operator()(const FrameTurnChange& /*change*/) const { return figures.turnedFrame; }
   Length operator()(const DesignSizesChange& change) const {
     return figures.furtherDesign * static_cast<double>(change.scales.size());
+  }
+  Length operator()(const DesignSizesOfLinesChange& change) const {
+    std::set<double> made;
+    for (const PlacementScales& placement : change.placements) {
+      for (const SizeScale& scale : placement.scales) {
+        made.insert(scale.factor);
+      }
+    }
+    return figures.furtherDesign * static_cast<double>(made.size());
   }
   Length operator()(const ShopChange& change) const {
     return change.what == "another-frame" ? figures.boughtFrame : Length();

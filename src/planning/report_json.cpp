@@ -220,8 +220,18 @@ Json placementJson(const PlacementPlan& plan, const Order& order) {
   return json;
 }
 
+Json scalesJson(const std::vector<SizeScale>& scales) {
+  Json list = Json::array();
+  for (const SizeScale& scale : scales) {
+    list.push_back({{"scale", scale.factor}, {"sizes", texts(scale.sizes)}});
+  }
+  return list;
+}
+
 // One key that tells the kind of change, with what it takes.
 struct ChangeJson {
+  const Order& order;
+
   Json operator()(const TurnChange& change) const { return keyed("turn", exactText(change.turn)); }
   Json operator()(const ScaleChange& change) const { return keyed("scale", change.factor); }
   Json operator()(const MoveChange& change) const {
@@ -231,11 +241,16 @@ struct ChangeJson {
     return keyed("location", change.location.text());
   }
   Json operator()(const DesignSizesChange& change) const {
+    return keyed("design-sizes", scalesJson(change.scales));
+  }
+  Json operator()(const DesignSizesOfLinesChange& change) const {
     Json list = Json::array();
-    for (const SizeScale& scale : change.scales) {
-      list.push_back({{"scale", scale.factor}, {"sizes", texts(scale.sizes)}});
+    for (const PlacementScales& each : change.placements) {
+      list.push_back({{"line", order.lines[each.line].id},
+                      {"placement", each.placement},
+                      {"sizes", scalesJson(each.scales)}});
     }
-    return keyed("design-sizes", std::move(list));
+    return keyed("design-sizes-of-lines", std::move(list));
   }
   Json operator()(const StitchesChange& change) const { return keyed("stitches", change.stitches); }
   Json operator()(const SplitChange& change) const { return keyed("hoopings", change.parts); }
@@ -262,7 +277,7 @@ Json findingJson(const Finding& finding, const Order& order) {
   }
   Json remedies = Json::array();
   for (const Remedy& remedy : finding.remedies) {
-    Json json = {{"change", std::visit(ChangeJson{}, remedy.change)},
+    Json json = {{"change", std::visit(ChangeJson{order}, remedy.change)},
                  {"text", remedy.text},
                  {"result", remedy.result}};
     json["moves"] = remedy.moves ? Json(exactText(*remedy.moves)) : Json();

@@ -3,6 +3,9 @@
 
 #include <algorithm>
 #include <catch2/catch.hpp>
+#include <map>
+#include <set>
+#include <tuple>
 
 #include "support/sample.h"
 
@@ -76,6 +79,56 @@ TEST_CASE("several sizes of a design make a line each and keep every garment", "
       CHECK(line.placements[0].scale == wanted);
     }
   }
+}
+
+TEST_CASE("sizes of a design over several lines split each line and find the later ones",
+          "[change]") {
+  Order order = sampleOrder();
+  for (const char* id : {"2", "3"}) {
+    order.lines.push_back(order.lines[0]);
+    order.lines.back().id = id;
+  }
+  order.lines[2].placements.push_back(order.lines[2].placements[0]);
+  const SizeName youth("YM");
+  const SizeName medium("M");
+  const DesignSizesOfLinesChange change{{{2, 1, {{0.6, {youth, medium}}}},
+                                         {0, 0, {{0.8, {youth}}, {0.9, {medium}}}},
+                                         {2, 0, {{0.7, {medium}}}}}};
+  const auto made = orderWith(order, findingFor(order, 1), change);
+  REQUIRE(made.has_value());
+  CHECK(made->garments() == order.garments());
+  REQUIRE(made->lines.size() == 7);  // three, two and two
+  CHECK(made->lines[3] == order.lines[1]);
+  // By line as it was, placement and size; what is not here stays as asked.
+  using Key = std::tuple<char, std::size_t, SizeName>;
+  const std::map<Key, double> wanted{{{'1', 0, youth}, 0.8},
+                                     {{'1', 0, medium}, 0.9},
+                                     {{'3', 0, medium}, 0.7},
+                                     {{'3', 1, youth}, 0.6},
+                                     {{'3', 1, medium}, 0.6}};
+  std::set<std::string> ids;
+  for (const OrderLine& line : made->lines) {
+    ids.insert(line.id);
+    for (std::size_t placement = 0; placement < line.placements.size(); ++placement) {
+      for (const SizeQuantity& entry : line.sizes) {
+        const auto scale = wanted.find({line.id.front(), placement, entry.size});
+        CAPTURE(line.id, placement, entry.size.text());
+        CHECK(line.placements[placement].scale == (scale == wanted.end() ? 1.0 : scale->second));
+      }
+    }
+  }
+  CHECK(ids.size() == made->lines.size());
+}
+
+TEST_CASE("sizes of a design for a line or place that is not there change nothing", "[change]") {
+  const Order order = sampleOrder();
+  const std::vector<SizeScale> scales{{0.8, {SizeName("M")}}};
+  const Finding finding = findingFor(order, 1);
+  CHECK(orderWith(order, finding, DesignSizesOfLinesChange{{{0, 0, scales}}}).has_value());
+  CHECK_FALSE(orderWith(order, finding, DesignSizesOfLinesChange{{{0, 1, scales}}}).has_value());
+  CHECK_FALSE(orderWith(order, finding, DesignSizesOfLinesChange{{{0, 0, scales}, {1, 0, scales}}})
+                  .has_value());
+  CHECK_FALSE(orderWith(order, finding, DesignSizesOfLinesChange{}).has_value());
 }
 
 TEST_CASE("naming the frames changes the order and no line", "[change]") {

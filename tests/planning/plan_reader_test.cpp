@@ -221,6 +221,8 @@ TEST_CASE("every kind of remedy is the same when it is read back", "[plan-reader
        {Change(TurnChange{90_deg}), Change(ScaleChange{0.92}), Change(MoveChange{-5_mm}),
         Change(LocationChange{LocationId("upper-back")}),
         Change(DesignSizesChange{{{0.8, {SizeName("YM")}}, {0.9, {SizeName("2XL")}}}}),
+        Change(DesignSizesOfLinesChange{{{0, 0, {{0.8, {SizeName("YM")}}}},
+                                         {0, 0, {{0.9, {SizeName("2XL"), SizeName("M")}}}}}}),
         Change(FrameTurnChange{12_deg}), Change(FramesChange{{small.shop.frames[0].id}}),
         Change(StitchesChange{9000}), Change(ShopChange{"buy a larger frame"})}) {
     plan.findings[0].remedies.push_back({change, "text", "result", 4_mm});

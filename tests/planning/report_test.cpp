@@ -188,7 +188,8 @@ TEST_CASE("each kind of remedy has its own key in the JSON", "[report]") {
         Change(LocationChange{LocationId("upper-back")}),
         Change(DesignSizesChange{{{0.8, {SizeName("YS"), SizeName("YM")}}}}),
         Change(FrameTurnChange{12_deg}), Change(FramesChange{{FrameId("A"), FrameId("B")}}),
-        Change(StitchesChange{9000}), Change(ShopChange{"buy a larger frame"})}) {
+        Change(StitchesChange{9000}), Change(ShopChange{"buy a larger frame"}),
+        Change(DesignSizesOfLinesChange{{{0, 0, {{0.8, {SizeName("YS")}}}}}})}) {
     finding.remedies.push_back({change, "text", "result", 4_mm});
   }
   const json remedies = sample.asJson()["findings"][0]["remedies"];
@@ -203,6 +204,8 @@ TEST_CASE("each kind of remedy has its own key in the JSON", "[report]") {
   CHECK(remedies[7]["change"] == json({{"stitches", 9000}}));
   CHECK(remedies[7]["moves"] == "4 mm");
   CHECK(remedies[8]["change"] == json({{"shop", "buy a larger frame"}}));
+  CHECK(remedies[9]["change"] == json::parse(R"({"design-sizes-of-lines": [{
+      "line": "1", "placement": 0, "sizes": [{"scale": 0.8, "sizes": ["YS"]}]}]})"));
 }
 
 TEST_CASE("both reports are the same bytes every time", "[report]") {

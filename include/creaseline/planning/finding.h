@@ -74,6 +74,17 @@ struct DesignSizesChange {
   std::vector<SizeScale> scales;
   bool operator==(const DesignSizesChange&) const = default;
 };
+// The same for placements of several lines that sew one design, each placement once.
+struct PlacementScales {
+  std::size_t line = 0;       // index into Order::lines
+  std::size_t placement = 0;  // index into OrderLine::placements
+  std::vector<SizeScale> scales;
+  bool operator==(const PlacementScales&) const = default;
+};
+struct DesignSizesOfLinesChange {
+  std::vector<PlacementScales> placements;
+  bool operator==(const DesignSizesOfLinesChange&) const = default;
+};
 // Have the design made with fewer stitches on the same area.
 struct StitchesChange {
   int stitches = 0;
@@ -100,7 +111,8 @@ struct ShopChange {
   bool operator==(const ShopChange&) const = default;
 };
 using Change = std::variant<TurnChange, ScaleChange, MoveChange, LocationChange, DesignSizesChange,
-                            StitchesChange, SplitChange, FrameTurnChange, FramesChange, ShopChange>;
+                            DesignSizesOfLinesChange, StitchesChange, SplitChange, FrameTurnChange,
+                            FramesChange, ShopChange>;
 
 // Offered only after the planner has planned with it and the finding was gone without a new stop.
 struct Remedy {
