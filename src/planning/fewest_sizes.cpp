@@ -9,18 +9,11 @@
 #include "creaseline/planning/wording.h"
 #include "planning/placement.h"
 #include "planning/remedies.h"
-#include "planning/set_cover.h"
 
 namespace creaseline {
 namespace {
 
 constexpr int kAsAsked = 100;
-
-// The scales, in percent of what is asked, at which a garment size can be sewn.
-struct Served {
-  PlacementRequest request;
-  WholeInterval percent;
-};
 
 WholeInterval scalesThatServe(const PlacementRequest& request, int most, const Workshop& workshop) {
   int least = static_cast<int>(std::ceil(most * workshop.figures.leastDesignShare));
@@ -33,22 +26,20 @@ WholeInterval scalesThatServe(const PlacementRequest& request, int most, const W
   return {std::min(least, most), most};
 }
 
+// What is tried to find the scales: that nothing stops.
+Case caseOf(std::vector<PlacementRequest> requests) {
+  return {Severity::Watch, FindingCode::OneSizeDoesNotServeAll, {}, std::move(requests), false};
+}
+
 // Who gets which, the largest design first.
-std::vector<SizeScale> grouped(const std::vector<Served>& garments) {
-  std::vector<WholeInterval> intervals;
-  for (const Served& garment : garments) {
-    intervals.push_back(garment.percent);
-  }
-  std::vector<int> points = fewestPoints(std::move(intervals));
-  std::reverse(points.begin(), points.end());
+std::vector<SizeScale> groupedByScale(const std::vector<ServedSize>& garments) {
+  const std::vector<int> made = fewestScales(garments);
   std::vector<SizeScale> groups;
-  std::vector<bool> done(garments.size(), false);
-  for (const int point : points) {
-    SizeScale group{point / 100.0, {}};
-    for (std::size_t i = 0; i < garments.size(); ++i) {
-      if (!done[i] && point >= garments[i].percent.low && point <= garments[i].percent.high) {
-        done[i] = true;
-        group.sizes.push_back(garments[i].request.size);
+  for (auto percent = made.rbegin(); percent != made.rend(); ++percent) {
+    SizeScale group{*percent / 100.0, {}};
+    for (const ServedSize& garment : garments) {
+      if (scaleFor(garment, made) == *percent) {
+        group.sizes.push_back(garment.request.size);
       }
     }
     groups.push_back(std::move(group));
@@ -58,42 +49,39 @@ std::vector<SizeScale> grouped(const std::vector<Served>& garments) {
 
 class SizeRange {
  public:
-  SizeRange(const std::vector<Observed>& sizes, const Workshop& workshop) : workshop_(workshop) {
-    for (const Observed& size : sizes) {
-      const PlacementRequest& request = size.request;
-      if (worstOf(size.observations) != Severity::Stop) {
-        const WholeInterval percent = scalesThatServe(request, kAsAsked, workshop);
-        all_.push_back({request, percent});
-        asAsked_.push_back(request.size);
+  SizeRange(const std::vector<ServedSize>& sizes, const Workshop& workshop) : workshop_(workshop) {
+    for (const ServedSize& size : sizes) {
+      if (size.hopeless()) {
+        hopeless_.push_back(size.request.size);
         continue;
       }
-      const Case alone = caseOf({request});
-      const int most = RemedyTrial(alone, workshop).workingPercent();
-      if (most == 0) {
-        hopeless_.push_back(request.size);
-        continue;
+      all_.push_back(size);
+      if (size.stops) {
+        failing_.push_back(size);
+      } else {
+        asAsked_.push_back(size.request.size);
       }
-      failing_.push_back({request, scalesThatServe(request, most, workshop)});
-      all_.push_back(failing_.back());
     }
   }
 
   std::optional<Finding> finding() const {
-    const bool differ = std::any_of(all_.begin(), all_.end(), [this](const Served& garment) {
+    const bool differ = std::any_of(all_.begin(), all_.end(), [this](const ServedSize& garment) {
       return garment.percent.high != all_.front().percent.high;
     });
     if (failing_.empty() || !differ) {
       return std::nullopt;
     }
-    const std::vector<SizeScale> groups = grouped(failing_);
+    const std::vector<SizeScale> groups = groupedByScale(failing_);
     Finding finding;
     finding.severity = Severity::Watch;
     finding.code = FindingCode::OneSizeDoesNotServeAll;
     finding.line = first().lineIndex;
     finding.placement = first().placementIndex;
-    for (const Served& garment : failing_) {
+    for (const ServedSize& garment : failing_) {
       finding.sizes.push_back(garment.request.size);
     }
+    finding.place = findingPlace(*first().line, *first().blank, first().placement.location,
+                                 finding.sizes, *workshop_.rules);
     finding.text = worded("one size of the design will not serve all: {}", servesText(groups));
     offerKeeping(finding, groups);
     offerFewest(finding, groups.size() + (asAsked_.empty() ? 0 : 1));
@@ -105,10 +93,6 @@ class SizeRange {
   }
 
  private:
-  static Case caseOf(std::vector<PlacementRequest> requests) {
-    return {Severity::Watch, FindingCode::OneSizeDoesNotServeAll, {}, std::move(requests), false};
-  }
-
   [[nodiscard]] const PlacementRequest& first() const { return failing_.front().request; }
 
   [[nodiscard]] std::string named(const std::vector<SizeName>& sizes) const {
@@ -157,17 +141,17 @@ class SizeRange {
 
   // Fewer sizes in all, if what would serve as asked is sewn smaller as well.
   void offerFewest(Finding& finding, std::size_t keeping) const {
-    std::vector<SizeScale> groups = grouped(all_);
+    std::vector<SizeScale> groups = groupedByScale(all_);
     if (groups.size() < keeping) {
       const std::string text = madeText(groups, false);
       offer(finding, all_, std::move(groups), text);
     }
   }
 
-  void offer(Finding& finding, const std::vector<Served>& garments, std::vector<SizeScale> groups,
-             std::string text) const {
+  void offer(Finding& finding, const std::vector<ServedSize>& garments,
+             std::vector<SizeScale> groups, std::string text) const {
     std::vector<PlacementRequest> requests;
-    for (const Served& garment : garments) {
+    for (const ServedSize& garment : garments) {
       requests.push_back(garment.request);
     }
     std::erase_if(groups, [](const SizeScale& group) { return group.factor == 1.0; });
@@ -181,14 +165,45 @@ class SizeRange {
   }
 
   const Workshop& workshop_;
-  std::vector<Served> all_;      // but those that no scale serves
-  std::vector<Served> failing_;  // as asked
+  std::vector<ServedSize> all_;      // but those that no scale serves
+  std::vector<ServedSize> failing_;  // as asked
   std::vector<SizeName> asAsked_, hopeless_;
 };
 
 }  // namespace
 
-std::optional<Finding> fewestDesignSizes(const std::vector<Observed>& sizes,
+std::vector<ServedSize> servedSizes(const std::vector<Observed>& sizes, const Workshop& workshop) {
+  std::vector<ServedSize> served;
+  for (const Observed& size : sizes) {
+    const PlacementRequest& request = size.request;
+    const bool stops = worstOf(size.observations) == Severity::Stop;
+    int most = kAsAsked;
+    if (stops) {
+      const Case alone = caseOf({request});
+      most = RemedyTrial(alone, workshop).workingPercent();
+    }
+    served.push_back(
+        {request, stops, most == 0 ? WholeInterval{} : scalesThatServe(request, most, workshop)});
+  }
+  return served;
+}
+
+std::vector<int> fewestScales(const std::vector<ServedSize>& garments) {
+  std::vector<WholeInterval> intervals;
+  for (const ServedSize& garment : garments) {
+    if (!garment.hopeless()) {
+      intervals.push_back(garment.percent);
+    }
+  }
+  return fewestPoints(std::move(intervals));
+}
+
+int scaleFor(const ServedSize& garment, const std::vector<int>& made) {
+  const auto above = std::upper_bound(made.begin(), made.end(), garment.percent.high);
+  return *(above - 1);
+}
+
+std::optional<Finding> fewestDesignSizes(const std::vector<ServedSize>& sizes,
                                          const Workshop& workshop) {
   return SizeRange(sizes, workshop).finding();
 }

@@ -6,7 +6,6 @@
 
 #include "base/worded.h"
 #include "creaseline/planning/wording.h"
-#include "planning/fewest_sizes.h"
 #include "planning/remedies.h"
 
 namespace creaseline {
@@ -97,12 +96,6 @@ std::vector<Finding> gatherFindings(const std::vector<Observed>& sizes, const Wo
   std::vector<Finding> findings;
   for (const Gathered& gathered : gather(sizes)) {
     findings.push_back(makeFinding(gathered, sizes, workshop, checkRemedies));
-  }
-  if (checkRemedies && sizes.size() > 1) {
-    if (auto range = fewestDesignSizes(sizes, workshop)) {
-      range->place = placeOf(sizes.front().request, *range, workshop);
-      findings.push_back(std::move(*range));
-    }
   }
   return findings;
 }

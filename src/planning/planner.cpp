@@ -11,6 +11,7 @@
 
 #include "creaseline/base/error.h"
 #include "planning/fewest_frames.h"
+#include "planning/fewest_sizes_of_lines.h"
 #include "planning/findings.h"
 #include "planning/order_index.h"
 #include "planning/placement.h"
@@ -93,10 +94,20 @@ void run(Task& task, const Order& order, const OrderIndex& catalogue, const Work
     sizes.push_back(std::move(size));
   }
   task.findings = gatherFindings(sizes, workshop, options.checkRemedies);
+  if (options.checkRemedies && (sizes.size() > 1 || task.sharesDesign)) {
+    std::vector<ServedSize> served = servedSizes(sizes, workshop);
+    if (auto range = fewestDesignSizes(served, workshop)) {
+      task.findings.push_back(std::move(*range));
+    }
+    if (task.sharesDesign) {
+      task.served = std::move(served);
+    }
+  }
 }
 
 // Shares the tasks out; answers do not depend on who does which. The first exception wins.
-void runAll(std::vector<Task>& tasks, const std::function<void(Task&)>& work,
+template <class Unit>
+void runAll(std::vector<Unit>& tasks, const std::function<void(Unit&)>& work,
             const PlanOptions& options) {
   std::atomic<std::size_t> next{0};
   std::atomic<bool> failed{false};
@@ -199,11 +210,20 @@ Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
   std::vector<Task> tasks;
   for (std::size_t line = 0; line < order.lines.size(); ++line) {
     for (std::size_t placement = 0; placement < order.lines[line].placements.size(); ++placement) {
-      tasks.push_back({{line, placement}, {}, {}});
+      tasks.emplace_back().at = {line, placement};
     }
   }
   Questions questions = distinctQuestions(tasks, order);
-  runAll(
+  std::vector<SharedDesign> shared;
+  if (options.checkRemedies) {
+    shared = sharedDesigns(questions, order, catalogue);
+    for (const SharedDesign& design : shared) {
+      for (const std::size_t question : design.questions) {
+        questions.asked[question].sharesDesign = true;
+      }
+    }
+  }
+  runAll<Task>(
       questions.asked, [&](Task& task) { run(task, order, catalogue, workshop, options); },
       options);
   handOut(questions, tasks, order, catalogue, rules);
@@ -220,6 +240,15 @@ Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
     PlanOptions quiet = options;
     quiet.checkRemedies = false;
     quiet.progress = nullptr;
+    runAll<SharedDesign>(
+        shared,
+        [&](SharedDesign& design) {
+          design.finding = fewestSizesOfLines(design, questions, order, workshop);
+        },
+        quiet);
+    for (SharedDesign& design : shared) {
+      replaceByWholeOrder(plan.findings, design, questions);
+    }
     auto fewer = fewestFrames(order, shop, plan, [&](const Order& changed) {
       return planOrder(changed, shop, rules, quiet);
     });

@@ -54,7 +54,9 @@ Questions distinctQuestions(const std::vector<Task>& tasks, const Order& order) 
     const auto [entry, fresh] = known.try_emplace(questionOf(task, order), questions.asked.size());
     if (fresh) {
       questions.asked.push_back(task);
+      questions.places.emplace_back();
     }
+    questions.places[entry->second].push_back(task.at);
     questions.of.push_back(entry->second);
   }
   return questions;

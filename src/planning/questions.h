@@ -11,6 +11,7 @@
 #include "creaseline/catalogue/rules.h"
 #include "creaseline/planning/finding.h"
 #include "creaseline/planning/plan.h"
+#include "planning/fewest_sizes.h"
 #include "planning/order_index.h"
 
 namespace creaseline {
@@ -27,12 +28,15 @@ struct Task {
   OrderPlace at;
   std::vector<PlacementPlan> plans;
   std::vector<Finding> findings;
+  bool sharesDesign = false;       // with another line, at the same width
+  std::vector<ServedSize> served;  // if so
 };
 
 // A team's order asks the same again and again: each question once, and who asks it.
 struct Questions {
   std::vector<Task> asked;
-  std::vector<std::size_t> of;  // by task, index into `asked`
+  std::vector<std::size_t> of;                  // by task, index into `asked`
+  std::vector<std::vector<OrderPlace>> places;  // by question, who asks it
 };
 Questions distinctQuestions(const std::vector<Task>& tasks, const Order& order);
 
