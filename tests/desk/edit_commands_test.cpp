@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "desk/edit_commands.h"
 
+#include <algorithm>
 #include <random>
 
 #include "creaseline/planning/change.h"
@@ -44,8 +45,14 @@ TEST_CASE("Undoing all random changes gives the order back, redoing all gives th
     const std::size_t line = upTo(now.lines.size());
     Finding finding = findingFor(now, line, 1 + upTo(now.lines[line].sizes.size()));
     finding.placement = upTo(now.lines[line].placements.size());
-    const std::vector<Change> changes{ScaleChange{0.9}, TurnChange{90_deg}, MoveChange{-3_mm},
-                                      DesignSizesChange{{{0.8, finding.sizes}}}, ShopChange{"buy"}};
+    const std::vector<Change> changes{
+        ScaleChange{0.9},
+        TurnChange{90_deg},
+        MoveChange{-3_mm},
+        DesignSizesChange{{{0.8, finding.sizes}}},
+        DesignSizesOfLinesChange{
+            {{0, 0, {{0.8, finding.sizes}}}, {line, finding.placement, {{0.7, finding.sizes}}}}},
+        ShopChange{"buy"}};
     applied += applyRemedy(document, finding, {changes[upTo(changes.size())], "change", {}, {}});
   }
   const Order end = *document.orderInHand();
@@ -61,6 +68,41 @@ TEST_CASE("Undoing all random changes gives the order back, redoing all gives th
   while (document.undoStack().canRedo()) {
     document.undoStack().redo();
   }
+  CHECK(*document.orderInHand() == end);
+}
+
+TEST_CASE("Sizes of a design for several lines are one step with a name, and undo takes all back",
+          "[desk][undo]") {
+  const DemoCopy demo;
+  // The juniors' monogram as wide as the rowers'.
+  DemoCopy::edit(demo.order(), "\"scale\": 0.9", "\"scale\": 1");
+  Settings settings(demo.settings());
+  Document document(sharedRules(), settings);
+  document.openOrder(demo.order());
+  REQUIRE(waitFor([&] { return !document.busy() && document.planned() != nullptr; }));
+  const Order start = *document.orderInHand();
+  const std::vector<Finding> findings = document.planned()->plan()->findings;
+  const auto finding = std::find_if(findings.begin(), findings.end(), [](const Finding& each) {
+    return each.code == FindingCode::OneSizeDoesNotServeAll && each.wholeOrder;
+  });
+  REQUIRE(finding != findings.end());
+  const auto smaller =
+      std::find_if(finding->remedies.begin(), finding->remedies.end(), [](const Remedy& remedy) {
+        return std::get<DesignSizesOfLinesChange>(remedy.change).placements.size() == 2;
+      });
+  REQUIRE(smaller != finding->remedies.end());
+  REQUIRE(applyRemedy(document, *finding, *smaller));
+  CHECK(document.undoStack().count() == 1);
+  CHECK(document.undoStack().undoText().startsWith(
+      QStringLiteral("Have 1 size of the design made, where line by line it would be 2")));
+  const Order end = *document.orderInHand();
+  CHECK(end.lines[0].placements[0].scale < start.lines[0].placements[0].scale);
+  CHECK(end.lines[1].placements[0].scale == end.lines[0].placements[0].scale);
+  CHECK(end.garments() == start.garments());
+  document.undoStack().undo();
+  CHECK(*document.orderInHand() == start);
+  CHECK(document.undoStack().isClean());
+  document.undoStack().redo();
   CHECK(*document.orderInHand() == end);
 }
 

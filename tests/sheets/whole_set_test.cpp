@@ -3,6 +3,7 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QRegularExpression>
+#include <algorithm>
 #include <catch2/catch.hpp>
 #include <set>
 
@@ -73,4 +74,36 @@ TEST_CASE("a plan read from its file gives the same pages, byte for byte", "[she
   const QString again = set.folder.filePath(QStringLiteral("again.pdf"));
   CHECK(set.write(read, Paper::A4, again) == set.pages);
   CHECK(contentOf(again) == contentOf(set.pdf));
+}
+
+TEST_CASE("sizes of a design for several lines come back from a plan's file to the same pages",
+          "[sheets][set]") {
+  const Rules& rules = sample::shippedRules();
+  Order order = loadOrder(SOURCE_DIR "/demo/regatta.order.json", rules).value;
+  order.lines.resize(2);
+  order.lines[1].placements[0].scale = 1.0;  // the juniors' monogram as wide as the rowers'
+  const Shop shop = loadShop(SOURCE_DIR "/demo/workshop.shop.json", rules).value;
+  const Plan made = planOrder(order, shop, rules);
+  REQUIRE(std::any_of(made.findings.begin(), made.findings.end(), [](const Finding& finding) {
+    return finding.code == FindingCode::OneSizeDoesNotServeAll && finding.wholeOrder;
+  }));
+  const Plan read =
+      readPlan(jsonReport(made, {order, shop, rules}), "plan.json", order, shop, rules);
+  const QTemporaryDir folder;
+  SheetChoice choice;
+  for (const SheetKind& kind : sheetKinds()) {
+    choice.kinds.push_back(kind.id);
+  }
+  const auto written = [&](const Plan& plan, const QString& name) {
+    const QString path = folder.filePath(name);
+    writeSheets(sheetSet({plan, order, shop, rules, shop.units}, choice), path.toStdString());
+    return path;
+  };
+  const QString pdf = written(made, QStringLiteral("made.pdf"));
+  CHECK(contentOf(written(read, QStringLiteral("read.pdf"))) == contentOf(pdf));
+  QString words;
+  for (const probe::PageWords& page : probe::words(pdf)) {
+    words += textOf(page) + u' ';
+  }
+  CHECK(words.contains(QStringLiteral("together they need fewer sizes of it than line by line")));
 }
