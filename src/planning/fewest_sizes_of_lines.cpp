@@ -115,18 +115,18 @@ class LinesTogether {
     finding.line = first.line;
     finding.placement = first.placement;
     finding.place = worded("{}, design {}", linesPhrase(lines_), design().name);
-    finding.text = worded(
-        "the design as asked will not serve all lines, and together they need fewer sizes of it "
-        "than line by line: {}",
-        servesText(keeping));
     // What serves as asked stays so; then fewer in all, if what would serve is sewn smaller too.
-    bool fewer = offer(finding, keeping) && keeping.count() < apart_;
-    if (fewest.count() < keeping.count()) {
-      fewer = offer(finding, fewest) || fewer;
+    std::size_t needed = offer(finding, keeping) ? keeping.count() : apart_;
+    if (fewest.count() < keeping.count() && offer(finding, fewest)) {
+      needed = fewest.count();
     }
-    if (!fewer) {
+    if (needed >= apart_) {
       return std::nullopt;
     }
+    finding.text = worded(
+        "the design as asked will not serve all lines; line by line they need {} sizes of it, "
+        "together {}: {}",
+        apart_, needed, servesText(keeping));
     rankRemedies(finding.remedies, workshop_.figures.remedies);
     return finding;
   }
