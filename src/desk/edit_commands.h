@@ -30,8 +30,8 @@ bool applyEdit(Document& document, ShopEdit edit);
 // undone after another order is opened.
 void keepShopSteps(Document& document);
 
-// Tries a remedy that the planner has checked: one step on the undo stack, named like the remedy.
-// False if there is nothing to change.
+// Tries a remedy that the planner has checked: one step on the undo stack, named like the remedy,
+// shortened if that is long. False if there is nothing to change.
 bool applyRemedy(Document& document, const Finding& finding, const Remedy& remedy);
 
 }  // namespace creaseline::desk

@@ -95,6 +95,8 @@ TEST_CASE("Sizes of a design for several lines are one step with a name, and und
   CHECK(document.undoStack().count() == 1);
   CHECK(document.undoStack().undoText().startsWith(
       QStringLiteral("Have 1 size of the design made, where line by line it would be 2")));
+  CHECK(document.undoStack().undoText().endsWith(u'…'));
+  CHECK(document.undoStack().undoText().size() <= 80);
   const Order end = *document.orderInHand();
   CHECK(end.lines[0].placements[0].scale < start.lines[0].placements[0].scale);
   CHECK(end.lines[1].placements[0].scale == end.lines[0].placements[0].scale);
