@@ -97,7 +97,7 @@ void changeLine(std::vector<OrderLine>& lines, std::size_t index,
     const auto known = std::find_if(alike.begin(), alike.end(),
                                     [&wanted](const auto& group) { return group.first == wanted; });
     if (known == alike.end()) {
-      alike.push_back({std::move(wanted), {entry.size}});
+      alike.emplace_back(std::move(wanted), std::vector<SizeName>{entry.size});
     } else {
       known->second.push_back(entry.size);
     }

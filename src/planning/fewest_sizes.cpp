@@ -13,7 +13,7 @@
 namespace creaseline {
 namespace {
 
-constexpr int kAsAsked = 100;
+constexpr int kAskedPercent = 100;
 
 WholeInterval scalesThatServe(const PlacementRequest& request, int most, const Workshop& workshop) {
   int least = static_cast<int>(std::ceil(most * workshop.figures.leastDesignShare));
@@ -177,7 +177,7 @@ std::vector<ServedSize> servedSizes(const std::vector<Observed>& sizes, const Wo
   for (const Observed& size : sizes) {
     const PlacementRequest& request = size.request;
     const bool stops = worstOf(size.observations) == Severity::Stop;
-    int most = kAsAsked;
+    int most = kAskedPercent;
     if (stops) {
       const Case alone = caseOf({request});
       most = RemedyTrial(alone, workshop).workingPercent();
