@@ -16,6 +16,9 @@ namespace {
 // Millimetres of one logical pixel at 96 per inch, the size that desktop systems assume.
 constexpr double kMmPerPixel = 25.4 / 96.0;
 
+// Logical pixels: on screens of up to twice as many dots, half a dot.
+constexpr double kFinestPixels = 0.25;
+
 class PaletteIconEngine : public QIconEngine {
  public:
   explicit PaletteIconEngine(QString name) : name_(std::move(name)) {}
@@ -178,6 +181,7 @@ DrawingStyle drawingStyle(const QPalette& palette, double pixelsPerMm,
   DrawingStyle style = isDark(palette) ? DrawingStyle::screenDark(unit, clothColour)
                                        : DrawingStyle::screenLight(unit, clothColour);
   style.palette.dimension = dimensionColour(style.palette);
+  style.finest = kFinestPixels / pixelsPerMm;
   return style;
 }
 

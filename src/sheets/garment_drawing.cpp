@@ -79,6 +79,21 @@ QColor mixed(const QColor& a, const QColor& b, double shareOfB) {
   return QColor(mix(a.red(), b.red()), mix(a.green(), b.green()), mix(a.blue(), b.blue()));
 }
 
+// Without the points that are no further than `finest` from the last one kept: nothing that is left
+// out lies further than that from what is drawn.
+Ring thinned(const Ring& ring, double finest) {
+  if (finest <= 0.0 || ring.empty()) {
+    return ring;
+  }
+  Ring kept{ring.front()};
+  for (const Point& point : ring) {
+    if (norm(point - kept.back()) > finest) {
+      kept.push_back(point);
+    }
+  }
+  return kept;
+}
+
 // Colour of the thread with most stitches among the blocks that `wanted` picks.
 template <class Wanted>
 std::optional<QColor> mainThread(const Design& design, Wanted wanted) {
@@ -306,11 +321,11 @@ void GarmentDrawing::paintDesign(QPainter& painter, const DrawingStyle& style) c
   if (plan_.part && !style.wholeDesign) {
     painter.setPen(pen(style.palette.faintLine, style.lineWidth * unit * 0.8));
     for (const Piece& piece : plan_.part->wholeOnPanel.pieces) {
-      painter.drawPath(pathOf(piece));
+      painter.drawPath(pathOf(piece, style));
     }
   }
   for (std::size_t i = 0; i < outline.pieces.size(); ++i) {
-    const QPainterPath path = pathOf(outline.pieces[i]);
+    const QPainterPath path = pathOf(outline.pieces[i], style);
     const auto thread = mainThread(design, [&](const ThreadBlock& block) {
       return appliqued ? block.piece == design.pieces[i].name : true;
     });
@@ -340,14 +355,16 @@ void GarmentDrawing::paintDesign(QPainter& painter, const DrawingStyle& style) c
   }
 }
 
-QPainterPath GarmentDrawing::pathOf(const Piece& piece) const {
+QPainterPath GarmentDrawing::pathOf(const Piece& piece, const DrawingStyle& style) const {
   QPainterPath path;
   path.setFillRule(Qt::OddEvenFill);
-  path.addPolygon(mapped(piece.outer));
-  path.closeSubpath();
-  for (const Ring& hole : piece.holes) {
-    path.addPolygon(mapped(hole));
+  const auto add = [&](const Ring& ring) {
+    path.addPolygon(mapped(thinned(ring, style.finest)));
     path.closeSubpath();
+  };
+  add(piece.outer);
+  for (const Ring& hole : piece.holes) {
+    add(hole);
   }
   return path;
 }

@@ -2,7 +2,10 @@
 #include "creaseline/sheets/garment_drawing.h"
 
 #include <QImage>
+#include <QPicture>
 #include <catch2/catch.hpp>
+#include <cmath>
+#include <numbers>
 
 #include "sheets/sheet_samples.h"
 
@@ -116,4 +119,58 @@ TEST_CASE("a plan without a garment cannot be drawn", "[sheets][drawing]") {
   const Shop shop = sample::chestShop();
   const PlacementPlan empty;
   CHECK_THROWS_AS(GarmentDrawing(empty, shop, sample::kInches), std::invalid_argument);
+}
+
+// A screen shows nothing finer than its dots, and a design of thousands of points is drawn anew for
+// each step of the hand and each size.
+TEST_CASE("what is finer than asked for is left out of the drawing, and nothing else",
+          "[sheets][drawing]") {
+  Ring wavy;
+  for (int i = 0; i < 4000; ++i) {
+    const double angle = 2.0 * std::numbers::pi * i / 4000;
+    const double radius = 30.0 + 3.0 * std::sin(41.0 * angle);
+    wavy.push_back({radius * std::cos(angle), radius * std::sin(angle)});
+  }
+  Planned made = planned("centre-chest");
+  PlacementPlan& plan = made.plan.placements.front();
+  plan.outlineOnPanel.pieces = {{wavy, {}}};
+  for (Point& point : plan.outlineOnPanel.pieces.front().outer) {
+    point = point + plan.placed.centre;
+  }
+  const GarmentDrawing drawing(plan, made.shop, sample::kInches);
+  constexpr double kPixelsPerMm = 3.0;
+  const QRectF area = drawing.panelBounds();
+  const auto drawn = [&](double finest) {
+    DrawingStyle style = DrawingStyle::screenLight(1.0);
+    style.finest = finest;
+    QImage picture((area.size() * kPixelsPerMm).toSize(), QImage::Format_RGB32);
+    picture.fill(style.palette.ground);
+    QPainter painter(&picture);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.scale(kPixelsPerMm, kPixelsPerMm);
+    painter.translate(-area.topLeft());
+    drawing.paint(painter, style, area);
+    QPicture recorded;
+    QPainter recorder(&recorded);
+    drawing.paint(recorder, style, area);
+    recorder.end();
+    return std::pair(picture, recorded.size());
+  };
+  // Dots that differ by more than a tenth of the way from black to white.
+  const auto differing = [](const QImage& one, const QImage& other) {
+    int count = 0;
+    for (int y = 0; y < one.height(); ++y) {
+      for (int x = 0; x < one.width(); ++x) {
+        count += std::abs(qGray(one.pixel(x, y)) - qGray(other.pixel(x, y))) > 25 ? 1 : 0;
+      }
+    }
+    return count;
+  };
+  const auto [whole, wholeSize] = drawn(0.0);
+  const auto [fine, fineSize] = drawn(0.25 / kPixelsPerMm);
+  const auto [coarse, coarseSize] = drawn(6.0);
+  CHECK(differing(whole, fine) <= 5);
+  CHECK(differing(whole, coarse) > 500);  // so the comparison sees what is left out
+  CHECK(fineSize < wholeSize);
+  CHECK(coarseSize < fineSize / 4);
 }

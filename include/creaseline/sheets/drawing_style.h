@@ -33,6 +33,7 @@ struct DrawingStyle {
   double textSize = 3.0;      // em, in units
   double valueSize = 4.4;     // em of the numbers on dimension lines, in units
   double lineWidth = 0.3;     // panel outline, in units; others follow from it
+  double finest = 0.0;        // millimetres: points of a design no further apart are drawn as one
   bool threadColours = true;  // fill the design in its main thread's colour, softened on paper
   bool softened = true;       // mix thread colours with the cloth, to save ink
   bool showCentre = true;     // cross on the design's centre

@@ -74,7 +74,7 @@ class GarmentDrawing {
   void paintFrame(QPainter& painter, const DrawingStyle& style) const;
   void paintDesign(QPainter& painter, const DrawingStyle& style) const;
   void paintRegisterMarks(QPainter& painter, const DrawingStyle& style) const;
-  [[nodiscard]] QPainterPath pathOf(const Piece& piece) const;
+  [[nodiscard]] QPainterPath pathOf(const Piece& piece, const DrawingStyle& style) const;
   void paintScene(QPainter& painter, const DrawingStyle& style, const Scene& scene) const;
   void addSides(Scene& scene, const DrawingStyle& style, const QRectF& area) const;
   void addDimensions(Scene& scene, const DrawingStyle& style) const;
