@@ -10,7 +10,16 @@ namespace creaseline::desk {
 FindingModel::FindingModel(QObject* parent) : QAbstractListModel(parent) {
 }
 
+bool FindingModel::findsTheSame(const PlannedOrder& other) const {
+  return planned_ && planned_->plan() != nullptr && other.plan() != nullptr &&
+         planned_->plan()->findings == other.plan()->findings;
+}
+
 void FindingModel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
+  if (planned && findsTheSame(*planned)) {
+    planned_ = std::move(planned);
+    return;
+  }
   beginResetModel();
   planned_ = std::move(planned);
   endResetModel();

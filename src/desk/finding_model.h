@@ -20,7 +20,9 @@ class FindingModel : public QAbstractListModel {
   };
 
   explicit FindingModel(QObject* parent = nullptr);
+  // Resets the model, unless the same is found.
   void setPlanned(std::shared_ptr<const PlannedOrder> planned);
+  [[nodiscard]] bool findsTheSame(const PlannedOrder& other) const;
   [[nodiscard]] const Finding* finding(int row) const;  // null outside
 
   int rowCount(const QModelIndex& parent = {}) const override;

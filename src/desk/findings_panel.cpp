@@ -17,6 +17,7 @@ namespace creaseline::desk {
 namespace {
 
 constexpr int kPadding = 7;
+constexpr int kBatch = 60;
 
 class FindingDelegate : public QStyledItemDelegate {
  public:
@@ -96,13 +97,39 @@ class FindingDelegate : public QStyledItemDelegate {
   QListView* view_;
 };
 
+// Finds the heights of its rows a batch at a time, so that those of a long order do not hold up
+// what is typed meanwhile. A row that is to be seen is gone to once its place is known.
+class FindingsList : public QListView {
+ public:
+  explicit FindingsList(QWidget* parent) : QListView(parent) {
+    setLayoutMode(QListView::Batched);
+    setBatchSize(kBatch);
+  }
+
+  void scrollTo(const QModelIndex& index, ScrollHint hint) override {
+    sought_ = visualRect(index).isValid() ? QPersistentModelIndex() : QPersistentModelIndex(index);
+    QListView::scrollTo(index, hint);
+  }
+
+ protected:
+  void timerEvent(QTimerEvent* event) override {
+    QListView::timerEvent(event);
+    if (sought_.isValid()) {
+      scrollTo(sought_, EnsureVisible);
+    }
+  }
+
+ private:
+  QPersistentModelIndex sought_;
+};
+
 }  // namespace
 
 FindingsPanel::FindingsPanel(QWidget* parent) : QWidget(parent) {
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
-  list_ = new QListView(this);
+  list_ = new FindingsList(this);
   list_->setObjectName(QStringLiteral("findings"));
   list_->setAccessibleName(tr("Findings"));
   list_->setFrameShape(QFrame::NoFrame);
@@ -138,6 +165,10 @@ FindingsPanel::FindingsPanel(QWidget* parent) : QWidget(parent) {
 }
 
 void FindingsPanel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
+  if (planned && model_.findsTheSame(*planned)) {
+    model_.setPlanned(std::move(planned));
+    return;
+  }
   std::optional<Finding> chosen;
   if (const Finding* finding = model_.finding(list_->currentIndex().row())) {
     chosen = *finding;

@@ -20,6 +20,11 @@ constexpr int kPadding = 6;
 constexpr int kPlaceIndent = 14;
 constexpr int kLeastNameCharacters = 20;
 
+// A shape is as wide as a quantity of two figures.
+int cellWidth(const QFontMetrics& metrics) {
+  return metrics.horizontalAdvance(QStringLiteral("00")) + kPadding;
+}
+
 class OrderDelegate : public QStyledItemDelegate {
  public:
   using QStyledItemDelegate::QStyledItemDelegate;
@@ -40,9 +45,7 @@ class OrderDelegate : public QStyledItemDelegate {
   QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
     const QFontMetrics metrics(option.font);
     const int height = 2 * metrics.height() + kPadding + 4;
-    // A shape is as wide as a quantity of two figures.
-    const int width = index.column() == 0 ? 0 : metrics.horizontalAdvance(QStringLiteral("00"));
-    return {width + kPadding, height};
+    return {index.column() == 0 ? kPadding : cellWidth(metrics), height};
   }
 
   void paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -220,11 +223,12 @@ void OrderView::resizeEvent(QResizeEvent* event) {
   fitColumns();
 }
 
-// Sizes as wide as their content; the name gets the rest, down to a readable least.
+// Sizes as wide as heading and cells; the name gets the rest, down to a readable least. Cells are
+// alike, so that a long order is not asked about each.
 void OrderView::fitColumns() {
   int rest = viewport()->width();
   for (int column = 1; column < model_.columnCount(); ++column) {
-    resizeColumnToContents(column);
+    setColumnWidth(column, std::max(header()->sectionSizeHint(column), cellWidth(fontMetrics())));
     rest -= columnWidth(column);
   }
   const int least = fontMetrics().averageCharWidth() * kLeastNameCharacters;

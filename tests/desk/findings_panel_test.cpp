@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+#include "desk/findings_panel.h"
+
+#include <QSignalSpy>
+
+#include "desk_fixture.h"
+
+using namespace creaseline;
+using namespace creaseline::desk;
+
+namespace {
+
+// The demo's plan with `count` findings of its own, told apart by their texts.
+std::shared_ptr<const PlannedOrder> withFindings(int count) {
+  const PlannedOrder& demo = *plannedDemo();
+  auto plan = std::make_shared<Plan>(*demo.plan());
+  REQUIRE_FALSE(plan->findings.empty());
+  const Finding first = plan->findings.front();
+  plan->findings.assign(static_cast<std::size_t>(count), first);
+  for (std::size_t i = 0; i < plan->findings.size(); ++i) {
+    plan->findings[i].text = "finding " + std::to_string(i);
+    plan->findings[i].sizes = {SizeName(std::to_string(i))};
+  }
+  return std::make_shared<PlannedOrder>(std::make_shared<Order>(*demo.order()),
+                                        std::make_shared<Shop>(*demo.shop()), plan, sharedRules(),
+                                        demo.units());
+}
+
+struct Shown {
+  FindingsPanel panel;
+  QListView& list = *panel.findChild<QListView*>();
+  Shown() {
+    panel.resize(340, 300);
+    panel.show();
+  }
+  [[nodiscard]] bool inView(int row) const {
+    const QRect rect = list.visualRect(list.model()->index(row, 0));
+    return rect.isValid() && list.viewport()->rect().intersects(rect);
+  }
+};
+
+}  // namespace
+
+TEST_CASE("The chosen finding is in view again in a plan with other findings", "[desk][findings]") {
+  Shown shown;
+  shown.panel.setPlanned(withFindings(400));
+  const int row = GENERATE(0, 150, 399);
+  CAPTURE(row);
+  REQUIRE(waitFor([&] {
+    shown.list.setCurrentIndex(shown.list.model()->index(row, 0));
+    return shown.inView(row);
+  }));
+  shown.panel.setPlanned(withFindings(401));
+  CHECK(shown.list.currentIndex().row() == row);
+  CHECK(waitFor([&] { return shown.inView(row); }));
+}
+
+TEST_CASE("A plan that finds the same leaves the list as it is", "[desk][findings]") {
+  Shown shown;
+  shown.panel.setPlanned(withFindings(90));
+  REQUIRE(waitFor([&] {
+    shown.list.setCurrentIndex(shown.list.model()->index(80, 0));
+    return shown.inView(80);
+  }));
+  QSignalSpy resets(shown.list.model(), &QAbstractItemModel::modelReset);
+  shown.panel.setPlanned(withFindings(90));
+  CHECK(resets.isEmpty());
+  CHECK(shown.inView(80));
+  shown.panel.setPlanned(withFindings(91));
+  CHECK(resets.size() == 1);
+}
