@@ -13,6 +13,7 @@
 #include "creaseline/desk/desk_language.h"
 #include "creaseline/desk/desk_rules.h"
 #include "creaseline/desk/desk_window.h"
+#include "creaseline/desk/fonts_ahead.h"
 
 namespace {
 
@@ -36,8 +37,8 @@ int refuse(const creaseline::InputError& error) {
 }  // namespace
 
 int main(int count, char** words) {
+  creaseline::FontsAhead fonts;
   QApplication application(count, words);
-  creaseline::DeskWindow::readFontsAhead();
   QApplication::setApplicationName(QStringLiteral("creaseline"));
   QApplication::setApplicationDisplayName(QStringLiteral("Creaseline"));
   QApplication::setApplicationVersion(QStringLiteral(CREASELINE_VERSION));
@@ -62,6 +63,7 @@ int main(int count, char** words) {
     const auto rules = creaseline::DeskRules::read(
         resources, application,
         [](const creaseline::InputError& error) { QApplication::exit(refuse(error)); });
+    fonts.read();
     creaseline::DeskWindow window(rules, resources, settingsFile());
     for (const QString& file : parser.positionalArguments()) {
       window.openFile(pathOf(file));

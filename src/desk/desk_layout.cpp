@@ -16,6 +16,7 @@ using namespace desk;  // NOLINT(google-build-using-namespace): this file is the
 namespace {
 
 constexpr QSize kDeskSize{1440, 900};
+constexpr int kMomentMs = 30;  // long enough for the first painting
 
 }  // namespace
 
@@ -31,10 +32,19 @@ void DeskWindow::Parts::build() {
   layout->addWidget(pages_, 1);
   window_.setCentralWidget(central);
   window_.setAcceptDrops(true);
-  window_.setWindowIcon(deskIcon(QStringLiteral("desk")));
   buildStatusBar();
   restoreWindowPlace();
   pages_->addWidget(startPage_);  // last, because it measures texts: the fonts may be there by now
+}
+
+void DeskWindow::Parts::finishLater() {
+  if (!window_.windowIcon().isNull()) {
+    return;
+  }
+  QTimer::singleShot(kMomentMs, &window_, [this] {
+    window_.setWindowIcon(deskIcon(QStringLiteral("desk")));
+    rules_.begin();
+  });
 }
 
 void DeskWindow::Parts::needWorkspace() {

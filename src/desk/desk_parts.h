@@ -65,6 +65,8 @@ class DeskWindow::Parts {
   bool mayLeave() { return mayLeaveOrder() && mayLeaveShop(); }
   void keepWindowPlace();
   void refreshColours();
+  // To be called when the window is shown: what it does not need to be usable comes a moment later.
+  void finishLater();
 
  private:
   // Layout, in desk_layout.cpp.

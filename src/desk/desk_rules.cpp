@@ -7,17 +7,26 @@
 
 namespace creaseline {
 
-DeskRules::DeskRules(std::shared_ptr<const Rules> rules) {
-  std::promise<std::shared_ptr<const Rules>> there;
-  there.set_value(std::move(rules));
-  rules_ = there.get_future().share();
+DeskRules::DeskRules(std::shared_ptr<const Rules> rules)
+    : DeskRules(Load([rules = std::move(rules)] { return rules; })) {
 }
 
 DeskRules::DeskRules(Rules rules) : DeskRules(std::make_shared<const Rules>(std::move(rules))) {
 }
 
-DeskRules::DeskRules(std::shared_future<std::shared_ptr<const Rules>> rules)
-    : rules_(std::move(rules)) {
+DeskRules::DeskRules(Load load) : reading_(std::make_shared<Reading>()) {
+  reading_->load = std::move(load);
+}
+
+void DeskRules::begin() const {
+  std::call_once(reading_->begun, [this] {
+    reading_->rules = std::async(std::launch::async, std::move(reading_->load)).share();
+  });
+}
+
+std::shared_ptr<const Rules> DeskRules::get() const {
+  begin();
+  return reading_->rules.get();
 }
 
 DeskRules DeskRules::read(const std::filesystem::path& resources, QObject& context,
@@ -31,7 +40,7 @@ DeskRules DeskRules::read(const std::filesystem::path& resources, QObject& conte
       throw;
     }
   };
-  return DeskRules(std::async(std::launch::async, load).share());
+  return DeskRules(Load(load));
 }
 
 }  // namespace creaseline

@@ -2,12 +2,9 @@
 // The window's own events.
 #include "creaseline/desk/desk_window.h"
 
-#include <QApplication>
 #include <QCloseEvent>
 #include <QDragEnterEvent>
-#include <QFontMetricsF>
 #include <QMimeData>
-#include <QThreadPool>
 #include <QUrl>
 
 #include "desk/desk_parts.h"
@@ -18,12 +15,6 @@ namespace creaseline {
 DeskWindow::DeskWindow(const DeskRules& rules, const std::filesystem::path& resources,
                        const QString& settingsFile, QWidget* parent)
     : QMainWindow(parent), parts_(std::make_unique<Parts>(*this, rules, resources, settingsFile)) {
-}
-
-// Qt reads them once, behind a lock, when the first text is measured.
-void DeskWindow::readFontsAhead() {
-  QThreadPool::globalInstance()->start(
-      [font = QApplication::font()] { QFontMetricsF(font).horizontalAdvance(QLatin1Char('x')); });
 }
 
 // The views look at models that the parts own, so they go first.
@@ -68,6 +59,11 @@ void DeskWindow::dropEvent(QDropEvent* event) {
     }
   }
   event->acceptProposedAction();
+}
+
+void DeskWindow::showEvent(QShowEvent* event) {
+  QMainWindow::showEvent(event);
+  parts_->finishLater();
 }
 
 void DeskWindow::changeEvent(QEvent* event) {

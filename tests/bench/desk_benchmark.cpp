@@ -21,11 +21,13 @@
 #include <filesystem>
 #include <iostream>
 #include <numbers>
+#include <optional>
 
 #include "bench/timing.h"
 #include "creaseline/catalogue/load.h"
 #include "creaseline/catalogue/save.h"
 #include "creaseline/desk/desk_window.h"
+#include "creaseline/desk/fonts_ahead.h"
 #include "desk/table_canvas.h"
 #include "desk/text.h"
 
@@ -90,7 +92,7 @@ bool answers(QWidget& window, QWidget& pressed) {
   return button == nullptr || button->isDown();
 }
 
-int startAs(const QString& what, QApplication& application) {
+int startAs(const QString& what, QApplication& application, std::optional<FontsAhead>& fonts) {
   const QTemporaryDir folder;
   if (what == QStringLiteral("empty")) {
     QMainWindow window;
@@ -104,9 +106,10 @@ int startAs(const QString& what, QApplication& application) {
     std::_Exit(0);
   }
   // As the program does.
-  DeskWindow::readFontsAhead();
-  const auto window = desk(folder, DeskRules::read(source() / "resources", application,
-                                                   [](const InputError&) { std::_Exit(2); }));
+  const auto rules = DeskRules::read(source() / "resources", application,
+                                     [](const InputError&) { std::_Exit(2); });
+  fonts->read();
+  const auto window = desk(folder, rules);
   if (!answers(*window, *window->findChild<QPushButton*>(QStringLiteral("startDemo")))) {
     return 1;
   }
@@ -318,13 +321,18 @@ void measureWindow() {
 
 int main(int count, char** words) {
   const std::string what = count > 1 ? words[1] : "";
+  // An empty window has no use for fonts.
+  std::optional<FontsAhead> fonts;
+  if (what != "empty") {
+    fonts.emplace();
+  }
   QApplication application(count, words);
   if (what == "window") {
     measureWindow();
     return 0;
   }
   if (!what.empty()) {
-    return startAs(QString::fromStdString(what), application);
+    return startAs(QString::fromStdString(what), application, fonts);
   }
   measureStart();
   measureWindow();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-// The shipped rules, read while the window is being made: nothing needs them before an order.
+// The shipped rules, read beside the window: nothing needs them before an order.
 #pragma once
 
 #include <QObject>
@@ -7,6 +7,7 @@
 #include <functional>
 #include <future>
 #include <memory>
+#include <mutex>
 
 #include "creaseline/base/error.h"
 #include "creaseline/catalogue/rules.h"
@@ -18,18 +19,27 @@ class DeskRules {
   // There already.
   DeskRules(std::shared_ptr<const Rules> rules);  // NOLINT(google-explicit-constructor)
   DeskRules(Rules rules);                         // NOLINT(google-explicit-constructor)
-  // Begins to read them on a thread of their own. If they cannot be read, `failed` is called in the
-  // thread of `context`, which must outlive the reading.
+  // To be read on a thread of their own, when begin() or get() asks for it. If they cannot be read,
+  // `failed` is called in the thread of `context`, which must outlive the reading.
   static DeskRules read(const std::filesystem::path& resources, QObject& context,
                         const std::function<void(const InputError&)>& failed);
 
+  // Begins to read them, unless that has begun. From any thread.
+  void begin() const;
   // Waits until they are read. Throws InputError as loadRules() does. From any thread.
-  [[nodiscard]] std::shared_ptr<const Rules> get() const { return rules_.get(); }
+  [[nodiscard]] std::shared_ptr<const Rules> get() const;
 
  private:
-  explicit DeskRules(std::shared_future<std::shared_ptr<const Rules>> rules);
+  using Load = std::function<std::shared_ptr<const Rules>()>;
+  // One for all copies.
+  struct Reading {
+    std::once_flag begun;
+    Load load;
+    std::shared_future<std::shared_ptr<const Rules>> rules;
+  };
+  explicit DeskRules(Load load);
 
-  std::shared_future<std::shared_ptr<const Rules>> rules_;
+  std::shared_ptr<Reading> reading_;
 };
 
 }  // namespace creaseline

@@ -17,10 +17,6 @@ class DeskWindow : public QMainWindow {
   Q_OBJECT
 
  public:
-  // Begins to read the system's fonts on a thread of its own. Called right after the application
-  // is there, so that the window that is made next need not wait for all of that.
-  static void readFontsAhead();
-
   // `resources`: the folder of the shipped rules, from findResources(); the demo is looked for
   // beside it. `settingsFile`: an INI file for units, recent files and window geometry, created
   // when something is to be kept; a test gives one of its own.
@@ -41,6 +37,7 @@ class DeskWindow : public QMainWindow {
   void closeEvent(QCloseEvent* event) override;
   void dragEnterEvent(QDragEnterEvent* event) override;
   void dropEvent(QDropEvent* event) override;
+  void showEvent(QShowEvent* event) override;
   void changeEvent(QEvent* event) override;
 
  private:
