@@ -114,7 +114,8 @@ class FindingsList : public QListView {
  protected:
   void timerEvent(QTimerEvent* event) override {
     QListView::timerEvent(event);
-    if (sought_.isValid()) {
+    if (sought_.isValid() && visualRect(sought_).isValid()) {
+      updateGeometries();  // so that the bar reaches as far as the row
       scrollTo(sought_, EnsureVisible);
     }
   }

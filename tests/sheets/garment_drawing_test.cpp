@@ -172,5 +172,5 @@ TEST_CASE("what is finer than asked for is left out of the drawing, and nothing 
   CHECK(differing(whole, fine) <= 5);
   CHECK(differing(whole, coarse) > 500);  // so the comparison sees what is left out
   CHECK(fineSize < wholeSize);
-  CHECK(coarseSize < fineSize / 4);
+  CHECK(coarseSize < fineSize / 2);
 }
