@@ -33,6 +33,12 @@ Phrasebook::Phrasebook(Content content)
       locale_(std::locale::classic(), new Decimals(content_.decimalSeparator)) {
 }
 
+Phrasebook Phrasebook::withDecimalSeparator(char separator) const {
+  Content content = content_;
+  content.decimalSeparator = separator;
+  return Phrasebook(std::move(content));
+}
+
 std::string_view Phrasebook::phrase(std::string_view english) const {
   const auto known = content_.phrases.find(english);
   return known == content_.phrases.end() ? english : std::string_view(known->second);

@@ -32,6 +32,14 @@ Language spoken(std::optional<Language> chosen, const QStringList& systemLanguag
   return Language::English;
 }
 
+QLocale formatsOf(Language language, const QLocale& system) {
+  const auto speaks = language == Language::Spanish ? QLocale::Spanish : QLocale::English;
+  // A system without a language of its own writes as English does.
+  const bool same = system.language() == speaks ||
+                    (speaks == QLocale::English && system.language() == QLocale::C);
+  return same ? system : QLocale(speaks);
+}
+
 QString ownName(Language language) {
   switch (language) {
     case Language::English:
@@ -44,12 +52,13 @@ QString ownName(Language language) {
 
 }  // namespace desk
 
-DeskLanguage::DeskLanguage(const QString& settingsFile) : before_(spokenBook()) {
+DeskLanguage::DeskLanguage(const QString& settingsFile) : before_(spokenBook()), formatsBefore_() {
   using desk::Language;
   const Language language =
       desk::spoken(desk::Settings(settingsFile).language(), QLocale::system().uiLanguages());
   // Asked last: what a translation lacks is at least said in right English.
   install(std::make_unique<desk::EnglishPlurals>());
+  QLocale::setDefault(desk::formatsOf(language, QLocale::system()));
   code_ = std::string(nameOf(language));
   if (language == Language::English) {
     return;
@@ -69,6 +78,7 @@ DeskLanguage::DeskLanguage(const QString& settingsFile) : before_(spokenBook()) 
 
 // Each translator takes itself out of the application.
 DeskLanguage::~DeskLanguage() {
+  QLocale::setDefault(formatsBefore_);
   speakBy(before_);
 }
 
@@ -78,10 +88,14 @@ void DeskLanguage::readPhrases(const std::filesystem::path& resources) {
     return;
   }
   // Kept for good: a plan in the making may still speak by it when the window is gone.
-  static std::map<std::string, Phrasebook> books;
-  auto known = books.find(code_);
+  static std::map<std::pair<std::string, char>, Phrasebook> books;
+  const char separator = QLocale().decimalPoint().front().toLatin1();
+  auto known = books.find({code_, separator});
   if (known == books.end()) {
-    known = books.emplace(code_, loadPhrasebook(resources, code_)).first;
+    known = books
+                .emplace(std::pair(code_, separator),
+                         loadPhrasebook(resources, code_).withDecimalSeparator(separator))
+                .first;
   }
   speakBy(&known->second);
 }

@@ -2,6 +2,7 @@
 // The languages of the desk, and which of them it speaks.
 #pragma once
 
+#include <QLocale>
 #include <QStringList>
 #include <optional>
 #include <string_view>
@@ -18,6 +19,10 @@ enum class Language { English, Spanish };
 // `chosen` if there is one; else the first of the system's languages, best first as QLocale lists
 // them, that the desk speaks; else English.
 [[nodiscard]] Language spoken(std::optional<Language> chosen, const QStringList& systemLanguages);
+
+// How numbers and dates are written: as the system does if it speaks that language, else as the
+// language usually does.
+[[nodiscard]] QLocale formatsOf(Language language, const QLocale& system);
 
 // In the language itself, so that who reads only that one finds it in every language.
 [[nodiscard]] QString ownName(Language language);

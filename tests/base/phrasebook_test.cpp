@@ -62,6 +62,18 @@ TEST_CASE("decimals are written as the language writes them, in files with a poi
   CHECK(exactText(Angle::fromDegrees(1.5)) == "1.5 deg");
 }
 
+TEST_CASE("one language may be written with either separator", "[phrasebook]") {
+  const Phrasebook book = spanish();
+  const Phrasebook other = book.withDecimalSeparator('.');
+  CHECK(other.language() == "es");
+  const auto said = [](const Phrasebook& by) {
+    const Speaking speaking(by);
+    return worded("{:.1f} mm wide", 2.5);
+  };
+  CHECK(said(book) == "2,5 mm de ancho");
+  CHECK(said(other) == "2.5 mm de ancho");
+}
+
 TEST_CASE("the language is what it was when a book is put away", "[phrasebook]") {
   const Phrasebook book = spanish();
   {

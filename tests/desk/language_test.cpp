@@ -75,6 +75,34 @@ TEST_CASE("The language is the chosen one, else the system's first that is known
   CHECK(spoken(chosen, QString::fromLatin1(system).split(QLatin1Char(','))) == language);
 }
 
+TEST_CASE("Numbers are written as the language's speakers write them, where they live if known",
+          "[desk][translation]") {
+  // Unicode CLDR: a decimal comma in Spain, a point in Mexico and where English is
+  // usual, a comma in Germany.
+  const auto point = [](Language language, const char* system) {
+    return formatsOf(language, QLocale(QString::fromLatin1(system))).decimalPoint();
+  };
+  CHECK(point(Language::Spanish, "es_ES") == QStringLiteral(","));
+  CHECK(point(Language::Spanish, "es_MX") == QStringLiteral("."));
+  CHECK(point(Language::Spanish, "en_US") == QStringLiteral(","));
+  CHECK(point(Language::English, "de_DE") == QStringLiteral("."));
+  CHECK(formatsOf(Language::English, QLocale(QStringLiteral("en_GB"))) ==
+        QLocale(QStringLiteral("en_GB")));
+  CHECK(formatsOf(Language::English, QLocale::c()) == QLocale::c());
+}
+
+TEST_CASE("The desk, the core and Qt write decimals alike, and as before when it is gone",
+          "[desk][translation]") {
+  const QLocale before;
+  {
+    const DeskOnDemo desk(1, Language::Spanish);
+    CHECK(QLocale().language() == QLocale::Spanish);
+    CHECK(QLocale().decimalPoint() == QString(QLatin1Char(spokenDecimalSeparator())));
+  }
+  CHECK(QLocale() == before);
+  CHECK(spokenDecimalSeparator() == '.');
+}
+
 TEST_CASE("The window speaks Spanish where that is chosen, and English after it",
           "[desk][translation]") {
   {

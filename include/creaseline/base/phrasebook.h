@@ -32,6 +32,8 @@ class Phrasebook {
   [[nodiscard]] char decimalSeparator() const { return content_.decimalSeparator; }
   // Knows the decimal separator, for what a phrase asks by `{:.1Lf}`.
   [[nodiscard]] const std::locale& locale() const { return locale_; }
+  // The same language as some of its speakers write numbers: Mexico has the point, Spain the comma.
+  [[nodiscard]] Phrasebook withDecimalSeparator(char separator) const;
   // The phrase for an English one, or that itself if the book lacks it. As long-lived as the book
   // or the argument.
   [[nodiscard]] std::string_view phrase(std::string_view english) const;

@@ -2,6 +2,7 @@
 // The language in which the desk speaks: the one chosen in its settings, else the system's.
 #pragma once
 
+#include <QLocale>
 #include <QString>
 #include <QTranslator>
 #include <filesystem>
@@ -13,7 +14,8 @@
 
 namespace creaseline {
 
-// Texts are translated while it lives. The window has one of its own, so a main needs it only for
+// Texts are translated, and numbers and dates written as that language's speakers write them, while
+// it lives. The window has one of its own, so a main needs it only for
 // what is said before the window is there and without it. Files are written alike in every
 // language.
 class DeskLanguage {
@@ -34,6 +36,7 @@ class DeskLanguage {
 
   std::string code_;  // ISO 639-1
   const Phrasebook* before_;
+  QLocale formatsBefore_;
   std::vector<std::unique_ptr<QTranslator>> translators_;
 };
 
