@@ -46,7 +46,7 @@ PixelSize pixelSize(const std::filesystem::path& file, const PngAlpha& alpha, do
   }
   if (!alpha.pixelsPerMetreX || !alpha.pixelsPerMetreY) {
     refuse(file, worded("no resolution"),
-           worded("a resolution given as \"dpi\", or one kept in the picture"));
+           worded("its dots per inch, given with it or kept in the picture"));
   }
   const PixelSize size{kMmPerMetre / *alpha.pixelsPerMetreX, kMmPerMetre / *alpha.pixelsPerMetreY};
   checkResolution(file, Length::kMmPerInch / size.widthMm);

@@ -14,6 +14,7 @@
 #include "planning/fewest_sizes_of_lines.h"
 #include "planning/findings.h"
 #include "planning/order_index.h"
+#include "planning/overlapping_places.h"
 #include "planning/placement.h"
 #include "planning/questions.h"
 
@@ -233,6 +234,9 @@ Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
   for (Task& task : tasks) {
     std::move(task.plans.begin(), task.plans.end(), std::back_inserter(plan.placements));
     std::move(task.findings.begin(), task.findings.end(), std::back_inserter(plan.findings));
+  }
+  for (Finding& overlapping : overlappingPlaces(plan.placements, order, shop, rules)) {
+    plan.findings.push_back(std::move(overlapping));
   }
   preferCommonFrames(plan.placements, shop);
   sortFindings(plan.findings);

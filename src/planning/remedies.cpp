@@ -44,6 +44,7 @@ class Finder {
       case FindingCode::TooDense:
         offer(fewerStitches(problem_, workshop_));
         break;
+      case FindingCode::OverlapsOtherPlace:      // which of the two is meant, only a person knows
       case FindingCode::MonogramDrawnOtherwise:  // somebody has to ask the customer
       case FindingCode::LayerBehindPanel:        // it says itself what to do
         break;

@@ -43,7 +43,8 @@ enum class FindingCode {
   SewnInParts,             // in several hoopings, aligned on register marks
   LayerBehindPanel,        // something behind the cloth must not be sewn in
   MonogramDrawnOtherwise,  // the middle letter is drawn larger, or not, against what is said
-  FewerFramesWouldDo       // the order is planned in more frames than it needs
+  FewerFramesWouldDo,      // the order is planned in more frames than it needs
+  OverlapsOtherPlace       // two places of a line are sewn over each other
 };
 
 // A change to the order that can be tried by planning again.
@@ -175,7 +176,8 @@ struct EnumNames<FindingCode> {
       {FindingCode::SewnInParts, "sewn-in-parts"},
       {FindingCode::LayerBehindPanel, "layer-behind-panel"},
       {FindingCode::MonogramDrawnOtherwise, "monogram-drawn-otherwise"},
-      {FindingCode::FewerFramesWouldDo, "fewer-frames-would-do"}};
+      {FindingCode::FewerFramesWouldDo, "fewer-frames-would-do"},
+      {FindingCode::OverlapsOtherPlace, "overlaps-other-place"}};
 };
 
 }  // namespace creaseline
