@@ -11,6 +11,11 @@ QColor rgb(int value) {
   return QColor::fromRgb(static_cast<QRgb>(value));
 }
 
+QColor midway(const QColor& one, const QColor& other) {
+  return {(one.red() + other.red()) / 2, (one.green() + other.green()) / 2,
+          (one.blue() + other.blue()) / 2};
+}
+
 // Text and plate differ by far more than 4.5 : 1 in every palette (W3C WCAG 2.2, 1.4.3).
 DrawingPalette paperPalette() {
   DrawingPalette palette;
@@ -75,6 +80,8 @@ DrawingStyle screen(const DrawingPalette& palette, double unit, std::optional<QC
   style.textSize = 3.2;
   if (cloth) {
     style.palette.cloth = *cloth;
+    // Sleeves and hood are of the same cloth, and further from what is looked at.
+    style.palette.neighbour = midway(*cloth, palette.ground);
     // Lines on the garment must be seen on its own colour.
     const bool dark = cloth->lightnessF() < 0.45F;
     const DrawingPalette lines = dark ? darkPalette() : lightPalette();

@@ -389,9 +389,13 @@ void GarmentDrawing::paintFrame(QPainter& painter, const DrawingStyle& style) co
   painter.setPen(pen(style.palette.frame, style.lineWidth * unit * 0.7));
   painter.drawPolygon(framePolygon(frame_->body));
   if (style.showRoom && !plan_.frame->room.empty()) {
+    const QPolygonF room = mapped(plan_.frame->room.boundary(kCurveTolerance.mm()));
+    // On a light band it is seen over threads of any colour.
+    painter.setPen(pen(style.palette.plate, style.lineWidth * unit * 2.4));
+    painter.drawPolygon(room);
     painter.setPen(
-        dashed(style.palette.room, style.lineWidth * unit * 0.8, 0.6 * unit, 0.6 * unit));
-    painter.drawPolygon(mapped(plan_.frame->room.boundary(kCurveTolerance.mm())));
+        dashed(style.palette.room, style.lineWidth * unit * 1.2, 1.0 * unit, 0.6 * unit));
+    painter.drawPolygon(room);
   }
 }
 
