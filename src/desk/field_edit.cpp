@@ -30,7 +30,17 @@ FieldEdit::FieldEdit(const QString& name, const QString& words, Check check, QWi
   connect(edit_, &QLineEdit::editingFinished, this, &FieldEdit::commit);
 }
 
+void FieldEdit::keepWhileTyping() {
+  keeper_ = new TypingKeeper(*edit_, [this] { commit(); });
+  connect(edit_, &QLineEdit::textEdited, keeper_, &TypingKeeper::typed);
+}
+
 void FieldEdit::setText(const QString& text) {
+  // The blank before the next word is not taken from under the hand that types.
+  if (edit_->hasFocus() && edit_->text().trimmed() == text.trimmed()) {
+    shown_ = text;
+    return;
+  }
   const bool typing = edit_->hasFocus() && edit_->text() != shown_;
   shown_ = text;
   if (!typing && edit_->text() != text) {

@@ -8,6 +8,8 @@
 #include <functional>
 #include <optional>
 
+#include "desk/typing_keeper.h"
+
 namespace creaseline::desk {
 
 class FieldEdit : public QWidget {
@@ -20,6 +22,11 @@ class FieldEdit : public QWidget {
   // `name`: object name of the line edit; `words`: its name for screen readers.
   FieldEdit(const QString& name, const QString& words, Check check, QWidget* parent = nullptr);
 
+  // For words: what is typed is committed before the field is left, too.
+  void keepWhileTyping();
+  // One for all that is typed before the field is left; empty for what is committed only then.
+  [[nodiscard]] QString typingSession() const { return keeper_ ? keeper_->session() : QString(); }
+
   // Shows a value, unless a person is typing in the field just now.
   void setText(const QString& text);
   [[nodiscard]] QString text() const { return edit_->text(); }
@@ -27,7 +34,8 @@ class FieldEdit : public QWidget {
   [[nodiscard]] QString problem() const { return problem_->text(); }
 
  Q_SIGNALS:
-  // The field is left, or Enter pressed, with a text that will do and is not the one shown first.
+  // The field is left, or Enter pressed, or words are being typed, with a text that will do and is
+  // not the one shown first.
   void committed(const QString& text);
 
  protected:
@@ -41,6 +49,7 @@ class FieldEdit : public QWidget {
   Check check_;
   QLineEdit* edit_ = nullptr;
   QLabel* problem_ = nullptr;
+  TypingKeeper* keeper_ = nullptr;
   QString shown_;
 };
 

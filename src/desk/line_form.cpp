@@ -45,7 +45,9 @@ LineForm::LineForm(QWidget* parent) : QWidget(parent) {
   sizesLayout_->setSpacing(4);
   note_ = new NoteEdit(QStringLiteral("lineNote"), tr("Note of the line"), this);
   connect(note_, &NoteEdit::committed, this, [this](const QString& text) {
-    Q_EMIT edited(edits().lineNote(line_, toUtf8(text.trimmed())));
+    OrderEdit edit = edits().lineNote(line_, toUtf8(text.trimmed()));
+    edit.merging = note_->typingSession();
+    Q_EMIT edited(edit);
   });
   supplied_ = new QCheckBox(tr("Supplie&d by the customer"), this);
   supplied_->setObjectName(QStringLiteral("lineSupplied"));

@@ -16,10 +16,15 @@ constexpr int kLines = 3;
 }  // namespace
 
 NoteEdit::NoteEdit(const QString& name, const QString& words, QWidget* parent)
-    : QPlainTextEdit(parent) {
+    : QPlainTextEdit(parent), keeper_(new TypingKeeper(*this, [this] { commit(); })) {
   setObjectName(name);
   setAccessibleName(words);
   setTabChangesFocus(true);
+  connect(this, &QPlainTextEdit::textChanged, keeper_, [this] {
+    if (hasFocus() && toPlainText() != shown_) {
+      keeper_->typed();
+    }
+  });
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
 }
 
@@ -34,6 +39,9 @@ QSize NoteEdit::minimumSizeHint() const {
 void NoteEdit::setText(const QString& text) {
   const bool typing = hasFocus() && toPlainText() != shown_;
   shown_ = text;
+  if (hasFocus() && toPlainText().trimmed() == text.trimmed()) {
+    return;  // the line that was just begun is not taken back
+  }
   if (!typing && toPlainText() != text) {
     setPlainText(text);
   }
@@ -41,8 +49,14 @@ void NoteEdit::setText(const QString& text) {
 
 void NoteEdit::focusOutEvent(QFocusEvent* event) {
   QPlainTextEdit::focusOutEvent(event);
+  if (event->reason() != Qt::PopupFocusReason) {
+    commit();
+  }
+}
+
+void NoteEdit::commit() {
   const QString text = toPlainText();
-  if (event->reason() != Qt::PopupFocusReason && text != shown_ && checkNote(toUtf8(text))) {
+  if (text != shown_ && checkNote(toUtf8(text))) {
     shown_ = text;
     Q_EMIT committed(text);
   }

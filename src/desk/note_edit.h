@@ -4,6 +4,8 @@
 
 #include <QPlainTextEdit>
 
+#include "desk/typing_keeper.h"
+
 namespace creaseline::desk {
 
 class NoteEdit : public QPlainTextEdit {
@@ -12,6 +14,9 @@ class NoteEdit : public QPlainTextEdit {
  public:
   NoteEdit(const QString& name, const QString& words, QWidget* parent = nullptr);
 
+  // One for all that is typed before the note is left.
+  [[nodiscard]] QString typingSession() const { return keeper_->session(); }
+
   // Shows a note, unless a person is typing here just now.
   void setText(const QString& text);
 
@@ -19,7 +24,7 @@ class NoteEdit : public QPlainTextEdit {
   QSize minimumSizeHint() const override;
 
  Q_SIGNALS:
-  // The note is left with another text than was shown first.
+  // The note is left, or typed at for a while, with another text than was shown first.
   void committed(const QString& text);
 
  protected:
@@ -27,6 +32,9 @@ class NoteEdit : public QPlainTextEdit {
   void keyPressEvent(QKeyEvent* event) override;
 
  private:
+  void commit();
+
+  TypingKeeper* keeper_;
   QString shown_;
 };
 

@@ -22,6 +22,8 @@ OrderForm::OrderForm(QWidget* parent) : QWidget(parent) {
                  &OrderEdits::title);
   customer_ =
       field(QStringLiteral("orderCustomer"), tr("Customer"), label(true), &OrderEdits::customer);
+  title_->keepWhileTyping();
+  customer_->keepWhileTyping();
   due_ = field(
       QStringLiteral("orderDue"), tr("Due date, as in 2026-12-04"),
       [](const QString& text) { return problemOf(checkDue(toUtf8(text))); }, &OrderEdits::due);
@@ -34,7 +36,7 @@ OrderForm::OrderForm(QWidget* parent) : QWidget(parent) {
   });
   note_ = new NoteEdit(QStringLiteral("orderNote"), tr("Note of the order"), this);
   connect(note_, &NoteEdit::committed, this,
-          [this](const QString& text) { edit(&OrderEdits::note, text); });
+          [this](const QString& text) { edit(&OrderEdits::note, text, note_->typingSession()); });
 
   auto* form = new QFormLayout(this);
   form->setRowWrapPolicy(QFormLayout::WrapLongRows);
@@ -50,7 +52,7 @@ FieldEdit* OrderForm::field(const QString& name, const QString& words,
                             const FieldEdit::Check& check, Make make) {
   auto* made = new FieldEdit(name, words, check, this);
   connect(made, &FieldEdit::committed, this,
-          [this, make](const QString& text) { edit(make, text); });
+          [this, make, made](const QString& text) { edit(make, text, made->typingSession()); });
   return made;
 }
 
@@ -58,9 +60,11 @@ OrderEdits OrderForm::edits() const {
   return {*planned_->order(), planned_->rules(), planned_->units()};
 }
 
-void OrderForm::edit(Make make, const QString& text) {
+void OrderForm::edit(Make make, const QString& text, const QString& typing) {
   if (planned_ && planned_->order() != nullptr) {
-    Q_EMIT edited((edits().*make)(toUtf8(text.trimmed())));
+    OrderEdit edit = (edits().*make)(toUtf8(text.trimmed()));
+    edit.merging = typing;
+    Q_EMIT edited(edit);
   }
 }
 

@@ -29,7 +29,7 @@ class OrderForm : public QWidget {
   FieldEdit* field(const QString& name, const QString& words, const FieldEdit::Check& check,
                    Make make);
   [[nodiscard]] OrderEdits edits() const;
-  void edit(Make make, const QString& text);
+  void edit(Make make, const QString& text, const QString& typing);
 
   std::shared_ptr<const PlannedOrder> planned_;
   FieldEdit* number_ = nullptr;

@@ -91,7 +91,9 @@ void PlaceForm::makeFields() {
           [this](bool checked) { Q_EMIT edited(edits().split(line_, placement_, checked)); });
   note_ = new NoteEdit(QStringLiteral("placeNote"), tr("Note of the place"), this);
   connect(note_, &NoteEdit::committed, this, [this](const QString& text) {
-    Q_EMIT edited(edits().placeNote(line_, placement_, toUtf8(text.trimmed())));
+    OrderEdit edit = edits().placeNote(line_, placement_, toUtf8(text.trimmed()));
+    edit.merging = note_->typingSession();
+    Q_EMIT edited(edit);
   });
 }
 
