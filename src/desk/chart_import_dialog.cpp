@@ -13,6 +13,7 @@
 #include <utility>
 
 #include "desk/catalogue_words.h"
+#include "desk/form_parts.h"
 #include "desk/text.h"
 #include "desk/theme.h"
 
@@ -48,15 +49,6 @@ void fillUnits(QComboBox& choice, const QString& notSaid) {
 void chooseUnit(QComboBox& choice, std::optional<LengthUnit> unit) {
   choice.setCurrentIndex(choice.findData(unit ? static_cast<int>(*unit) : kUnitNotSaid));
 }
-
-// The wheel scrolls the table that the choice stands in, and never changes what is chosen.
-class StillChoice : public QComboBox {
- public:
-  using QComboBox::QComboBox;
-
- protected:
-  void wheelEvent(QWheelEvent* event) override { event->ignore(); }
-};
 
 std::optional<LengthUnit> unitOf(const QComboBox& choice) {
   const int what = choice.currentData().toInt();
@@ -121,7 +113,7 @@ void ChartImportDialog::build(const QString& source) {
 
 QLayout* ChartImportDialog::buildUnitOfAll() {
   auto* label = new QLabel(tr("&Unit where no column says one"), this);
-  unitOfAll_ = new QComboBox(this);
+  unitOfAll_ = new StillChoice(this);
   unitOfAll_->setObjectName(QStringLiteral("importUnitOfAll"));
   unitOfAll_->setAccessibleName(tr("Unit where no column says one"));
   fillUnits(*unitOfAll_, tr("not said"));

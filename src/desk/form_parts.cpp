@@ -1,14 +1,20 @@
 // SPDX-License-Identifier: MIT
 #include "desk/form_parts.h"
 
+#include <QWheelEvent>
+
 namespace creaseline::desk {
 
 QString withoutMnemonic(QString name) {
   return name.replace(QLatin1Char('&'), QStringLiteral("&&"));
 }
 
+void StillChoice::wheelEvent(QWheelEvent* event) {
+  event->ignore();
+}
+
 QComboBox* makeChoice(const char* name, const QString& words, QWidget* parent) {
-  auto* made = new QComboBox(parent);
+  auto* made = new StillChoice(parent);
   made->setObjectName(QString::fromLatin1(name));
   made->setAccessibleName(words);
   made->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);

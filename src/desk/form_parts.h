@@ -20,7 +20,16 @@ template <class Value>
 // A name as the text of a button or menu, where an ampersand would mark a shortcut.
 [[nodiscard]] QString withoutMnemonic(QString name);
 
-// A choice that never widens its form. `name`: object name; `words`: for screen readers.
+// The wheel scrolls the form or table that the choice stands in, and never changes what is chosen.
+class StillChoice : public QComboBox {
+ public:
+  using QComboBox::QComboBox;
+
+ protected:
+  void wheelEvent(QWheelEvent* event) override;
+};
+
+// A still choice that never widens its form. `name`: object name; `words`: for screen readers.
 [[nodiscard]] QComboBox* makeChoice(const char* name, const QString& words, QWidget* parent);
 
 }  // namespace creaseline::desk

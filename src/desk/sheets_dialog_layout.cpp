@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QScreen>
 
+#include "desk/form_parts.h"
 #include "desk/sheets_dialog.h"
 #include "desk/text.h"
 
@@ -89,7 +90,7 @@ QLayout* SheetsDialog::buildChoices() {
 QLayout* SheetsDialog::buildPaper() {
   auto* column = new QVBoxLayout;
   auto* label = new QLabel(tr("&Paper"), this);
-  paper_ = new QComboBox(this);
+  paper_ = new StillChoice(this);
   paper_->setObjectName(QStringLiteral("sheetsPaper"));
   paper_->setAccessibleName(tr("Paper"));
   for (const auto& entry : EnumNames<Paper>::names) {

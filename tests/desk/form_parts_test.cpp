@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+#include "desk/form_parts.h"
+
+#include <QWheelEvent>
+
+#include "desk_fixture.h"
+
+using namespace creaseline;
+using namespace creaseline::desk;
+
+namespace {
+
+void turnWheel(QWidget& over) {
+  const QPointF at = over.rect().center();
+  QWheelEvent down(at, over.mapToGlobal(at), {}, {0, -120}, Qt::NoButton, Qt::NoModifier,
+                   Qt::NoScrollPhase, false);
+  QApplication::sendEvent(&over, &down);
+}
+
+}  // namespace
+
+TEST_CASE("The wheel over a choice changes nothing, in any window", "[desk][forms]") {
+  DeskOnDemo desk(1);
+  desk.openDemo();
+  for (const char* opener : {"editShop", "editGarments", "editDesigns"}) {
+    desk.action(opener).trigger();
+  }
+  int seen = 0;
+  for (QWidget* top : QApplication::topLevelWidgets()) {
+    for (QComboBox* choice : top->findChildren<QComboBox*>()) {
+      CAPTURE(choice->objectName());
+      const int before = choice->currentIndex();
+      turnWheel(*choice);
+      CHECK(choice->currentIndex() == before);
+      seen += choice->count() > 1 ? 1 : 0;
+    }
+  }
+  CHECK(seen > 8);
+  CHECK_FALSE(desk.window->isWindowModified());
+}
