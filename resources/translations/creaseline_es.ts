@@ -108,11 +108,6 @@
         <translation>%1. Guarde el pedido con frecuencia.</translation>
     </message>
     <message>
-        <source>1</source>
-        <comment>number of a first order</comment>
-        <translation>1</translation>
-    </message>
-    <message>
         <source>Save the order</source>
         <translation>Guardar el pedido</translation>
     </message>
@@ -2150,6 +2145,10 @@
         <source>Try: %1</source>
         <translation>Probar: %1</translation>
     </message>
+    <message>
+        <source>Nothing is ordered yet: a line needs quantities and a place.</source>
+        <translation>Todavía no se pide nada: una línea necesita cantidades y un lugar.</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::FrameForm</name>
@@ -3204,11 +3203,6 @@
         <translation>línea %1, %2</translation>
     </message>
     <message>
-        <source>%1 of line %2</source>
-        <comment>place, line&apos;s id</comment>
-        <translation>%1 de la línea %2</translation>
-    </message>
-    <message>
         <source>No %1 on line %2</source>
         <comment>size, line&apos;s id</comment>
         <translation>Sin %1 en la línea %2</translation>
@@ -3356,6 +3350,11 @@
     <message>
         <source>%1 from the shop</source>
         <translation>%1: del taller</translation>
+    </message>
+    <message>
+        <source>%1 (line %2)</source>
+        <comment>place, line&apos;s id</comment>
+        <translation>%1 (línea %2)</translation>
     </message>
 </context>
 <context>

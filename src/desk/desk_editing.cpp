@@ -100,7 +100,7 @@ void DeskWindow::Parts::updateEditing() {
   actions_.byRule->setEnabled(
       place != nullptr &&
       (place->moveDown != Length() || place->moveRight != Length() || place->turn != Angle()));
-  actions_.save->setEnabled(document_.modified());
+  actions_.save->setEnabled(document_.modified() || fileGone());
   for (QAction* action : {actions_.saveAs, actions_.duplicateOrder, actions_.savePattern}) {
     action->setEnabled(make.has_value());
   }

@@ -45,8 +45,8 @@ void DeskWindow::Parts::startOrder() {
   }
   Order order;
   const auto open = document_.orderInHand();
-  order.id =
-      nextNumber(open ? open->id : toUtf8(tr("1", "number of a first order")), orderFolder());
+  // The first of all is the next one after none.
+  order.id = nextNumber(open ? open->id : "0", orderFolder());
   document_.startOrder(std::move(order));
   details_->setCurrentIndex(DetailsPanel::OrderTab);
 }
@@ -59,9 +59,13 @@ void DeskWindow::Parts::finishTyping() {
   }
 }
 
+bool DeskWindow::Parts::fileGone() const {
+  return !document_.orderFile().isEmpty() && !QFileInfo::exists(document_.orderFile());
+}
+
 bool DeskWindow::Parts::saveOrder(Wait wait) {
   finishTyping();
-  if (document_.original().file.empty()) {
+  if (document_.original().file.empty() || fileGone()) {
     return saveOrderAs(wait);
   }
   document_.startSaving();
@@ -107,6 +111,10 @@ void DeskWindow::Parts::told(Saveable what, SaveResult result) {
               .arg(QDir::toNativeSeparators(order ? document_.orderFile() : document_.shopFile())),
           5000);
       showTitle();
+      // The plan on screen was left when the file was gone; now there is one again.
+      if (document_.stale()) {
+        document_.reload();
+      }
       return;
     case SaveResult::ChangedOutside:
       messageBar_->say(

@@ -3,6 +3,7 @@
 #include <QMenuBar>
 #include <QScreen>
 #include <QStatusBar>
+#include <QStyle>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -16,7 +17,8 @@ using namespace desk;  // NOLINT(google-build-using-namespace): this file is the
 namespace {
 
 constexpr QSize kDeskSize{1440, 900};
-constexpr int kMomentMs = 30;  // long enough for the first painting
+constexpr int kLeastWordsCharacters = 30;  // across findings and reasons
+constexpr int kMomentMs = 30;              // long enough for the first painting
 
 }  // namespace
 
@@ -114,6 +116,8 @@ QWidget* DeskWindow::Parts::buildWorkspace() {
   right->addWidget(pane(tr("Reasons"), reasonsView_, right));
   right->addWidget(pane(tr("Findings"), findingsPanel_, right));
 
+  // Findings and reasons stay readable with large letters.
+  right->setMinimumWidth(kLeastWordsCharacters * right->fontMetrics().averageCharWidth());
   across->setStretchFactor(1, 1);
   across->setSizes({490, 600, 350});
   centre->setSizes({590, 190});
@@ -218,7 +222,9 @@ void DeskWindow::Parts::buildStatusBar() {
 }
 
 void DeskWindow::Parts::restoreWindowPlace() {
-  const QSize room = window_.screen()->availableSize();
+  // The bar with the window's name needs room as well.
+  const int bar = window_.style()->pixelMetric(QStyle::PM_TitleBarHeight);
+  const QSize room = window_.screen()->availableSize() - QSize(0, bar);
   window_.resize(kDeskSize.boundedTo(room));
   const QByteArray geometry = settings_.windowGeometry();
   if (!geometry.isEmpty()) {

@@ -288,8 +288,11 @@ void DeskWindow::Parts::showProblem() {
   add(tr("Place: %1"), toQString(details.where));
   add(tr("Found: %1"), toQString(details.found));
   add(tr("Expected: %1"), toQString(details.expected));
-  messageBar_->say(Severity::Stop, headline, lines.join(QLatin1Char('\n')),
-                   {{tr("&Try again"), [this] { document_.reload(); }}});
+  std::vector<MessageBar::Answer> ways{{tr("&Try again"), [this] { document_.reload(); }}};
+  if (fileGone()) {
+    ways.push_back({tr("Save &as…"), [this] { saveOrderAs(Wait::No); }});
+  }
+  messageBar_->say(Severity::Stop, headline, lines.join(QLatin1Char('\n')), std::move(ways));
 }
 
 void DeskWindow::Parts::showNotes() {

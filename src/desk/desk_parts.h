@@ -122,6 +122,7 @@ class DeskWindow::Parts {
   // False if the user thinks better of it, or it is known to have failed.
   bool saveOrder(Wait wait);
   bool saveOrderAs(Wait wait);
+  [[nodiscard]] bool fileGone() const;  // the order's; where to, has to be asked again
   bool begun(Wait wait);
   enum class Saveable { Order, Shop };
   void told(Saveable what, desk::SaveResult result);

@@ -179,6 +179,7 @@ void Document::take(const PlanOutcome& outcome) {
     Q_EMIT problemChanged();
   }
   if (!planFits) {
+    setStale(false);  // or the files would be read again, and again differ from what is in hand
     request(false, false);
     return;
   }

@@ -4,6 +4,7 @@
 
 #include <QPainter>
 #include <QPushButton>
+#include <QResizeEvent>
 #include <QScrollArea>
 #include <QStyledItemDelegate>
 #include <optional>
@@ -112,6 +113,14 @@ class FindingsList : public QListView {
   }
 
  protected:
+  // Heights follow from the width, which the list itself has no mind to see.
+  void resizeEvent(QResizeEvent* event) override {
+    QListView::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width()) {
+      scheduleDelayedItemsLayout();
+    }
+  }
+
   void timerEvent(QTimerEvent* event) override {
     QListView::timerEvent(event);
     if (sought_.isValid() && visualRect(sought_).isValid()) {
@@ -176,6 +185,7 @@ void FindingsPanel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
   }
   clearRemedies();
   const bool hasPlan = planned && planned->plan() != nullptr;
+  const int hoopings = hasPlan ? planned->plan()->counts.placements : 0;
   model_.setPlanned(std::move(planned));
   // The same finding stays chosen in a new plan, if it is still there.
   for (int row = 0; chosen && row < model_.rowCount(); ++row) {
@@ -187,8 +197,10 @@ void FindingsPanel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
     }
   }
   const bool none = model_.rowCount() == 0;
-  empty_->setText(hasPlan ? tr("Nothing to say: everything can be sewn as ordered.")
-                          : tr("No plan yet."));
+  empty_->setText(!hasPlan ? tr("No plan yet.")
+                  : hoopings == 0
+                      ? tr("Nothing is ordered yet: a line needs quantities and a place.")
+                      : tr("Nothing to say: everything can be sewn as ordered."));
   empty_->setVisible(none);
   list_->setVisible(!none);
 }

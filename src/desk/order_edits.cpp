@@ -85,7 +85,7 @@ QString OrderEdits::nameOf(const Spot& spot) const {
   const LocationId& id = line.placements.at(*spot.placement).location;
   const Location* location = rules_.location(id);
   const QString name = toQString(location == nullptr ? id.text() : location->name);
-  return tr("%1 of line %2", "place, line's id").arg(name.toLower(), toQString(line.id));
+  return tr("%1 (line %2)", "place, line's id").arg(name.toLower(), toQString(line.id));
 }
 
 // ---- Garments

@@ -231,7 +231,14 @@ void TableCanvas::typeDimension(Dimension dimension) {
       closeEditor();
     }
   });
-  const int width = std::max(static_cast<int>(plate->width()) + 20, 130);
+  // What is wrong with a length is said below it, and needs its room.
+  connect(&editor_->edit(), &QLineEdit::textEdited, editor_, [this] {
+    editor_->layout()->activate();
+    editor_->resize(editor_->width(), editor_->layout()->totalHeightForWidth(editor_->width()));
+    editor_->move(editor_->x(),
+                  std::clamp(editor_->y(), 4, std::max(4, height() - 4 - editor_->height())));
+  });
+  const int width = std::max(static_cast<int>(plate->width()) + 20, 180);
   const QSize size(width, editor_->sizeHint().height());
   QRect place(plate->center().toPoint() - QPoint(size.width() / 2, size.height() / 2), size);
   place.moveLeft(std::clamp(place.left(), 4, std::max(4, this->width() - size.width() - 4)));

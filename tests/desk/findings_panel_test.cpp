@@ -69,3 +69,24 @@ TEST_CASE("A plan that finds the same leaves the list as it is", "[desk][finding
   shown.panel.setPlanned(withFindings(91));
   CHECK(resets.size() == 1);
 }
+
+TEST_CASE("Findings stay clear of each other when their list becomes narrower",
+          "[desk][findings]") {
+  Shown shown;
+  shown.panel.setPlanned(plannedDemo());
+  const QAbstractItemModel& model = *shown.list.model();
+  REQUIRE(model.rowCount() > 1);
+  for (const int width : {340, 170, 260}) {
+    CAPTURE(width);
+    shown.panel.resize(width, 300);
+    CHECK(waitFor([&] {
+      for (int row = 0; row < model.rowCount(); ++row) {
+        const QModelIndex index = model.index(row, 0);
+        if (shown.list.visualRect(index).height() != shown.list.sizeHintForIndex(index).height()) {
+          return false;
+        }
+      }
+      return true;
+    }));
+  }
+}

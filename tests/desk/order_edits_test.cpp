@@ -105,7 +105,7 @@ class Hands {
 TEST_CASE("Steps are named by what they do, in the user's units", "[desk][edit]") {
   const OrderEdits edits = demoEdits();
   CHECK(edits.moveDown(0, 0, Length::fromInches(0.25)).name ==
-        QStringLiteral("Move centre chest of line 1 1/4 in down of the rule"));
+        QStringLiteral("Move centre chest (line 1) 1/4 in down of the rule"));
   CHECK(edits.moveDown(0, 0, Length::fromInches(-0.5))
             .name.endsWith(QStringLiteral("1/2 in up of the rule")));
   CHECK(edits.quantity(1, SizeName("YM"), 6).name == QStringLiteral("6 × YM on line 2"));
