@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "commands.h"
+#include "creaseline/catalogue/shop_check.h"
 #include "creaseline/planning/planner.h"
 #include "interruption.h"
 #include "language.h"
@@ -38,6 +39,11 @@ PlanningJob readJob(const Arguments& arguments, const std::filesystem::path& pro
   speakBy(nullptr);
   job.order = take(loadOrder(arguments.order, job.rules), job, arguments.quiet);
   job.shop = take(loadShop(arguments.shop, job.rules), job, arguments.quiet);
+  std::vector<LoadNote> idle = idleHouseRules(job.order, job.shop);
+  for (LoadNote& note : idle) {
+    note.file = arguments.shop.string();
+  }
+  writeNotes(idle, arguments.quiet);
   if (!arguments.prices) {
     job.shop.rates.reset();
   }

@@ -4,8 +4,11 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "base/worded.h"
 #include "catalogue/said_name.h"
+#include "catalogue/text_check.h"
 #include "creaseline/base/units.h"
 
 namespace creaseline {
@@ -98,6 +101,16 @@ void readTurnAndLimits(JsonObject& object, PlacementRule& rule) {
   }
   if (const auto height = object.find("most-height")) {
     rule.mostHeight = height->positiveLength();
+  }
+}
+
+// Reasons name rules by id: one of the shop must not be taken for the shipped one it wins over.
+void requireOwnId(const JsonCursor& at, const RuleId& id, const Rules& rules) {
+  const bool shipped = std::any_of(rules.placement.begin(), rules.placement.end(),
+                                   [&id](const PlacementRule& rule) { return rule.id == id; });
+  if (shipped) {
+    at.fail(worded("the id {} of a shipped rule", inQuotes(id.text())),
+            worded("an id of the shop's own, such as {}", inQuotes("shop-" + id.text())));
   }
 }
 
@@ -213,6 +226,9 @@ std::vector<PlacementRule> readPlacementRules(const JsonCursor& at, const Rules&
   for (const JsonCursor& item : at.items(house ? 0 : 1, kMostRules, toBeWorded("rules"))) {
     PlacementRule rule = readPlacementRule(item, rules, house);
     requireDistinct(ids, rule.id.text(), item, toBeWorded("rule id"));
+    if (house) {
+      requireOwnId(item, rule.id, rules);
+    }
     ids.push_back(rule.id.text());
     result.push_back(std::move(rule));
   }

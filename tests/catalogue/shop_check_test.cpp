@@ -66,4 +66,45 @@ TEST_CASE("lengths of rolls are read as they are sold", "[shop]") {
   CHECK(rollLengthText(Length::fromMm(25'000.0), LengthUnit::Inch) == "25 m");
 }
 
+TEST_CASE("a house rule may not bear the id of a shipped one", "[shop]") {
+  Shop shop = sample::shop({sample::frame("A", 100_mm, 80_mm)});
+  PlacementRule rule = sample::shippedRules().placement.front();
+  rule.house = true;
+  shop.houseRules = {rule};
+  CHECK_THAT(problem(shop), Contains("of a shipped rule") && Contains("shop-" + rule.id.text()));
+  shop.houseRules[0].id = RuleId("shop-" + rule.id.text());
+  CHECK(problem(shop).empty());
+}
+
+TEST_CASE("a house rule for a blank or size that the order lacks is remarked on", "[shop]") {
+  const Order order = sample::order(sample::blank("t-shirt"), sample::design("d", 80_mm, 60_mm),
+                                    "left-chest", {"M"});
+  Shop shop = sample::shop({sample::frame("A", 100_mm, 80_mm)});
+  PlacementRule rule;
+  rule.id = RuleId("ours");
+  rule.location = LocationId("left-chest");
+  const auto notes = [&](const PlacementRule& given) {
+    shop.houseRules = {given};
+    std::string all;
+    for (const LoadNote& note : idleHouseRules(order, shop)) {
+      all += note.where + ": " + note.text;
+    }
+    return all;
+  };
+  CHECK(notes(rule).empty());
+  PlacementRule other = rule;
+  other.blanks = {BlankId("no-such-blank")};
+  CHECK_THAT(notes(other), Contains("ours") && Contains("\"no-such-blank\""));
+  other.location = LocationId("nape");  // which this order does not sew
+  CHECK(notes(other).empty());
+  other = rule;
+  other.sizes = {SizeName("no size")};
+  CHECK_THAT(notes(other), Contains("\"no size\""));
+  other.sizes.emplace_back("M");
+  CHECK(notes(other).empty());
+  other.kinds = {KindId("polo")};
+  other.blanks = {BlankId("no-such-blank")};
+  CHECK(notes(other).empty());
+}
+
 }  // namespace creaseline

@@ -5,7 +5,10 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
+#include "creaseline/catalogue/load.h"
+#include "creaseline/catalogue/order.h"
 #include "creaseline/catalogue/rules.h"
 #include "creaseline/catalogue/shop.h"
 
@@ -14,5 +17,10 @@ namespace creaseline {
 // What would keep the shop from being read, as one sentence without a full stop; nothing if it
 // would do. The first that is wrong, where there are several.
 [[nodiscard]] std::optional<std::string> shopProblem(const Shop& shop, const Rules& rules);
+
+// The shop's rules for places that the order sews which name blanks that it lacks, or sizes that no
+// size chart of theirs has: they would never be used, most likely for a slip in the name. The notes
+// name the rule; their file is empty.
+[[nodiscard]] std::vector<LoadNote> idleHouseRules(const Order& order, const Shop& shop);
 
 }  // namespace creaseline
