@@ -191,9 +191,10 @@ TEST_CASE("placement rules are sound in themselves", "[rules]") {
           (rule.sideways == Sideways::FromCentreLine || rule.sideways == Sideways::FromSide));
     CHECK((location->viewerSide == Side::Centre || rule.sideways != Sideways::CentreLine ||
            isSleeve(location->panel) || isLeg(location->panel)));
-    if (rule.leastWidth && rule.mostWidth) {
-      CHECK(*rule.leastWidth < *rule.mostWidth);
-    }
+    REQUIRE(rule.leastWidth);  // every one says how large a design looks right there
+    REQUIRE(rule.mostWidth);
+    CHECK(*rule.leastWidth < *rule.mostWidth);
+    CHECK_FALSE(rule.basis.empty());
     for (const KindId& id : rule.kinds) {
       const GarmentKind* kind = shippedRules().kind(id);
       REQUIRE(kind != nullptr);
