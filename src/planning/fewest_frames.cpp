@@ -16,9 +16,14 @@ namespace {
 // Garments by frame.
 using Uses = std::map<FrameId, int>;
 
+// What stops is not sewn as planned, so no frame serves it, though one may be the nearest.
+bool isSewn(const PlacementPlan& placement) {
+  return placement.frame && !placement.stops();
+}
+
 void addUses(Uses& uses, const Plan& plan, const std::vector<std::size_t>& notOf = {}) {
   for (const PlacementPlan& placement : plan.placements) {
-    if (placement.frame && !std::binary_search(notOf.begin(), notOf.end(), placement.line)) {
+    if (isSewn(placement) && !std::binary_search(notOf.begin(), notOf.end(), placement.line)) {
       uses[placement.frame->frame] += placement.quantity;
     }
   }
@@ -172,6 +177,13 @@ class Fewer {
                      fewest->chosen.size())
             : worded("{}; {} would serve every placement as well, and no fewer than {} can",
                      planned, fewest->chosen.size(), fewest->atLeast);
+    const auto stopped = std::count_if(planned_.placements.begin(), planned_.placements.end(),
+                                       [](const PlacementPlan& plan) { return plan.stops(); });
+    if (stopped > 0) {
+      finding.text =
+          worded("{}; left out because of a stop: {}", finding.text,
+                 counted(static_cast<int>(stopped), toBeWorded("hooping"), toBeWorded("hoopings")));
+    }
     return finding;
   }
 
@@ -180,7 +192,7 @@ class Fewer {
   [[nodiscard]] std::optional<SetCover> cover(bool keepAhead) const {
     std::set<std::vector<std::size_t>> distinct;
     for (const PlacementPlan& placement : planned_.placements) {
-      if (!placement.frame) {
+      if (!isSewn(placement)) {
         continue;
       }
       std::vector<std::size_t> serving = framesServing(placement, index_);

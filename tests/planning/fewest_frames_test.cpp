@@ -76,6 +76,28 @@ TEST_CASE("an order in three frames that one serves says so and can be sewn in i
         }) == 2);
 }
 
+TEST_CASE("what stops as asked is served by no frame, and is left out aloud", "[fewest-frames]") {
+  Order order = threeLines();
+  OrderLine stopped = order.lines[0];
+  stopped.id = "stopped";
+  stopped.placements[0].moveDown = -(0.5_in);  // 2 1/2 in below the collar seam, of at least 3
+  order.lines.push_back(stopped);
+  const Shop shop = threeFrames();
+  const Plan made = plan(order, shop);
+  REQUIRE(made.placements.back().stops());
+  REQUIRE(made.placements.back().frame);
+  const Finding& finding = findingOf(made, FindingCode::FewerFramesWouldDo);
+  CHECK(finding.text.find("left out because of a stop: 1 hooping") != std::string::npos);
+  // Without it the same is said, but for that.
+  const Plan without = plan(threeLines(), shop);
+  CHECK(finding.text.starts_with(findingOf(without, FindingCode::FewerFramesWouldDo).text));
+  // What stops in a frame of its own alone makes no order of two frames.
+  Order two = order;
+  two.lines.erase(two.lines.begin() + 1, two.lines.begin() + 3);
+  two.lines[1].placements[0].design = DesignId("large");
+  CHECK_FALSE(hasFinding(plan(two, shop), FindingCode::FewerFramesWouldDo));
+}
+
 TEST_CASE("frames that none can replace are all kept", "[fewest-frames]") {
   Shop shop = threeFrames();
   shop.frames[2].panels = {PanelName::Back};
