@@ -6,6 +6,7 @@
 
 #include "base/worded.h"
 #include "creaseline/planning/wording.h"
+#include "planning/placement.h"
 #include "planning/remedies.h"
 
 namespace creaseline {
@@ -13,20 +14,42 @@ namespace {
 
 struct Gathered {
   Observation worst;
-  std::vector<std::size_t> sizes;  // indices into the sizes of the line
-  bool differs = false;            // amounts differ between sizes
+  const PlacementRule* rule = nullptr;  // that the sizes share; null where it does not matter
+  std::vector<std::size_t> sizes;       // indices into the sizes of the line
+  bool differs = false;                 // amounts differ between sizes
   std::size_t worstSize = 0;
 };
 
-std::vector<Gathered> gather(const std::vector<Observed>& sizes) {
+// What is judged by the place and mended by moving. Sizes that different rules place have limits
+// and moves of their own, and one that has no remedy would hide those of the rest.
+bool hangsOnRule(const Observation& observation) {
+  switch (observation.code) {
+    case FindingCode::FrameMeetsGarment:
+    case FindingCode::LittleRoom:
+    case FindingCode::BelowLeastDrop:
+    case FindingCode::BeyondMostDrop:
+    case FindingCode::OutsidePanel:
+    case FindingCode::MeetsKeepOut:
+    case FindingCode::NearSeam:
+    case FindingCode::BeyondUsualSize:
+      return observation.severity != Severity::Note;
+    default:
+      return false;
+  }
+}
+
+std::vector<Gathered> gather(const std::vector<Observed>& sizes, const Workshop& workshop) {
   std::vector<Gathered> all;
   for (std::size_t i = 0; i < sizes.size(); ++i) {
+    const PlacementRule* placed = findPlacementRule(sizes[i].request, workshop);
     for (const Observation& observation : sizes[i].observations) {
-      const auto known = std::find_if(all.begin(), all.end(), [&observation](const Gathered& g) {
-        return g.worst.code == observation.code && g.worst.subject == observation.subject;
+      const PlacementRule* rule = hangsOnRule(observation) ? placed : nullptr;
+      const auto known = std::find_if(all.begin(), all.end(), [&](const Gathered& g) {
+        return g.worst.code == observation.code && g.worst.subject == observation.subject &&
+               g.rule == rule;
       });
       if (known == all.end()) {
-        all.push_back({observation, {i}, false, i});
+        all.push_back({observation, rule, {i}, false, i});
         continue;
       }
       known->sizes.push_back(i);
@@ -65,6 +88,8 @@ Finding makeFinding(const Gathered& gathered, const std::vector<Observed>& sizes
   problem.requests.push_back(sizes[gathered.worstSize].request);
   for (const std::size_t index : gathered.sizes) {
     finding.sizes.push_back(sizes[index].request.size);
+    const std::vector<Observation>& observed = sizes[index].observations;
+    problem.before.insert(problem.before.end(), observed.begin(), observed.end());
     if (index != gathered.worstSize) {
       problem.requests.push_back(sizes[index].request);
     }
@@ -94,7 +119,7 @@ std::string findingPlace(const OrderLine& line, const Blank& blank, const Locati
 std::vector<Finding> gatherFindings(const std::vector<Observed>& sizes, const Workshop& workshop,
                                     bool checkRemedies) {
   std::vector<Finding> findings;
-  for (const Gathered& gathered : gather(sizes)) {
+  for (const Gathered& gathered : gather(sizes, workshop)) {
     findings.push_back(makeFinding(gathered, sizes, workshop, checkRemedies));
   }
   return findings;

@@ -64,6 +64,57 @@ Workshop workshopFor(const Change& change, const Workshop& workshop) {
   return workshop;
 }
 
+// As it was asked for, at least as bad.
+bool knownBefore(const Observation& observation, const Case& problem) {
+  return std::any_of(problem.before.begin(), problem.before.end(), [&](const Observation& before) {
+    return before.code == observation.code && before.subject == observation.subject &&
+           before.severity <= observation.severity &&
+           (observation.code != FindingCode::BeyondUsualSize ||
+            before.amount >= observation.amount);
+  });
+}
+
+// A design may be put elsewhere only where its size is usual, or no further from that than it was.
+bool keepsSizeUsual(const Change& change, const std::vector<Observation>& seen,
+                    const Case& problem) {
+  return !std::holds_alternative<LocationChange>(change) ||
+         std::none_of(seen.begin(), seen.end(), [&problem](const Observation& o) {
+           return o.code == FindingCode::BeyondUsualSize && !knownBefore(o, problem);
+         });
+}
+
+// What the change itself says already.
+bool saidBy(const Change& change, FindingCode code) {
+  return (code == FindingCode::SewnInParts && std::holds_alternative<SplitChange>(change)) ||
+         (code == FindingCode::FitsOnlyTurned && std::holds_alternative<FrameTurnChange>(change));
+}
+
+// Each once, with the worst of the sizes.
+std::vector<std::string> watchesBrought(const Change& change, const std::vector<Observation>& seen,
+                                        const Case& problem) {
+  std::vector<const Observation*> brought;
+  for (const Observation& watch : seen) {
+    if (watch.severity != Severity::Watch || saidBy(change, watch.code) ||
+        knownBefore(watch, problem)) {
+      continue;
+    }
+    const auto same =
+        std::find_if(brought.begin(), brought.end(), [&watch](const Observation* other) {
+          return other->code == watch.code && other->subject == watch.subject;
+        });
+    if (same == brought.end()) {
+      brought.push_back(&watch);
+    } else if (watch.amount > (*same)->amount) {
+      *same = &watch;
+    }
+  }
+  std::vector<std::string> texts;
+  for (const Observation* watch : brought) {
+    texts.push_back(watch->text);
+  }
+  return texts;
+}
+
 }  // namespace
 
 std::string nameOfFrame(const FrameChoice& choice, const Workshop& workshop) {
@@ -81,17 +132,28 @@ std::string resultText(const Answer& answer, const Workshop& workshop) {
                : worded("planned without a stop");
 }
 
+std::optional<std::vector<Observation>> RemedyTrial::solvedBy(const Edit& edit,
+                                                              const Workshop& workshop) const {
+  std::vector<Observation> all;
+  for (PlacementRequest request : problem_.requests) {
+    edit(request);
+    const Answer answer = answerInParts(request, workshop, effortFor(problem_.code));
+    const std::vector<Observation> seen = observe(request, answer, workshop);
+    if (!solved(problem_, seen)) {
+      return std::nullopt;
+    }
+    all.insert(all.end(), seen.begin(), seen.end());
+  }
+  return all;
+}
+
 bool RemedyTrial::works(const Edit& edit, const Workshop& workshop) const {
-  return std::all_of(
-      problem_.requests.begin(), problem_.requests.end(), [&](PlacementRequest request) {
-        edit(request);
-        const Answer answer = answerInParts(request, workshop, effortFor(problem_.code));
-        return solved(problem_, observe(request, answer, workshop));
-      });
+  return solvedBy(edit, workshop).has_value();
 }
 
 bool RemedyTrial::works(const Change& change) const {
-  return works(editOf(change), workshopFor(change, workshop_));
+  const auto seen = solvedBy(editOf(change), workshopFor(change, workshop_));
+  return seen && keepsSizeUsual(change, *seen, problem_);
 }
 
 std::optional<Remedy> RemedyTrial::remedy(Change change, std::string text) const {
@@ -102,13 +164,18 @@ std::optional<Remedy> RemedyTrial::remedy(Change change, std::string text) const
 
 std::optional<Remedy> RemedyTrial::remedy(Change change, std::string text, const Edit& edit,
                                           const Workshop& workshop) const {
-  if (!works(edit, workshop)) {
+  const auto seen = solvedBy(edit, workshop);
+  if (!seen || !keepsSizeUsual(change, *seen, problem_)) {
     return std::nullopt;
   }
   PlacementRequest worst = problem_.requests.front();
   edit(worst);
-  return Remedy{std::move(change), std::move(text),
-                resultText(answerInParts(worst, workshop, Effort::BestFrame), workshop),
+  std::string result = resultText(answerInParts(worst, workshop, Effort::BestFrame), workshop);
+  const std::vector<std::string> watches = watchesBrought(change, *seen, problem_);
+  if (!watches.empty()) {
+    result = worded("{}; to watch then: {}", result, fmt::format("{}", fmt::join(watches, "; ")));
+  }
+  return Remedy{std::move(change), std::move(text), std::move(result),
                 furthestMove(edit, workshop)};
 }
 

@@ -19,7 +19,8 @@ struct Case {
   FindingCode code{};
   std::string subject;
   std::vector<PlacementRequest> requests;
-  bool allSizes = true;  // of the line
+  bool allSizes = true;                  // of the line
+  std::vector<Observation> before = {};  // all that is observed of these sizes as asked
 };
 
 // Plans the requests of a case, changed, and sees whether what was observed is gone. Keeps pointers
@@ -31,11 +32,13 @@ class RemedyTrial {
   RemedyTrial(const Case& problem, const Workshop& workshop)
       : problem_(problem), workshop_(workshop) {}
 
-  // True if every size of the case is then without its observation and without any stop.
+  // True if every size of the case is then without its observation and without any stop; of another
+  // location, also that the design is of a usual size there.
   [[nodiscard]] bool works(const Change& change) const;
   [[nodiscard]] bool works(const Edit& edit, const Workshop& workshop) const;
 
-  // The remedy, if it works: with what the new plan says and how far it moves stitches.
+  // The remedy, if it works: with what the new plan says, every watch that it brings, and how far
+  // it moves stitches.
   [[nodiscard]] std::optional<Remedy> remedy(Change change, std::string text) const;
   [[nodiscard]] std::optional<Remedy> remedy(Change change, std::string text, const Edit& edit,
                                              const Workshop& workshop) const;
@@ -44,6 +47,9 @@ class RemedyTrial {
   [[nodiscard]] int workingPercent() const;
 
  private:
+  // All that is observed of the changed sizes; nothing if that does not solve the case.
+  [[nodiscard]] std::optional<std::vector<Observation>> solvedBy(const Edit& edit,
+                                                                 const Workshop& workshop) const;
   [[nodiscard]] std::optional<Length> furthestMove(const Edit& edit,
                                                    const Workshop& workshop) const;
 
