@@ -2149,6 +2149,11 @@
         <source>Nothing is ordered yet: a line needs quantities and a place.</source>
         <translation>Todavía no se pide nada: una línea necesita cantidades y un lugar.</translation>
     </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>reason: its source</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::FrameForm</name>

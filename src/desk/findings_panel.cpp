@@ -10,6 +10,7 @@
 #include <optional>
 #include <variant>
 
+#include "desk/reason_sections.h"
 #include "desk/text.h"
 #include "desk/theme.h"
 
@@ -226,7 +227,14 @@ void FindingsPanel::clearRemedies() {
 void FindingsPanel::showRemedies(int row) {
   clearRemedies();
   const Finding* finding = model_.finding(row);
-  if (finding == nullptr || finding->remedies.empty()) {
+  if (finding == nullptr) {
+    return;
+  }
+  if (finding->reason) {
+    remediesLayout_->addWidget(reasonLabel(*finding->reason));
+    remedies_->show();
+  }
+  if (finding->remedies.empty()) {
     return;
   }
   auto* heading = new QLabel(tr("What would help (each planned and checked):"), remedies_);
@@ -239,6 +247,17 @@ void FindingsPanel::showRemedies(int row) {
     remediesLayout_->addWidget(remedyRow(*finding, remedy));
   }
   remedies_->show();
+}
+
+// Which rule or figure sets the limit, and what would change it.
+QLabel* FindingsPanel::reasonLabel(const Reason& reason) {
+  const QString text = capitalised(toQString(reason.text));
+  const QString source = sourceOf(reason);
+  auto* label = new QLabel(
+      source.isEmpty() ? text : tr("%1: %2", "reason: its source").arg(text, source), remedies_);
+  label->setObjectName(QStringLiteral("findingReason"));
+  label->setWordWrap(true);
+  return label;
 }
 
 // A change of the order can be tried at once; what has to be bought or measured is only said.

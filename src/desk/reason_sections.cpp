@@ -43,6 +43,10 @@ class Sections {
     return result;
   }
 
+  static QString sourceOf(const Reason& reason) {
+    return withChanger(source(reason.rule, reason.basis), reason.changedBy);
+  }
+
  private:
   QString text(Length length) const { return toQString(formatLength(length, units_)); }
 
@@ -64,10 +68,8 @@ class Sections {
   }
   static void add(ReasonSection& section, const Reasons& reasons) {
     for (const Reason& reason : reasons) {
-      section.lines.push_back({capitalised(toQString(reason.text)),
-                               withChanger(source(reason.rule, reason.basis), reason.changedBy),
-                               reason.assumed,
-                               {}});
+      section.lines.push_back(
+          {capitalised(toQString(reason.text)), sourceOf(reason), reason.assumed, {}});
     }
   }
 
@@ -75,8 +77,9 @@ class Sections {
     ReasonSection section{tr("Needs attention"), {}, {}};
     for (const Finding& finding : planned_.plan()->findings) {
       if (concerns(finding, plan_) && finding.severity != Severity::Note) {
-        section.lines.push_back(
-            {capitalised(toQString(finding.text)), {}, false, finding.severity});
+        section.lines.push_back({capitalised(toQString(finding.text)),
+                                 finding.reason ? sourceOf(*finding.reason) : QString(),
+                                 finding.reason && finding.reason->assumed, finding.severity});
       }
     }
     return section;
@@ -278,6 +281,10 @@ class Sections {
 };
 
 }  // namespace
+
+QString sourceOf(const Reason& reason) {
+  return Sections::sourceOf(reason);
+}
 
 PlacementReasons reasonsFor(const PlannedOrder& planned, const PlacementPlan& plan) {
   return Sections(planned, plan).all();

@@ -31,6 +31,9 @@ struct PlacementReasons {
   std::vector<ReasonSection> sections;  // never one without answers and lines
 };
 
+// "rule seam-clearance: common practice · would change with: …"
+[[nodiscard]] QString sourceOf(const Reason& reason);
+
 // `plan` belongs to `planned`, which has order, shop and plan.
 [[nodiscard]] PlacementReasons reasonsFor(const PlannedOrder& planned, const PlacementPlan& plan);
 

@@ -80,6 +80,7 @@ Finding makeFinding(const Gathered& gathered, const std::vector<Observed>& sizes
   finding.placement = first.placementIndex;
   finding.text = gathered.worst.text;
   finding.numbers = gathered.worst.numbers;
+  finding.reason = gathered.worst.reason;
   Case problem{gathered.worst.severity,
                gathered.worst.code,
                gathered.worst.subject,

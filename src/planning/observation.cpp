@@ -8,6 +8,7 @@
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
 #include "planning/cloth.h"
+#include "planning/finding_reasons.h"
 #include "planning/frame_search.h"
 #include "planning/monogram.h"
 #include "planning/parts.h"
@@ -86,9 +87,12 @@ class Observer {
     if (!number.empty()) {
       numbers.push_back({std::string(number), amount});
     }
-    found_.push_back(
-        {severity, code, std::move(subject), std::move(sentence), amount, std::move(numbers)});
+    found_.push_back({severity, code, std::move(subject), std::move(sentence), amount,
+                      std::move(numbers), std::nullopt});
   }
+
+  // Where the limit of what was said last is from.
+  void because(std::optional<Reason> reason) { found_.back().reason = std::move(reason); }
 
   [[nodiscard]] std::string inPartsText(const std::string& hoopings, Length crossed,
                                         const std::string& joins) const {
@@ -125,11 +129,13 @@ class Observer {
           worded("{} is {} {}, {} less than the least {}", what, text(distance),
                  landmarkPhrase(rule_->from), text(rule_->least - distance), text(rule_->least)),
           toBeWorded("too near by"), rule_->least - distance);
+      because(ruleReason(*rule_, worded("the rule's least is {}", text(rule_->least))));
     } else if (distance > rule_->most) {
       say(Severity::Watch, FindingCode::BeyondMostDrop, {},
           worded("{} is {} {}, {} more than the usual most of {}", what, text(distance),
                  landmarkPhrase(rule_->from), text(distance - rule_->most), text(rule_->most)),
           toBeWorded("too far by"), distance - rule_->most);
+      because(ruleReason(*rule_, worded("the rule's most is {}", text(rule_->most))));
     }
   }
 
@@ -157,16 +163,21 @@ class Observer {
             worded("the design is not {}: it reaches {} beyond the edge", check.against,
                    text(-check.room)),
             toBeWorded("beyond by"), -check.room);
+        because(outlineReason(check.assumed, plan_));
       }
     } else if (!edge && check.room < Length()) {
       say(Severity::Stop, FindingCode::MeetsKeepOut, check.against,
           worded("the design lies on the {} by {}", check.against, text(-check.room)),
           toBeWorded("over by"), -check.room);
+      because(outlineReason(check.assumed, plan_));
     } else if (edge && inside && check.room < check.least) {
       say(Severity::Watch, FindingCode::NearSeam, check.against,
-          worded("the design is only {} from the {}; {} is wanted",
-                 text(std::max(check.room, Length())), check.against, text(check.least)),
+          check.room > Length()
+              ? worded("the design is only {} from the {}; {} is wanted",
+                       roomPhrase(check.room, units_), check.against, text(check.least))
+              : worded("the design reaches the {}; {} is wanted", check.against, text(check.least)),
           toBeWorded("short by"), check.least - check.room);
+      because(seamReason(check, workshop_));
     }
   }
 
@@ -177,6 +188,7 @@ class Observer {
                              std::string sentence) {
       say(Severity::Watch, FindingCode::BeyondUsualSize, std::move(subject), std::move(sentence),
           toBeWorded("over the usual by"), value - limit);
+      because(ruleReason(*rule_, worded("the usual most is {}", text(limit))));
     };
     if (rule_->mostWidth && width > *rule_->mostWidth) {
       over(width, *rule_->mostWidth, "wide",
@@ -193,6 +205,7 @@ class Observer {
           worded("the design is {} wide, {} less than usual here", text(width),
                  text(*rule_->leastWidth - width)),
           toBeWorded("under the usual by"), *rule_->leastWidth - width);
+      because(ruleReason(*rule_, worded("the usual least is {}", text(*rule_->leastWidth))));
     }
   }
 
@@ -260,6 +273,7 @@ class Observer {
           worded("no frame that holds the design can sit here; nearest is {}: {}",
                  nameOfFrame(meets->frame), meets->what),
           shortOrMeets(*meets), meets->missing);
+      because(outlineReason(!plan_.assumed.empty(), plan_));
       return;
     }
     const FrameRejection* small =
@@ -276,6 +290,7 @@ class Observer {
     say(Severity::Stop, FindingCode::TooLargeForEveryFrame, {},
         notSplit.empty() ? text : worded("{}; not in several hoopings either: {}", text, notSplit),
         toBeWorded("too large by"), small->missing);
+    because(windowReason(nameOfFrame(small->frame)));
   }
 
   void chosenFrame() {
@@ -290,30 +305,12 @@ class Observer {
     unusableSmallerFrame(choice);
   }
 
-  [[nodiscard]] std::string littleRoomText(const FrameChoice& choice,
-                                           const HoopingError& error) const {
-    const std::string frame = nameOfFrame(choice.frame);
-    const std::string room = roomPhrase(choice.slack.least(), units_);
-    const std::string turn = formatAngle(choice.slack.turn);
-    const std::string own = worded("{} sideways, {} along, {}", text(error.sideways),
-                                   text(error.along), formatAngle(error.turn));
-    return slackCovers(choice.slack, error)
-               ? worded(
-                     "{} leaves little room: to the nearest side {}, turned {}, but not both at "
-                     "once; the shop's hooping error is {}",
-                     frame, room, turn, own)
-               : worded(
-                     "{} leaves little room: to the nearest side {}, turned {}; the shop's "
-                     "hooping error is {}",
-                     frame, room, turn, own);
-  }
-
   void roomForError(const FrameChoice& choice) {
     const HoopingError& error = workshop_.figures.hoopingError;
     if (choice.bearsError) {
       return;
     }
-    const std::string text = littleRoomText(choice, error);
+    const std::string text = littleRoomText(choice, nameOfFrame(choice.frame), error, units_);
     const Length missing =
         std::max({error.sideways - std::min(choice.slack.left, choice.slack.right),
                   error.along - std::min(choice.slack.up, choice.slack.down), Length()});
@@ -322,7 +319,9 @@ class Observer {
         hopeless ? worded("{}: too little even for {:.0f} % of it", text,
                           workshop_.figures.stopShare * 100.0)
                  : text,
-        toBeWorded("short by"), missing);
+        // Each error alone may be made good and only all together not: nothing is short then.
+        missing > Length() ? toBeWorded("short by") : std::string_view(), missing);
+    because(errorReason(error));
   }
 
   // A smaller frame would hold the design but cannot sit here: worth knowing before somebody
@@ -339,6 +338,7 @@ class Observer {
           worded("{} would hold the design, but {}; {} is used", nameOfFrame(meets->frame),
                  meets->what, chosen->name),
           shortOrMeets(*meets), meets->missing);
+      because(outlineReason(!plan_.assumed.empty(), plan_));
     }
   }
 
@@ -351,6 +351,7 @@ class Observer {
               ? worded("not in stock: {}, in pieces of {}", backingPhrase(backing, units_),
                        sizePhrase(backing.cutWidth, backing.cutHeight, units_))
               : worded("not in stock: {}", backingPhrase(backing, units_)));
+      because(backingReason(plan_, workshop_, &BackingRule::kind));
     }
     const bool listed = !workshop_.needles.empty();
     const bool needle = std::any_of(
@@ -360,10 +361,12 @@ class Observer {
     if (listed && !needle) {
       say(Severity::Watch, FindingCode::NeedleNotInStock, needlePhrase(backing),
           worded("not in stock: needle {}", needlePhrase(backing)));
+      because(backingReason(plan_, workshop_, &BackingRule::needleSize));
     }
     if (backing.topping && !workshop_.toppingFilm) {
       say(Severity::Watch, FindingCode::ToppingNotInStock, {},
           worded("not in stock: topping film"));
+      because(backingReason(plan_, workshop_, &BackingRule::topping));
     }
   }
 
@@ -373,6 +376,7 @@ class Observer {
       say(Severity::Watch, FindingCode::TooDense, {},
           worded("{:.2f} stitches per mm², this cloth bears {:.2f}: it may pucker or be cut",
                  density, *plan_.backing.mostDensity));
+      because(backingReason(plan_, workshop_, &BackingRule::mostDensity));
     }
   }
 
@@ -393,6 +397,7 @@ class Observer {
     }
     say(assumptionMatters() ? Severity::Watch : Severity::Note, FindingCode::MeasureAssumed, list,
         worded("the size chart lacks {}; assumed by proportion: measure before hooping", list));
+    because(assumedReason(plan_));
   }
 
   const PlacementRequest& request_;

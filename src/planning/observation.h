@@ -3,6 +3,7 @@
 // sought.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -19,6 +20,7 @@ struct Observation {
   std::string text;
   Length amount;  // the larger, the worse
   std::vector<Number> numbers;
+  std::optional<Reason> reason;  // of the limit that is not kept
 };
 
 // In a fixed order: placement, cloth, size, frame, backing, measures. Of a design that is sewn in

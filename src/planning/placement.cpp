@@ -90,11 +90,6 @@ bool hasMark(const PlacementRule& rule, const GarmentShape& garment, const Works
                      [&garment](Measure measure) { return garment.measures.count(measure) != 0; });
 }
 
-// What would win over the rule.
-std::string ruleChanger(const PlacementRule& rule) {
-  return rule.house ? worded("another house rule") : worded("a house rule of the shop");
-}
-
 // Whether the rule is meant for this garment, whatever marks it has.
 bool isMeantFor(const PlacementRule& rule, const PlacementRequest& request) {
   return rule.location == request.placement.location && matches(rule.kinds, request.blank->kind) &&
@@ -340,6 +335,10 @@ void giveTurnReasons(Placed& placed, const PlacementRule& rule, const OrderPlace
 }
 
 }  // namespace
+
+std::string ruleChanger(const PlacementRule& rule) {
+  return rule.house ? worded("another house rule") : worded("a house rule of the shop");
+}
 
 double landmarkDirection(Landmark from) {
   return leadsTowardsDatum(from) ? -1.0 : 1.0;

@@ -11,6 +11,9 @@ namespace creaseline {
 // rule that measures from a mark that the garment lacks does not match.
 const PlacementRule* findPlacementRule(const PlacementRequest& request, const Workshop& workshop);
 
+// What would win over the rule: "a house rule of the shop".
+std::string ruleChanger(const PlacementRule& rule);
+
 // Tells in the reasons which rules `rule` won over, and which of the shop's own were passed over
 // for want of their mark: what would apply if it were not there.
 void addBeatenRules(Placed& placed, const PlacementRule& rule, const PlacementRequest& request,

@@ -118,17 +118,19 @@ Box readBox(const JsonCursor& at) {
   return box;
 }
 
+Reason readReason(const JsonCursor& at) {
+  JsonObject object = at.object();
+  Reason reason{object.at("text").anyText(), readIdOrEmpty<RuleId>(object.at("rule")),
+                object.at("basis").anyText(), object.at("assumed").boolean()};
+  if (const JsonCursor measure = object.at("measure"); !measure.isNull()) {
+    reason.measure = measure.enumerator<Measure>();
+  }
+  reason.changedBy = object.at("changed-by").anyText();
+  return reason;
+}
+
 Reasons readReasons(const JsonCursor& at) {
-  return readList(at, "reasons", [](const JsonCursor& item) {
-    JsonObject object = item.object();
-    Reason reason{object.at("text").anyText(), readIdOrEmpty<RuleId>(object.at("rule")),
-                  object.at("basis").anyText(), object.at("assumed").boolean()};
-    if (const JsonCursor measure = object.at("measure"); !measure.isNull()) {
-      reason.measure = measure.enumerator<Measure>();
-    }
-    reason.changedBy = object.at("changed-by").anyText();
-    return reason;
-  });
+  return readList(at, "reasons", readReason);
 }
 
 FrameChoice readFrameChoice(const JsonCursor& at, const PlanSource& source, const Held& held) {

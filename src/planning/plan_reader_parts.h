@@ -38,6 +38,7 @@ template <class Id>
 [[nodiscard]] double readMillimetres(const JsonCursor& at);
 [[nodiscard]] Point readPoint(const JsonCursor& at);
 [[nodiscard]] Box readBox(const JsonCursor& at);
+[[nodiscard]] Reason readReason(const JsonCursor& at);
 [[nodiscard]] Reasons readReasons(const JsonCursor& at);
 // A frame that holds the outline about that centre, with the slack that it gives.
 struct Held {

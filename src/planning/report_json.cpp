@@ -270,6 +270,16 @@ struct ChangeJson {
   }
 };
 
+Json reasonJson(const Reason& reason) {
+  Json json = {{"text", reason.text},
+               {"rule", reason.rule.text()},
+               {"basis", reason.basis},
+               {"assumed", reason.assumed}};
+  json["measure"] = reason.measure ? Json(name(*reason.measure)) : Json();
+  json["changed-by"] = reason.changedBy;
+  return json;
+}
+
 Json findingJson(const Finding& finding, const Order& order) {
   Json numbers = Json::array();
   for (const Number& number : finding.numbers) {
@@ -292,6 +302,7 @@ Json findingJson(const Finding& finding, const Order& order) {
           {"place", finding.place},
           {"text", finding.text},
           {"numbers", std::move(numbers)},
+          {"reason", finding.reason ? reasonJson(*finding.reason) : Json()},
           {"remedies", std::move(remedies)}};
 }
 
@@ -300,13 +311,7 @@ Json findingJson(const Finding& finding, const Order& order) {
 Json reasonsJson(const Reasons& reasons) {
   Json list = Json::array();
   for (const Reason& reason : reasons) {
-    Json json = {{"text", reason.text},
-                 {"rule", reason.rule.text()},
-                 {"basis", reason.basis},
-                 {"assumed", reason.assumed}};
-    json["measure"] = reason.measure ? Json(name(*reason.measure)) : Json();
-    json["changed-by"] = reason.changedBy;
-    list.push_back(std::move(json));
+    list.push_back(reasonJson(reason));
   }
   return list;
 }

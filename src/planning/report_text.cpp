@@ -112,6 +112,9 @@ class TextReport {
     if (!numbers.empty()) {
       out_.paragraph(5, "", numbers);
     }
+    if (finding.reason) {
+      out_.paragraph(5, worded("Why:") + " ", reasonText(*finding.reason));
+    }
     for (const Remedy& remedy : finding.remedies) {
       out_.paragraph(
           5, worded("Remedy:") + " ",
@@ -358,7 +361,12 @@ class TextReport {
     }
   }
 
-  static std::string reasonText(const Reason& reason, const std::string& source) {
+  // With rule, basis and what would change it.
+  static std::string reasonText(const Reason& reason) {
+    std::string source = reason.rule.text();
+    if (!reason.basis.empty()) {
+      source += (source.empty() ? "" : "; ") + reason.basis;
+    }
     std::string text = source.empty() ? reason.text : fmt::format("{} [{}]", reason.text, source);
     text = reason.assumed ? worded("{} (assumed)", text) : text;
     return reason.changedBy.empty() ? text
@@ -367,12 +375,7 @@ class TextReport {
 
   void listReasons(std::string_view what, const Reasons& reasons) {
     for (const Reason& reason : reasons) {
-      std::string source = reason.rule.text();
-      if (!reason.basis.empty()) {
-        source += (source.empty() ? "" : "; ") + reason.basis;
-      }
-      out_.labelled(2, &reason == reasons.data() ? inLanguage(what) : "",
-                    reasonText(reason, source), "- ");
+      out_.labelled(2, &reason == reasons.data() ? inLanguage(what) : "", reasonText(reason), "- ");
     }
   }
 

@@ -11,6 +11,7 @@
 #include "creaseline/base/length.h"
 #include "creaseline/base/named_enum.h"
 #include "creaseline/catalogue/identifiers.h"
+#include "creaseline/planning/reason.h"
 
 namespace creaseline {
 
@@ -142,6 +143,9 @@ struct Finding {
   std::string place;  // "line 3, pullover hoodie, centre chest, sizes YS YM"
   std::string text;   // one sentence
   std::vector<Number> numbers;
+  // Where the limit is from that is not kept: rule, basis, measure, what would change it. Nothing
+  // where no single limit is behind the finding.
+  std::optional<Reason> reason;
   std::vector<Remedy> remedies;  // the one that changes least first
   bool operator==(const Finding&) const = default;
 };

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: MIT
+// Where the limits are from that findings are about: rule, basis, measure, what would change them.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "creaseline/catalogue/rules.h"
+#include "creaseline/planning/plan.h"
+#include "planning/workshop.h"
+
+namespace creaseline {
+
+// Of a placement rule; `limit` says which of its limits it is, and how much.
+Reason ruleReason(const PlacementRule& rule, std::string limit);
+
+// Of how near a seam a design may come, and of the measures that draw that seam.
+Reason seamReason(const ClothCheck& check, const Workshop& workshop);
+
+// Of where edges and keep-outs of the panel lie.
+Reason outlineReason(bool assumed, const PlacementPlan& plan);
+
+// Of what a frame holds.
+Reason windowReason(const std::string& frame);
+
+Reason errorReason(const HoopingError& error);
+
+// Of the measures that the chart lacks. Precondition: there are some.
+Reason assumedReason(const PlacementPlan& plan);
+
+// Of the backing rule that fired last and named this part of the answer; nothing if none did.
+template <class Value>
+std::optional<Reason> backingReason(const PlacementPlan& plan, const Workshop& workshop,
+                                    std::optional<Value> BackingRule::*part) {
+  std::optional<Reason> last;
+  for (const Reason& fired : plan.backing.fired) {
+    for (const BackingRule& rule : workshop.rules->backing) {
+      if (rule.id == fired.rule && (rule.*part).has_value()) {
+        last = fired;
+      }
+    }
+  }
+  return last;
+}
+
+// "long frame leaves little room: to the nearest side 1 mm, turned 0.5°; the shop's hooping error
+// is 3 mm sideways, 3 mm along, 1°"
+std::string littleRoomText(const FrameChoice& choice, const std::string& frame,
+                           const HoopingError& error, const UnitChoice& units);
+
+}  // namespace creaseline
