@@ -70,7 +70,7 @@ def corruptions(document):
         yield f"a text for {key}", changed(lambda d: d.update({key: "none"}))
         yield f"a number in {key}", changed(lambda d: d[key].append(7))
         for member in document[key][0]:
-            if document["format"] == "creaseline-plan" and member == "frame":
+            if document["format"] == "creaseline-plan" and member in ("frame", "reason"):
                 continue  # null is a value that a plan may have there
             yield f"null for {key}/0/{member}", changed(
                 lambda d, member=member: d[key][0].update({member: None})
