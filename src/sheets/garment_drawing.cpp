@@ -79,8 +79,7 @@ QColor mixed(const QColor& a, const QColor& b, double shareOfB) {
   return QColor(mix(a.red(), b.red()), mix(a.green(), b.green()), mix(a.blue(), b.blue()));
 }
 
-// Without the points that are no further than `finest` from the last one kept: nothing that is left
-// out lies further than that from what is drawn.
+// Without the points that are no further than `finest` from the last one kept.
 Ring thinned(const Ring& ring, double finest) {
   if (finest <= 0.0 || ring.empty()) {
     return ring;
@@ -390,7 +389,7 @@ void GarmentDrawing::paintFrame(QPainter& painter, const DrawingStyle& style) co
   painter.drawPolygon(framePolygon(frame_->body));
   if (style.showRoom && !plan_.frame->room.empty()) {
     const QPolygonF room = mapped(plan_.frame->room.boundary(kCurveTolerance.mm()));
-    // On a light band it is seen over threads of any colour.
+    // On a band, to be seen over threads of any colour.
     painter.setPen(pen(style.palette.plate, style.lineWidth * unit * 2.4));
     painter.drawPolygon(room);
     painter.setPen(
