@@ -129,9 +129,8 @@ Finding readFinding(const JsonCursor& at, const PlanSource& source) {
   finding.place = object.at("place").anyText();
   finding.text = object.at("text").anyText();
   finding.numbers = readNumbers(object.at("numbers"));
-  // Plans of earlier versions of the program do not have it.
-  if (const auto reason = object.find("reason"); reason && !reason->isNull()) {
-    finding.reason = readReason(*reason);
+  if (const JsonCursor reason = object.at("reason"); !reason.isNull()) {
+    finding.reason = readReason(reason);
   }
   finding.remedies = readRemedies(object.at("remedies"), place);
   return finding;
