@@ -37,7 +37,7 @@ void FieldEdit::keepWhileTyping() {
 
 void FieldEdit::setText(const QString& text) {
   // The blank before the next word is not taken from under the hand that types.
-  if (edit_->hasFocus() && edit_->text().trimmed() == text.trimmed()) {
+  if (keeper_ != nullptr && edit_->hasFocus() && edit_->text().trimmed() == text.trimmed()) {
     shown_ = text;
     return;
   }

@@ -260,6 +260,12 @@ QLabel* FindingsPanel::reasonLabel(const Reason& reason) {
   return label;
 }
 
+// What a narrow column can show of a remedy; the rest is told when the pointer rests on it.
+QString FindingsPanel::shortened(const QString& words) {
+  constexpr qsizetype kMost = 116;
+  return words.size() <= kMost ? words : words.left(words.lastIndexOf(u' ', kMost - 1)) + u'…';
+}
+
 // A change of the order can be tried at once; what has to be bought or measured is only said.
 QWidget* FindingsPanel::remedyRow(const Finding& finding, const Remedy& remedy) {
   auto* row = new QWidget(remedies_);
@@ -267,8 +273,12 @@ QWidget* FindingsPanel::remedyRow(const Finding& finding, const Remedy& remedy) 
   layout->setContentsMargins(0, 2, 0, 2);
   const QString text = capitalised(toQString(remedy.text));
   const QString result = toQString(remedy.result);
-  auto* label =
-      new QLabel(result.isEmpty() ? text : tr("%1: %2", "remedy: result").arg(text, result), row);
+  const QString whole = result.isEmpty() ? text : tr("%1: %2", "remedy: result").arg(text, result);
+  auto* label = new QLabel(shortened(whole), row);
+  if (label->text() != whole) {
+    label->setToolTip(whole);
+    label->setAccessibleDescription(whole);
+  }
   label->setWordWrap(true);
   layout->addWidget(label, 1);
   const bool changesOrder = !std::holds_alternative<ShopChange>(remedy.change) &&

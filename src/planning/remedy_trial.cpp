@@ -171,7 +171,11 @@ std::optional<Remedy> RemedyTrial::remedy(Change change, std::string text, const
   PlacementRequest worst = problem_.requests.front();
   edit(worst);
   std::string result = resultText(answerInParts(worst, workshop, Effort::BestFrame), workshop);
-  const std::vector<std::string> watches = watchesBrought(change, *seen, problem_);
+  std::vector<std::string> watches = watchesBrought(change, *seen, problem_);
+  // What each is about; its numbers are told by the plan that the change leads to.
+  for (std::string& watch : watches) {
+    watch = watch.substr(0, watch.find_first_of(":;"));
+  }
   if (!watches.empty()) {
     result = worded("{}; to watch then: {}", result, fmt::format("{}", fmt::join(watches, "; ")));
   }
