@@ -46,11 +46,6 @@ std::string quotedList(const std::vector<Id>& ids) {
   return list;
 }
 
-bool chartHas(const Blank& blank, const SizeName& size) {
-  return std::any_of(blank.chart.sizes.begin(), blank.chart.sizes.end(),
-                     [&size](const ChartSize& entry) { return entry.name == size; });
-}
-
 }  // namespace
 
 std::vector<LoadNote> idleHouseRules(const Order& order, const Shop& shop) {
@@ -74,7 +69,7 @@ std::vector<LoadNote> idleHouseRules(const Order& order, const Shop& shop) {
     const bool some =
         rule.sizes.empty() || std::any_of(rule.sizes.begin(), rule.sizes.end(), [&](const auto& s) {
           return std::any_of(blanks.begin(), blanks.end(),
-                             [&s](const Blank* blank) { return chartHas(*blank, s); });
+                             [&s](const Blank* blank) { return blank->chart.find(s) != nullptr; });
         });
     if (!some) {
       say(worded("not used: no size chart has its sizes {}", quotedList(rule.sizes)));

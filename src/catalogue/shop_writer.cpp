@@ -73,6 +73,15 @@ JsonNode turnsNode(const JsonNode* before, const std::vector<Angle>& turns) {
   return JsonNode{std::move(list)};
 }
 
+void putIfAny(JsonObjectWriter& object, std::string_view key, const std::optional<Length>& length,
+              LengthUnit unit) {
+  if (length) {
+    object.put(key, lengthNode(object.before(key), *length, unit));
+  } else {
+    object.leaveOut(key);
+  }
+}
+
 void putFrame(JsonObjectWriter& object, const Frame& frame, LengthUnit unit) {
   object.text("id", frame.id.text());
   object.text("name", frame.name);
@@ -185,15 +194,6 @@ JsonNode measuredNode(const JsonNode* before, const std::vector<MeasuredHooping>
       });
 }
 
-void putLimit(JsonObjectWriter& object, std::string_view key, const std::optional<Length>& limit,
-              LengthUnit unit) {
-  if (limit) {
-    object.put(key, lengthNode(object.before(key), *limit, unit));
-  } else {
-    object.leaveOut(key);
-  }
-}
-
 }  // namespace
 
 JsonNode ringNode(const Ring& ring) {
@@ -234,9 +234,9 @@ JsonNode placementRuleNode(const JsonNode* before, const PlacementRule& rule, Le
                    lengthNode(object.before("sideways-distance"), rule.sidewaysDistance, unit));
   object.putUnless(rule.turn == Angle(), "turn", angleNode(object.before("turn"), rule.turn));
   object.textIfAny("turn-reason", rule.turnReason);
-  putLimit(object, "least-width", rule.leastWidth, unit);
-  putLimit(object, "most-width", rule.mostWidth, unit);
-  putLimit(object, "most-height", rule.mostHeight, unit);
+  putIfAny(object, "least-width", rule.leastWidth, unit);
+  putIfAny(object, "most-width", rule.mostWidth, unit);
+  putIfAny(object, "most-height", rule.mostHeight, unit);
   object.text("basis", rule.basis);
   object.textIfAny("note", rule.note);
   return object.take();
@@ -272,9 +272,9 @@ JsonNode shopNode(const Shop& shop, const JsonNode* before, const Writing& writi
   }
   object.putUnless(shop.measuredHoopings.empty(), "measured-hoopings",
                    measuredNode(object.before("measured-hoopings"), shop.measuredHoopings, unit));
-  putLimit(object, "crease-error", shop.creaseError, unit);
-  putLimit(object, "ruler-error", shop.rulerError, unit);
-  putLimit(object, "cloth-give", shop.clothGive, unit);
+  putIfAny(object, "crease-error", shop.creaseError, unit);
+  putIfAny(object, "ruler-error", shop.rulerError, unit);
+  putIfAny(object, "cloth-give", shop.clothGive, unit);
   object.putUnless(
       shop.houseRules.empty(), "house-rules",
       listNode(

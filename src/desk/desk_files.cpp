@@ -60,7 +60,9 @@ void DeskWindow::Parts::finishTyping() {
 }
 
 bool DeskWindow::Parts::fileGone() const {
-  return !document_.orderFile().isEmpty() && !QFileInfo::exists(document_.orderFile());
+  // The disk, which may be a slow one, is asked only when something is wrong.
+  return document_.problem() && !document_.orderFile().isEmpty() &&
+         !QFileInfo::exists(document_.orderFile());
 }
 
 bool DeskWindow::Parts::saveOrder(Wait wait) {

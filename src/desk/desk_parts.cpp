@@ -292,7 +292,7 @@ void DeskWindow::Parts::showProblem() {
   if (fileGone()) {
     ways.push_back({tr("Save &as…"), [this] { saveOrderAs(Wait::No); }});
   }
-  messageBar_->say(Severity::Stop, headline, lines.join(QLatin1Char('\n')), std::move(ways));
+  messageBar_->say(Severity::Stop, headline, lines.join(QLatin1Char('\n')), ways);
 }
 
 void DeskWindow::Parts::showNotes() {

@@ -13,6 +13,9 @@ namespace creaseline::desk {
 
 namespace {
 
+// Characters: a remedy for many lines is longer than a menu may be wide.
+constexpr qsizetype kLongestStep = 80;
+
 void put(Document& document, const OrderState& state) {
   document.setState(state);
 }
@@ -91,16 +94,6 @@ QUndoCommand* shopStep(Document& document, const QString& name, const QString& m
                                                std::move(after));
 }
 
-// A remedy for many lines is longer than a menu may be wide: cut between words.
-QString remedyStepName(const QString& remedy) {
-  constexpr qsizetype kLongest = 80;
-  if (remedy.size() <= kLongest) {
-    return remedy;
-  }
-  const qsizetype end = remedy.lastIndexOf(u' ', kLongest - 1);
-  return remedy.left(end > 0 ? end : kLongest - 1) + u'…';
-}
-
 }  // namespace
 
 QUndoCommand* makeOrderStep(Document& document, const QString& name,
@@ -152,8 +145,9 @@ bool applyRemedy(Document& document, const Finding& finding, const Remedy& remed
   }
   auto changed = orderWith(*document.orderInHand(), finding, remedy.change);
   return changed &&
-         applyEdit(document,
-                   {remedyStepName(capitalised(toQString(remedy.text))), {}, std::move(*changed)});
+         applyEdit(document, {shortened(capitalised(toQString(remedy.text)), kLongestStep),
+                              {},
+                              std::move(*changed)});
 }
 
 }  // namespace creaseline::desk

@@ -15,14 +15,15 @@ bool FindingModel::findsTheSame(const PlannedOrder& other) const {
          planned_->plan()->findings == other.plan()->findings;
 }
 
-void FindingModel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
+bool FindingModel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
   if (planned && findsTheSame(*planned)) {
     planned_ = std::move(planned);
-    return;
+    return false;
   }
   beginResetModel();
   planned_ = std::move(planned);
   endResetModel();
+  return true;
 }
 
 const Finding* FindingModel::finding(int row) const {

@@ -20,15 +20,16 @@ class FindingModel : public QAbstractListModel {
   };
 
   explicit FindingModel(QObject* parent = nullptr);
-  // Resets the model, unless the same is found.
-  void setPlanned(std::shared_ptr<const PlannedOrder> planned);
-  [[nodiscard]] bool findsTheSame(const PlannedOrder& other) const;
+  // Resets the model, unless the same is found: then false.
+  bool setPlanned(std::shared_ptr<const PlannedOrder> planned);
   [[nodiscard]] const Finding* finding(int row) const;  // null outside
 
   int rowCount(const QModelIndex& parent = {}) const override;
   QVariant data(const QModelIndex& index, int role = Qt::DisplayRole) const override;
 
  private:
+  [[nodiscard]] bool findsTheSame(const PlannedOrder& other) const;
+
   std::shared_ptr<const PlannedOrder> planned_;
 };
 

@@ -20,6 +20,7 @@ namespace {
 
 constexpr int kPadding = 7;
 constexpr int kBatch = 60;
+constexpr qsizetype kLongestRemedy = 116;  // characters, in a narrow column
 
 class FindingDelegate : public QStyledItemDelegate {
  public:
@@ -176,18 +177,16 @@ FindingsPanel::FindingsPanel(QWidget* parent) : QWidget(parent) {
 }
 
 void FindingsPanel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
-  if (planned && model_.findsTheSame(*planned)) {
-    model_.setPlanned(std::move(planned));
-    return;
-  }
   std::optional<Finding> chosen;
   if (const Finding* finding = model_.finding(list_->currentIndex().row())) {
     chosen = *finding;
   }
-  clearRemedies();
   const bool hasPlan = planned && planned->plan() != nullptr;
   const int hoopings = hasPlan ? planned->plan()->counts.placements : 0;
-  model_.setPlanned(std::move(planned));
+  if (!model_.setPlanned(std::move(planned))) {
+    return;
+  }
+  clearRemedies();
   // The same finding stays chosen in a new plan, if it is still there.
   for (int row = 0; chosen && row < model_.rowCount(); ++row) {
     const Finding& candidate = *model_.finding(row);
@@ -260,12 +259,6 @@ QLabel* FindingsPanel::reasonLabel(const Reason& reason) {
   return label;
 }
 
-// What a narrow column can show of a remedy; the rest is told when the pointer rests on it.
-QString FindingsPanel::shortened(const QString& words) {
-  constexpr qsizetype kMost = 116;
-  return words.size() <= kMost ? words : words.left(words.lastIndexOf(u' ', kMost - 1)) + u'…';
-}
-
 // A change of the order can be tried at once; what has to be bought or measured is only said.
 QWidget* FindingsPanel::remedyRow(const Finding& finding, const Remedy& remedy) {
   auto* row = new QWidget(remedies_);
@@ -274,7 +267,8 @@ QWidget* FindingsPanel::remedyRow(const Finding& finding, const Remedy& remedy) 
   const QString text = capitalised(toQString(remedy.text));
   const QString result = toQString(remedy.result);
   const QString whole = result.isEmpty() ? text : tr("%1: %2", "remedy: result").arg(text, result);
-  auto* label = new QLabel(shortened(whole), row);
+  // The rest is told when the pointer rests on it.
+  auto* label = new QLabel(shortened(whole, kLongestRemedy), row);
   if (label->text() != whole) {
     label->setToolTip(whole);
     label->setAccessibleDescription(whole);

@@ -29,7 +29,6 @@ class FindingsPanel : public QWidget {
  private:
   void showRemedies(int row);
   void clearRemedies();
-  static QString shortened(const QString& words);
   QLabel* reasonLabel(const Reason& reason);
   QWidget* remedyRow(const Finding& finding, const Remedy& remedy);
 

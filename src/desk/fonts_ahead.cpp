@@ -14,7 +14,7 @@ namespace creaseline {
 FontsAhead::FontsAhead() {
 #ifdef CREASELINE_WITH_FONTCONFIG
   // What Qt asks of the library later finds them read.
-  settings_ = std::async(std::launch::async, [] { FcInit(); }).share();
+  settings_ = std::async(std::launch::async, [] { FcInit(); });
 #endif
 }
 

@@ -83,8 +83,7 @@ QString OrderEdits::nameOf(const Spot& spot) const {
         .arg(toQString(line.id), toQString(blank == nullptr ? line.blank.text() : blank->name));
   }
   const LocationId& id = line.placements.at(*spot.placement).location;
-  const Location* location = rules_.location(id);
-  const QString name = toQString(location == nullptr ? id.text() : location->name);
+  const QString name = toQString(locationPhrase(id, rules_));
   return tr("%1 (line %2)", "place, line's id").arg(name.toLower(), toQString(line.id));
 }
 

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "creaseline/catalogue/field_check.h"
+#include "creaseline/planning/wording.h"
 #include "desk/text.h"
 #include "desk/theme.h"
 
@@ -205,9 +206,8 @@ QVariant OrderModel::placementData(std::size_t line, std::size_t placement, int 
                                    int role) const {
   const OrderPlacement& ordered = planned_->order()->lines[line].placements[placement];
   if (column == 0) {
-    const Location* location = planned_->rules().location(ordered.location);
     const Design* design = planned_->order()->design(ordered.design);
-    const QString place = toQString(location == nullptr ? ordered.location.text() : location->name);
+    const QString place = toQString(locationPhrase(ordered.location, planned_->rules()));
     const QString what = toQString(design == nullptr ? ordered.design.text() : design->name);
     switch (role) {
       case Qt::DisplayRole:

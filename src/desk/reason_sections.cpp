@@ -25,9 +25,8 @@ class Sections {
     PlacementReasons result;
     const OrderLine& line = planned_.order()->lines[plan_.line];
     const Blank* blank = planned_.order()->blank(line.blank);
-    const Location* location = planned_.rules().location(plan_.location);
     result.title = tr("%1, size %2")
-                       .arg(toQString(location == nullptr ? plan_.location.text() : location->name),
+                       .arg(toQString(locationPhrase(plan_.location, planned_.rules())),
                             toQString(plan_.size.text()));
     result.subtitle =
         tr("%n × %1, %2 (%3 × %4)", nullptr, plan_.quantity)

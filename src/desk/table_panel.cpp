@@ -5,6 +5,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "creaseline/planning/wording.h"
 #include "desk/text.h"
 #include "desk/theme.h"
 
@@ -119,9 +120,7 @@ void TablePanel::fillPlaces(const PlannedOrder& planned) {
   setCount(*placeButtons_, *places_, placements.size(), this);
   for (std::size_t i = 0; i < placements.size(); ++i) {
     QAbstractButton* button = placeButtons_->button(static_cast<int>(i));
-    const Location* location = planned.rules().location(placements[i].location);
-    const QString name =
-        toQString(location == nullptr ? placements[i].location.text() : location->name);
+    const QString name = toQString(locationPhrase(placements[i].location, planned.rules()));
     const auto state = planned.worst(selection_.line(), i);
     button->setText(state ? stateShape(*state) + QLatin1Char(' ') + name : name);
     button->setAccessibleName(state

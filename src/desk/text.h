@@ -25,6 +25,14 @@ inline std::filesystem::path toPath(const QString& text) {
 inline QString quoted(const std::string& text) {
   return QStringLiteral("“%1”").arg(toQString(text));
 }
+// Cut between words to at most so many characters, with "…" at the end of what was cut.
+inline QString shortened(const QString& text, qsizetype most) {
+  if (text.size() <= most) {
+    return text;
+  }
+  const qsizetype end = text.lastIndexOf(u' ', most - 1);
+  return text.left(end > 0 ? end : most - 1) + u'…';
+}
 // First letter as a capital, for the core's phrases at the head of a line.
 inline QString capitalised(const QString& text) {
   return text.isEmpty() ? text : text.left(1).toUpper() + text.mid(1);

@@ -195,8 +195,7 @@ std::string sizesOf(const FigureContext& context, const std::vector<std::size_t>
 }
 
 std::string locationName(const FigureContext& context, const PlacementPlan& plan) {
-  const Location* location = context.rules.location(plan.location);
-  return location != nullptr ? location->name : plan.location.text();
+  return locationPhrase(plan.location, context.rules);
 }
 
 std::string linePhrase(const FigureContext& context, std::size_t line) {

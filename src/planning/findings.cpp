@@ -110,8 +110,7 @@ Finding makeFinding(const Gathered& gathered, const std::vector<Observed>& sizes
 
 std::string findingPlace(const OrderLine& line, const Blank& blank, const LocationId& at,
                          const std::vector<SizeName>& sizes, const Rules& rules) {
-  const Location* location = rules.location(at);
-  const std::string& where = location == nullptr ? at.text() : location->name;
+  const std::string where = locationPhrase(at, rules);
   const std::string which = sizesPhrase(sizes, blank.chart);
   return sizes.size() == 1 ? worded("line {}, {}, {}, size {}", line.id, blank.name, where, which)
                            : worded("line {}, {}, {}, sizes {}", line.id, blank.name, where, which);

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "planning/list_names.h"
 
+#include "creaseline/planning/wording.h"
+
 namespace creaseline {
 
 std::string blankName(const ReportContext& context, const OrderLine& line) {
@@ -25,8 +27,7 @@ SizeChart chartOf(const ReportContext& context, const OrderLine& line) {
 }
 
 std::string locationName(const ReportContext& context, const LocationId& id) {
-  const Location* location = context.rules.location(id);
-  return location != nullptr ? location->name : id.text();
+  return locationPhrase(id, context.rules);
 }
 
 Design wholeDesign(const ReportContext& context, const PlacementPlan& plan) {

@@ -49,11 +49,6 @@ double deepestOverlap(const PlacementPlan& one, const PlacementPlan& other) {
   return deepest;
 }
 
-std::string findLocationName(const LocationId& id, const Rules& rules) {
-  const Location* location = rules.location(id);
-  return location == nullptr ? id.text() : location->name;
-}
-
 }  // namespace
 
 std::vector<Finding> overlappingPlaces(const std::vector<PlacementPlan>& plans, const Order& order,
@@ -97,9 +92,9 @@ std::vector<Finding> overlappingPlaces(const std::vector<PlacementPlan>& plans, 
     finding.placement = second;
     finding.place =
         findingPlace(at, *order.blank(at.blank), at.placements[second].location, pair.sizes, rules);
-    finding.text = worded("it lies {} over what this line has sewn at {} as well",
-                          formatLength(by, shop.units),
-                          findLocationName(at.placements[first].location, rules));
+    finding.text =
+        worded("it lies {} over what this line has sewn at {} as well",
+               formatLength(by, shop.units), locationPhrase(at.placements[first].location, rules));
     finding.numbers.push_back({worded("lies over by"), by});
     finding.sizes = std::move(pair.sizes);
     findings.push_back(std::move(finding));

@@ -179,10 +179,9 @@ class TextReport {
       garments += plan.quantity;
       enlist(quantities, fmt::format("{} × {}", plan.quantity, plan.size.text()));
     }
-    const Location* location = context_.rules.location(first.location);
     const Blank& blank = blankOf(context_.order.lines[first.line]);
     out_.blank();
-    const std::string where = location ? location->name : first.location.text();
+    const std::string where = locationPhrase(first.location, context_.rules);
     const std::string which = sizesPhrase(sizes, blank.chart);
     out_.heading(sizes.size() == 1 ? worded("{}, size {}", where, which)
                                    : worded("{}, sizes {}", where, which),
@@ -190,7 +189,7 @@ class TextReport {
     out_.labelled(2, worded("Garments"),
                   members.size() == 1 ? std::to_string(garments)
                                       : fmt::format("{}: {}", garments, quantities));
-    if (location != nullptr) {
+    if (const Location* location = context_.rules.location(first.location)) {
       out_.labelled(2, worded("Panel"), sidePhrase(*location));
     }
   }

@@ -297,6 +297,11 @@ std::string measurePhrase(Measure measure) {
   return spacedWordOf(measure);
 }
 
+std::string locationPhrase(const LocationId& id, const Rules& rules) {
+  const Location* location = rules.location(id);
+  return location == nullptr ? id.text() : location->name;
+}
+
 std::string panelPhrase(PanelName panel) {
   return spacedWordOf(panel);
 }

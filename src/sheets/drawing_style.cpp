@@ -2,6 +2,7 @@
 // The palettes: paper in greys that survive a black-and-white printer, and two for the screen.
 #include "creaseline/sheets/drawing_style.h"
 
+#include "sheets/colour_mix.h"
 #include "sheets/typography.h"
 
 namespace creaseline {
@@ -9,11 +10,6 @@ namespace {
 
 QColor rgb(int value) {
   return QColor::fromRgb(static_cast<QRgb>(value));
-}
-
-QColor midway(const QColor& one, const QColor& other) {
-  return {(one.red() + other.red()) / 2, (one.green() + other.green()) / 2,
-          (one.blue() + other.blue()) / 2};
 }
 
 // Text and plate differ by far more than 4.5 : 1 in every palette (W3C WCAG 2.2, 1.4.3).
@@ -81,7 +77,7 @@ DrawingStyle screen(const DrawingPalette& palette, double unit, std::optional<QC
   if (cloth) {
     style.palette.cloth = *cloth;
     // Sleeves and hood are of the same cloth, and further from what is looked at.
-    style.palette.neighbour = midway(*cloth, palette.ground);
+    style.palette.neighbour = mixed(*cloth, palette.ground, 0.5);
     // Lines on the garment must be seen on its own colour.
     const bool dark = cloth->lightnessF() < 0.45F;
     const DrawingPalette lines = dark ? darkPalette() : lightPalette();

@@ -8,6 +8,7 @@
 #include <stdexcept>
 
 #include "creaseline/planning/wording.h"
+#include "sheets/colour_mix.h"
 #include "sheets/drawing_scene.h"
 #include "sheets/text.h"
 
@@ -70,13 +71,6 @@ void arrowHead(QPainter& painter, QPointF tip, QPointF from, double size, const 
   painter.drawPolygon(QPolygonF(
       {tip, tip - unit * size + across * size * 0.32, tip - unit * size - across * size * 0.32}));
   painter.setBrush(Qt::NoBrush);
-}
-
-QColor mixed(const QColor& a, const QColor& b, double shareOfB) {
-  const auto mix = [&](int from, int to) {
-    return static_cast<int>(std::lround(from + (to - from) * shareOfB));
-  };
-  return QColor(mix(a.red(), b.red()), mix(a.green(), b.green()), mix(a.blue(), b.blue()));
 }
 
 // Without the points that are no further than `finest` from the last one kept.

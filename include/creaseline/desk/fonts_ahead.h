@@ -22,7 +22,7 @@ class FontsAhead {
   void read();
 
  private:
-  std::shared_future<void> settings_;
+  std::future<void> settings_;
 };
 
 }  // namespace creaseline

@@ -7,6 +7,7 @@
 
 #include "creaseline/base/money.h"
 #include "creaseline/base/units.h"
+#include "creaseline/catalogue/rules.h"
 #include "creaseline/planning/plan.h"
 
 namespace creaseline {
@@ -63,6 +64,8 @@ namespace creaseline {
 // "body width", "front neck drop"
 [[nodiscard]] std::string measurePhrase(Measure measure);
 [[nodiscard]] std::string panelPhrase(PanelName panel);
+// The location's name, or its id if the rules lack it.
+[[nodiscard]] std::string locationPhrase(const LocationId& id, const Rules& rules);
 [[nodiscard]] std::string edgePhrase(EdgeName edge);
 [[nodiscard]] std::string keepOutPhrase(KeepOutName name);
 // "S M L", or "S to XL" for four neighbours in the chart and more. Sizes come out in the chart's
