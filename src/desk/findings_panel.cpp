@@ -20,7 +20,7 @@ namespace {
 
 constexpr int kPadding = 7;
 constexpr int kBatch = 60;
-constexpr qsizetype kLongestRemedy = 116;  // characters, in a narrow column
+constexpr qsizetype kLongestRemedy = 124;  // characters, in a narrow column
 
 class FindingDelegate : public QStyledItemDelegate {
  public:
