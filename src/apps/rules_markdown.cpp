@@ -230,11 +230,12 @@ class RulesPage {
   }
 
   void frameEdges() {
-    table("Frames across garment edges", "Whether a frame's body may lie across an edge.",
-          "| Rule | Edge | May lie across | Because | Basis |", 5);
+    table("Frames across garment edges",
+          "Whether a frame's body may lie across an edge, and where the machine's arm reaches in.",
+          "| Rule | Edge | May lie across | The arm goes in through | Because | Basis |", 6);
     for (const FrameEdgeRule& rule : rules_.frameEdges) {
-      row({"`" + rule.id.text() + "`", edgePhrase(rule.edge), crossing(rule.crossing), rule.because,
-           rule.basis});
+      row({"`" + rule.id.text() + "`", edgePhrase(rule.edge), crossing(rule.crossing),
+           rule.armThrough.empty() ? "-" : rule.armThrough, rule.because, rule.basis});
     }
   }
 

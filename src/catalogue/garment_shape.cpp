@@ -72,8 +72,9 @@ GarmentShape garmentShape(const GarmentKind& kind, const ChartSize& size, const 
     for (const Opening& opening : kind.openings) {
       if (std::find(opening.panels.begin(), opening.panels.end(), name) != opening.panels.end()) {
         panel.openings.push_back(
-            {opening.name, opening.width ? std::optional(shape.measures.at(*opening.width).value)
-                                         : std::nullopt});
+            {opening.name,
+             opening.width ? std::optional(shape.measures.at(*opening.width).value) : std::nullopt,
+             opening.basis});
       }
     }
     // The checks above compare measures in pairs; together they may still be impossible.

@@ -62,6 +62,9 @@ FrameEdgeRule readFrameEdgeRule(JsonObject& object) {
   rule.id = object.at("id").identifier<RuleId>();
   rule.edge = object.at("edge").enumerator<EdgeName>();
   rule.crossing = object.at("crossing").enumerator<EdgeCrossing>();
+  if (const auto arm = object.find("arm-through")) {
+    rule.armThrough = arm->ownLabel();
+  }
   rule.because = object.at("because").ownLabel();
   rule.basis = object.at("basis").ownLabel();
   return rule;
@@ -128,8 +131,14 @@ void checkLength(const JsonCursor& at) {
 void checkAngle(const JsonCursor& at) {
   static_cast<void>(at.angle());
 }
-void checkWeight(const JsonCursor& at) {
-  static_cast<void>(at.weight());
+// A mass, "300 g": up to five digits, the first not nought.
+void checkGrams(const JsonCursor& at) {
+  const std::string text = at.label();
+  const std::size_t digits = text.find_first_not_of("0123456789");
+  if (digits == 0 || digits == std::string::npos || digits > 5 || text.front() == '0' ||
+      text.substr(digits) != " g") {
+    at.failShown(worded("whole grams from \"1 g\" to \"99999 g\""));
+  }
 }
 void checkDuration(const JsonCursor& at) {
   if (const Result<Duration> value = parseDuration(at.label()); !value) {
@@ -162,7 +171,8 @@ constexpr DefaultSlot kDefaultSlots[] = {
     {"seam-clearance", &Defaults::seamClearance, checkLength},
     {"adult-xl-body-width", &Defaults::adultXlBodyWidth, checkLength},
     {"youth-body-width", &Defaults::youthBodyWidth, checkLength},
-    {"heavy-garment", &Defaults::heavyGarment, checkWeight},
+    {"heavy-garment", &Defaults::heavyGarment, checkGrams},
+    {"arm-reach", &Defaults::armReach, checkAngle},
     {"placement-tolerance", &Defaults::placementTolerance, checkLength},
     {"most-parts", &Defaults::mostParts, checkDigit},
     {"part-overlap", &Defaults::partOverlap, checkLength},
@@ -179,6 +189,7 @@ constexpr DefaultSlot kDefaultSlots[] = {
     {"turned-frame-weighs", &Defaults::turnedFrameWeighs, checkLength},
     {"further-design-weighs", &Defaults::furtherDesignWeighs, checkLength},
     {"bought-frame-weighs", &Defaults::boughtFrameWeighs, checkLength},
+    {"narrowest-rim", &Defaults::narrowestRim, checkLength},
     {"hooping-coverage", &Defaults::hoopingCoverage, checkPercent},
     {"hooping-confidence", &Defaults::hoopingConfidence, checkPercent},
     {"least-hoopings-measured", &Defaults::leastHoopingsMeasured, checkDigit},

@@ -6,6 +6,7 @@
 #include "planning/backing.h"
 #include "planning/cloth.h"
 #include "planning/frame_search.h"
+#include "planning/hanging_weight.h"
 #include "planning/monogram.h"
 #include "planning/placement.h"
 #include "planning/request.h"
@@ -62,6 +63,11 @@ void decideRest(PlacementPlan& plan, const PlacementRequest& request, const Pane
   if (plan.frame) {
     plan.steps = stepsFor(plan, *workshop.rules->location(plan.location),
                           *workshop.rules->kind(request.blank->kind), workshop.shop->units);
+    const ArealWeight cloth = request.blank->fabric.weight;
+    const HangingWeight weight = hangingWeight(*plan.garment, cloth, frame);
+    if (isToBeSupported(weight, workshop)) {
+      plan.frame->reasons.push_back(supportReason(weight, cloth, workshop));
+    }
   }
   plan.cautions =
       cautionsFor(plan, *request.blank, *workshop.rules->kind(request.blank->kind), workshop);

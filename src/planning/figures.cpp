@@ -57,8 +57,10 @@ Figures readFigures(const Defaults& defaults, const Shop& shop) {
   figures.seamClearance = lengthOf(defaults.seamClearance);
   figures.adultXlBodyWidth = lengthOf(defaults.adultXlBodyWidth);
   figures.youthBodyWidth = lengthOf(defaults.youthBodyWidth);
-  figures.heavyGarment =
-      require(parseArealWeight(defaults.heavyGarment.text), defaults.heavyGarment);
+  // Loading has seen to it that this is digits and the unit.
+  figures.heavyGrams = std::stoi(defaults.heavyGarment.text);
+  figures.armReach = require(parseAngle(defaults.armReach.text), defaults.armReach);
+  figures.narrowestRim = lengthOf(defaults.narrowestRim);
   // Loading has seen to it that this is one digit.
   figures.parts = {defaults.mostParts.text.front() - '0', lengthOf(defaults.partOverlap),
                    lengthOf(defaults.registerMark), lengthOf(defaults.registerMarkClearance),

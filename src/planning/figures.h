@@ -34,7 +34,9 @@ struct Figures {
   Length seamClearance;
   Length adultXlBodyWidth;
   Length youthBodyWidth;
-  ArealWeight heavyGarment;
+  double heavyGrams = 300.0;  // beside the frame
+  Angle armReach;             // between the bracket's direction and an opening
+  Length narrowestRim;        // of a frame that could be bought
   HoopingError hoopingError;  // the shop's own, or the shipped default
   double stopShare = 0.5;
   HoopingError stopError;  // that share of it: a frame that does not bear it is a stop

@@ -111,8 +111,18 @@ FrameRejection cannotEnter(const PreparedFrame& frame, const TooWide& tooWide,
           0.0};
 }
 
-std::string turnPhrase(Angle turn) {
-  return worded("turned on the garment by {} it would hold the design", wayPhrase(turn));
+std::string turnPhrase(Angle turn, TurnRoom room) {
+  const std::string holds =
+      worded("turned on the garment by {} it would hold the design", wayPhrase(turn));
+  switch (room) {
+    case TurnRoom::ForError:
+      break;
+    case TurnRoom::Little:
+      return worded("{}, with little room for the shop's hooping error", holds);
+    case TurnRoom::None:
+      return worded("{}, but with no room for the shop's hooping error", holds);
+  }
+  return holds;
 }
 
 }  // namespace creaseline

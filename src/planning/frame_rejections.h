@@ -30,6 +30,7 @@ FrameRejection cannotEnter(const PreparedFrame& frame, const TooWide& tooWide,
                            const UnitChoice& units);
 
 // What is added to a rejection where turning the frame so would let it hold the design.
-std::string turnPhrase(Angle turn);
+enum class TurnRoom { ForError, Little, None };  // for the shop's hooping error
+std::string turnPhrase(Angle turn, TurnRoom room);
 
 }  // namespace creaseline

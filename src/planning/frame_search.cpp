@@ -7,7 +7,9 @@
 
 #include "base/worded.h"
 #include "creaseline/planning/wording.h"
+#include "planning/arm_side.h"
 #include "planning/frame_rejections.h"
+#include "planning/frame_turns.h"
 #include "planning/seat.h"
 #include "planning/stack_up.h"
 
@@ -45,24 +47,6 @@ Region moved(const Region& region, Point by) {
     return chain;
   };
   return region.empty() ? region : Region(shift(region.top()), shift(region.bottom()));
-}
-
-// Where the frame would have to be turned on the garment to hold the design: to the whole degree,
-// or to the tenth if no whole one near it serves.
-std::optional<Angle> turnThatHolds(const PreparedFrame& frame, const Ring& hull) {
-  const auto least = frame.opening.smallestTurn(hull, Angle::fromDegrees(180.0));
-  if (!least) {
-    return std::nullopt;
-  }
-  for (const std::int64_t step : {1'000, 100}) {
-    const std::int64_t size = std::abs(std::int64_t{least->millidegrees()});
-    const std::int64_t rounded = (size + step - 1) / step * step;
-    const Angle turn = Angle::fromMillidegrees(*least < Angle() ? -rounded : rounded);
-    if (!frame.opening.translations(transformedRing(hull, turn, {})).empty()) {
-      return frame.turn - turn;  // turning the frame turns the design in it the other way
-    }
-  }
-  return std::nullopt;
 }
 
 // The place of the frame nearest to centred at which its body is clear of everything, or the
@@ -165,7 +149,8 @@ std::string roomText(const FrameChoice& choice, const HoopingError& own, Point c
                       room, error);
 }
 
-void giveReasons(std::vector<Candidate>& accepted, const Workshop& workshop, Point centre) {
+void giveReasons(std::vector<Candidate>& accepted, const PanelShape& panel,
+                 const Workshop& workshop, Point centre) {
   const UnitChoice& units = workshop.shop->units;
   for (Candidate& candidate : accepted) {
     FrameChoice& choice = candidate.choice;
@@ -190,6 +175,10 @@ void giveReasons(std::vector<Candidate>& accepted, const Workshop& workshop, Poi
     if (candidate.prepared->clothMargin > 0.0) {
       choice.reasons.push_back(clothReason(*candidate.prepared, candidate.cloth, units));
     }
+    if (auto ring = ringReason(*candidate.prepared, panel, units)) {
+      choice.reasons.push_back(std::move(*ring));
+    }
+    choice.reasons.push_back(armReason(*candidate.prepared, choice.centre, panel, workshop));
     if (choice.bearsError && &candidate == &accepted.front() && accepted.size() > 1) {
       choice.reasons.push_back(
           {worded("of the frames that hold it with enough room it needs the least backing"),
@@ -231,8 +220,8 @@ void nameTurns(FrameSearch& search, const Workshop& workshop, const Ring& hull) 
     if (rejection.test != FrameTest::HoldsDesign || frame == nullptr) {
       continue;
     }
-    if (const auto turn = turnThatHolds(*frame, hull)) {
-      rejection.what += "; " + turnPhrase(*turn);
+    if (const auto holding = turnThatHolds(*frame, hull, workshop.figures)) {
+      rejection.what += "; " + turnPhrase(holding->turn, holding->room);
     }
   }
 }
@@ -307,19 +296,23 @@ void tryFrame(FrameSearch& search, std::vector<Candidate>& candidates, const Pre
               const Ring& hull, const Box& box, Point centre, const PanelShape& panel,
               const Workshop& workshop, bool explain) {
   const UnitChoice& units = workshop.shop->units;
-  const auto ruleOut = [&](FrameTest test, std::string_view what) {
+  const auto ruleOut = [&](FrameTest test, std::string what) {
     if (explain) {
       keepNearestMiss(search.rejections,
-                      {frame.frame->id, frame.turn, test, {}, inLanguage(what), 0.0});
+                      {frame.frame->id, frame.turn, test, {}, std::move(what), 0.0});
     }
   };
+  // Upside down it is the same frame again, but for the machine's arm.
+  if (frame.upsideDown && std::find(search.armMissed.begin(), search.armMissed.end(),
+                                    frame.frame) == search.armMissed.end()) {
+    return;
+  }
   if (frame.leftOut) {
-    ruleOut(FrameTest::NamedByOrder, toBeWorded("the order names other frames"));
+    ruleOut(FrameTest::NamedByOrder, worded("the order names other frames"));
     return;
   }
   if (!meantFor(*frame.frame, panel.name)) {
-    ruleOut(FrameTest::MeantForPanel,
-            toBeWorded("the shop does not use it on this part of a garment"));
+    ruleOut(FrameTest::MeantForPanel, worded("the shop does not use it on this part of a garment"));
     return;
   }
   constexpr double kTouching = 1e-6;  // the box only spares work; the opening decides
@@ -339,7 +332,11 @@ void tryFrame(FrameSearch& search, std::vector<Candidate>& candidates, const Pre
     return;
   }
   const Seated seated = findSeat(frame, region, centre, panel, workshop.crossings);
-  if (seated.meetings.empty()) {
+  if (seated.meetings.empty() && !liesOpen(panel) &&
+      armEdge(frame, centre - seated.translation, panel, workshop) == nullptr) {
+    search.armMissed.push_back(frame.frame);
+    ruleOut(FrameTest::ArmReachesIn, noArmPhrase(frame, panel.name));
+  } else if (seated.meetings.empty()) {
     candidates.push_back(
         accept(frame, region, hull, centre, seated.translation, workshop, candidates.size()));
   } else if (explain) {
@@ -376,12 +373,12 @@ std::vector<Angle> turnsThatHold(const Workshop& workshop, PanelName panel, cons
   };
   std::vector<Angle> turns;
   for (const PreparedFrame& frame : *workshop.frames) {
-    if (frame.leftOut || !meantFor(*frame.frame, panel)) {
+    if (frame.leftOut || frame.upsideDown || !meantFor(*frame.frame, panel)) {
       continue;
     }
-    const auto turn = turnThatHolds(frame, hull);
-    if (turn && std::find(turns.begin(), turns.end(), *turn) == turns.end()) {
-      turns.push_back(*turn);
+    const auto holding = turnThatHolds(frame, hull, workshop.figures);
+    if (holding && std::find(turns.begin(), turns.end(), holding->turn) == turns.end()) {
+      turns.push_back(holding->turn);
     }
   }
   std::stable_sort(turns.begin(), turns.end(), shorter);
@@ -422,7 +419,7 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
     for (Candidate& candidate : candidates) {
       measureBody(candidate, panel, workshop.crossings);
     }
-    giveReasons(candidates, workshop, centre);
+    giveReasons(candidates, panel, workshop, centre);
   }
   for (Candidate& candidate : candidates) {
     search.accepted.push_back(std::move(candidate.choice));

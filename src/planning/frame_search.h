@@ -13,7 +13,8 @@ struct FrameSearch {
   std::vector<FrameChoice> accepted;       // best first, each frame in its best way of lying
   bool onlyTurned = false;                 // no way without a quarter turn would do
   std::vector<FrameRejection> rejections;  // one for each frame that fails, its nearest miss
-  double largestScale = 0.0;               // that any window would hold; 1 or more if one holds it
+  std::vector<const Frame*> armMissed;  // whose bracket lay on a closed side, in some way of lying
+  double largestScale = 0.0;            // that any window would hold; 1 or more if one holds it
 };
 
 // `onPanel` is the design's outline in panel coordinates, `centre` its centre there.
@@ -26,8 +27,9 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
 std::vector<Box> largestHeld(const Workshop& workshop, PanelName panel);
 
 // By how much frames would have to lie turned on the garment to hold the design, where no way of
-// the shop's holds it: for each frame meant for the panel the smallest turn of all, to the whole
-// degree or tenth; smallest first.
+// the shop's holds it: for each frame meant for the panel the smallest turn at which it also bears
+// the shop's hooping error, to the whole degree; else the smallest at which it bears what less than
+// that is a stop; else the smallest of all, to the whole degree or tenth. Smallest first.
 std::vector<Angle> turnsThatHold(const Workshop& workshop, PanelName panel, const Outline& onPanel,
                                  Point centre);
 

@@ -245,11 +245,15 @@ class Observer {
 
   static bool byGarment(const FrameRejection& rejection) {
     return rejection.test == FrameTest::ClearOfKeepOut || rejection.test == FrameTest::OnThePanel ||
-           rejection.test == FrameTest::HeldByCloth || rejection.test == FrameTest::PassesOpening;
+           rejection.test == FrameTest::HeldByCloth || rejection.test == FrameTest::PassesOpening ||
+           rejection.test == FrameTest::ArmReachesIn;
   }
 
   // What the number of millimetres that a rejection names is.
   static std::string_view shortOrMeets(const FrameRejection& rejection) {
+    if (rejection.test == FrameTest::ArmReachesIn) {
+      return {};  // open or closed: there is nothing to measure
+    }
     return rejection.test == FrameTest::HeldByCloth ? toBeWorded("short by")
                                                     : toBeWorded("meets by");
   }

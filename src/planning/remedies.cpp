@@ -105,7 +105,7 @@ class Finder {
     if (frameless()) {
       otherFrames();
     }
-    if (problem_.code == FindingCode::TooLargeForEveryFrame) {
+    if (frameless()) {
       frameTurn();
     }
     if (problem_.code == FindingCode::TooLargeForEveryFrame ||
@@ -122,6 +122,8 @@ class Finder {
     if (problem_.code == FindingCode::TooLargeForEveryFrame ||
         problem_.code == FindingCode::NoFrameSuits) {
       offer(buyFrame(problem_, workshop_));
+    } else if (frameless()) {
+      offer(buyNarrowerFrame(problem_, workshop_));
     }
   }
 
@@ -208,11 +210,22 @@ class Finder {
     }
   }
 
+  // Ways to lay a frame that may be an answer: the smallest turns in which the design goes in, or
+  // those that bring the bracket to another side.
+  [[nodiscard]] std::vector<Angle> turnsToTry() const {
+    if (problem_.code == FindingCode::TooLargeForEveryFrame) {
+      const PlacementPlan plan = place(first(), workshop_, Effort::BestFrame);
+      return turnsThatHold(workshop_, plan.panel, plan.outlineOnPanel, plan.placed.centre);
+    }
+    if (problem_.code != FindingCode::FrameMeetsGarment) {
+      return {};
+    }
+    return {Angle::fromDegrees(180.0), Angle::fromDegrees(90.0), Angle::fromDegrees(-90.0)};
+  }
+
   // The smallest turn of a frame on the garment in which it holds the design, and can sit there.
   void frameTurn() {
-    const PlacementPlan plan = place(first(), workshop_, Effort::BestFrame);
-    for (const Angle turn :
-         turnsThatHold(workshop_, plan.panel, plan.outlineOnPanel, plan.placed.centre)) {
+    for (const Angle turn : turnsToTry()) {
       auto remedy = trial_.remedy(
           FrameTurnChange{turn},
           worded("lay the frame turned by {} on the garment; the design reads as before",

@@ -33,38 +33,89 @@ std::string buyWhatIsMissing(Workshop& stocked, FindingCode code, const Answer& 
   return worded("buy topping film");
 }
 
-}  // namespace
+// What a frame that the shop does not have must leave open, with room for its hooping error.
+struct NewWindow {
+  Length width, height;
+};
 
-std::optional<Remedy> buyFrame(const Case& problem, const Workshop& workshop) {
+NewWindow windowToBuy(const Case& problem, const Workshop& workshop) {
   const PlacementPlan plan = place(problem.requests.front(), workshop, Effort::BestFrame);
   const Length clearance = workshop.figures.footClearance;
   const HoopingError& error = workshop.figures.hoopingError;
-  const Length width =
-      Length::fromMm(plan.placed.bounds.width()) + (clearance + error.sideways) * 2.0;
-  const Length height =
-      Length::fromMm(plan.placed.bounds.height()) + (clearance + error.along) * 2.0;
-  const Length rim = workshop.figures.clampMargin * 2.0;
+  return {Length::fromMm(plan.placed.bounds.width()) + (clearance + error.sideways) * 2.0,
+          Length::fromMm(plan.placed.bounds.height()) + (clearance + error.along) * 2.0};
+}
+
+// The shop with such a frame alone. It is bought with its brackets where they are wanted.
+Shop shopThatBuys(const NewWindow& size, Length rim, const Workshop& workshop) {
   Shop shop = *workshop.shop;
-  const Window window = *Window::rectangle(width, height);
+  const Window window = *Window::rectangle(size.width, size.height);
   shop.frames = {Frame{FrameId("another frame"),
                        worded("such a frame"),
                        FrameKind::Screw,
                        window,
-                       *Window::rectangle(width + rim, height + rim),
+                       *Window::rectangle(size.width + rim * 2.0, size.height + rim * 2.0),
                        window,
-                       clearance,
+                       workshop.figures.footClearance,
                        BracketSide::Both,
-                       {Angle()},
+                       {Angle(), Angle::fromDegrees(180.0)},
                        {},
                        1,
                        {}}};
+  return shop;
+}
+
+}  // namespace
+
+std::optional<Remedy> buyFrame(const Case& problem, const Workshop& workshop) {
+  const NewWindow window = windowToBuy(problem, workshop);
+  const Shop shop = shopThatBuys(window, workshop.figures.clampMargin, workshop);
   const Workshop larger = prepareWorkshop(shop, *workshop.rules);
   return RemedyTrial(problem, workshop)
       .remedy(ShopChange{"another-frame"},
               worded("use a frame, none is on hand, whose window and sewing field are at "
                      "least {}",
-                     sizePhrase(width, height, workshop.shop->units)),
+                     sizePhrase(window.width, window.height, workshop.shop->units)),
               kAsAsked, larger);
+}
+
+std::optional<Remedy> buyNarrowerFrame(const Case& problem, const Workshop& workshop) {
+  const NewWindow window = windowToBuy(problem, workshop);
+  const RemedyTrial trial(problem, workshop);
+  const Length narrowest = workshop.figures.narrowestRim;
+  const Length step = Length::fromMm(1.0);
+  const auto withRim = [&](Length rim) -> std::optional<Remedy> {
+    const Shop shop = shopThatBuys(window, rim, workshop);
+    const Workshop other = prepareWorkshop(shop, *workshop.rules);
+    const UnitChoice& units = workshop.shop->units;
+    return trial.remedy(
+        ShopChange{"another-frame"},
+        worded("use a frame, none is on hand, whose body is at most {} and whose window and "
+               "sewing field are at least {}",
+               sizePhrase(window.width + rim * 2.0, window.height + rim * 2.0, units),
+               sizePhrase(window.width, window.height, units)),
+        kAsAsked, other);
+  };
+  std::optional<Remedy> best = withRim(narrowest);
+  if (!best) {
+    return std::nullopt;
+  }
+  // A wider rim never sits better, so the widest is found by halving.
+  Length works = narrowest;
+  Length fails = std::max(workshop.figures.clampMargin, narrowest) + step;
+  while (fails - works > step) {
+    const Length middle = Length::fromMm(std::floor((works + (fails - works) * 0.5).mm()));
+    if (middle <= works) {
+      break;
+    }
+    if (auto remedy = withRim(middle)) {
+      best = std::move(remedy);
+      works = middle;
+    } else {
+      fails = middle;
+    }
+  }
+  return best;
 }
 
 std::optional<Remedy> leaveAsPlanned(const Case& problem, const Workshop& workshop) {

@@ -12,6 +12,9 @@ namespace creaseline {
 
 // A frame that is not on hand, just large enough.
 std::optional<Remedy> buyFrame(const Case& problem, const Workshop& workshop);
+// A frame that is not on hand, large enough for the design and yet so small that it can sit on the
+// garment: with the widest rim, down to the narrowest sold, with which it does.
+std::optional<Remedy> buyNarrowerFrame(const Case& problem, const Workshop& workshop);
 // For a note or a watch that the plan has already answered by its own choice.
 std::optional<Remedy> leaveAsPlanned(const Case& problem, const Workshop& workshop);
 // Backing, needles or topping that are not in stock.

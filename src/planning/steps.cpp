@@ -6,6 +6,7 @@
 #include "base/worded.h"
 #include "creaseline/planning/part_words.h"
 #include "creaseline/planning/wording.h"
+#include "planning/hanging_weight.h"
 
 namespace creaseline {
 namespace {
@@ -97,7 +98,11 @@ bool occasionHolds(CautionOccasion occasion, const PlacementPlan& plan, const Bl
     case CautionOccasion::ChildHood:
       return child && kind.neck == NeckForm::Hood;
     case CautionOccasion::HeavyGarment:
-      return blank.fabric.weight >= workshop.figures.heavyGarment;
+      return isToBeSupported(
+          hangingWeight(
+              *plan.garment, blank.fabric.weight,
+              plan.frame ? preparedFrame(workshop, plan.frame->frame, plan.frame->turn) : nullptr),
+          workshop);
     case CautionOccasion::Topping:
       return plan.backing.topping;
   }

@@ -64,6 +64,7 @@ PreparedFrame prepareFrame(const Frame& frame, Angle turn, const Shop& shop, Len
           openedBox(window, clearance, field),
           body.width(),
           body.height(),
+          false,
           false};
 }
 
@@ -76,18 +77,8 @@ bool sameUpsideDown(const Frame& frame) {
          !(frame.sewingField && polygon(*frame.sewingField));
 }
 
-// The turns worth asking: of two that are a half turn apart and alike, the first.
-std::vector<Angle> distinctTurns(const Frame& frame) {
-  std::vector<Angle> turns;
-  for (const Angle turn : frame.turns) {
-    const bool known =
-        sameUpsideDown(frame) &&
-        std::find(turns.begin(), turns.end(), turn + Angle::fromDegrees(180.0)) != turns.end();
-    if (!known) {
-      turns.push_back(turn);
-    }
-  }
-  return turns;
+bool isTwin(const PreparedFrame& frame, const PreparedFrame& other) {
+  return other.frame == frame.frame && other.turn == frame.turn + Angle::fromDegrees(180.0);
 }
 
 }  // namespace
@@ -145,8 +136,13 @@ Workshop prepareWorkshop(const Shop& shop, const Rules& rules) {
   std::vector<PreparedFrame> frames;
   for (const Frame& frame : shop.frames) {
     const Length clearance = frame.clearance.value_or(workshop.figures.footClearance);
-    for (const Angle turn : distinctTurns(frame)) {
-      frames.push_back(prepareFrame(frame, turn, shop, clearance));
+    for (const Angle turn : frame.turns) {
+      PreparedFrame prepared = prepareFrame(frame, turn, shop, clearance);
+      prepared.upsideDown =
+          sameUpsideDown(frame) &&
+          std::any_of(frames.begin(), frames.end(),
+                      [&prepared](const PreparedFrame& other) { return isTwin(prepared, other); });
+      frames.push_back(std::move(prepared));
     }
   }
   workshop.frames = std::make_shared<const std::vector<PreparedFrame>>(std::move(frames));

@@ -25,6 +25,8 @@ struct PreparedFrame {
   Box opened;                // extent left for a design: window less clearance, and sewing field
   Length bodyWidth, bodyHeight;
   bool leftOut = false;  // the order names frames and not this one
+  // A half turn from an earlier way of lying, and like it but for the side of the bracket.
+  bool upsideDown = false;
 };
 
 // What a frame body may do at each edge of a panel, by EdgeName.

@@ -22,7 +22,7 @@ NAMES_AS_THEY_ARE = ("BackingKind", "HoldMethod", "Side")
 NAMES_WITH_SPACES = ("EdgeName", "KeepOutName", "Measure", "NeedlePoint", "PanelName")
 # Texts of the program's own data (JsonCursor::ownLabel).
 DATA = {
-    "resources/rules": {"name", "because", "basis", "text", "note", "turn-reason"},
+    "resources/rules": {"name", "arm-through", "because", "basis", "text", "note", "turn-reason"},
     "resources/kinds": {"name", "behind", "step", "basis"},
     "resources/help": {"word", "also", "meaning", "basis"},
 }

@@ -92,6 +92,7 @@ using MeasureTable = std::map<Measure, MeasureValue>;
 struct PanelOpening {
   std::string name;
   std::optional<Length> width;  // flat; nothing: no limit
+  std::string basis = {};       // of the kind's opening
   bool operator==(const PanelOpening&) const = default;
 };
 

@@ -144,6 +144,9 @@ struct FrameEdgeRule {
   RuleId id;
   EdgeName edge{};
   EdgeCrossing crossing{};
+  // The opening through which the machine's arm reaches into the garment at this edge, "the hem";
+  // empty: closed to it.
+  std::string armThrough;
   std::string because;
   std::string basis;
   bool operator==(const FrameEdgeRule&) const = default;
@@ -205,7 +208,8 @@ struct Defaults {
   DefaultValue seamClearance;       // design to side seam, armhole, fold: watch below this
   DefaultValue adultXlBodyWidth;    // body width up to which an unnamed size counts as up to XL
   DefaultValue youthBodyWidth;      // body width below which an unnamed size counts as youth
-  DefaultValue heavyGarment;        // areal weight from which the garment's weight is supported
+  DefaultValue heavyGarment;        // grams beside the frame from which they are supported
+  DefaultValue armReach;            // between the bracket's direction and an opening for the arm
   DefaultValue placementTolerance;  // of drop and sideways offset, as sewn
   // A design that is sewn in several hoopings.
   DefaultValue mostParts;
@@ -226,6 +230,7 @@ struct Defaults {
   DefaultValue turnedFrameWeighs;
   DefaultValue furtherDesignWeighs;
   DefaultValue boughtFrameWeighs;
+  DefaultValue narrowestRim;  // of a frame's body round its window, as frames are sold
   // The shop's own hooping error, from hoopings that it measured.
   DefaultValue hoopingCoverage;        // share of all hoopings that the error is to hold
   DefaultValue hoopingConfidence;      // with which it does

@@ -54,9 +54,10 @@ enum class FrameTest {
   MeantForPanel,  // the shop lists other panels for it
   HoldsDesign,    // window less foot clearance, and sewing field
   ClearOfKeepOut,
-  OnThePanel,    // body beyond collar seam, side seam, armhole, hem
-  HeldByCloth,   // cloth goes on beyond it as far as the shop says that the frame needs
-  PassesOpening  // its ring through an opening of the garment
+  OnThePanel,     // body beyond collar seam, side seam, armhole, hem
+  HeldByCloth,    // cloth goes on beyond it as far as the shop says that the frame needs
+  PassesOpening,  // its ring through an opening of the garment
+  ArmReachesIn    // the machine's arm through an opening on the bracket's side
 };
 
 struct FrameRejection {
@@ -208,10 +209,14 @@ struct EnumNames<CutDirection> {
 template <>
 struct EnumNames<FrameTest> {
   static constexpr std::pair<FrameTest, std::string_view> names[] = {
-      {FrameTest::NamedByOrder, "named-by-order"}, {FrameTest::MeantForPanel, "meant-for-panel"},
-      {FrameTest::HoldsDesign, "holds-design"},    {FrameTest::ClearOfKeepOut, "clear-of-keep-out"},
-      {FrameTest::OnThePanel, "on-the-panel"},     {FrameTest::HeldByCloth, "held-by-cloth"},
-      {FrameTest::PassesOpening, "passes-opening"}};
+      {FrameTest::NamedByOrder, "named-by-order"},
+      {FrameTest::MeantForPanel, "meant-for-panel"},
+      {FrameTest::HoldsDesign, "holds-design"},
+      {FrameTest::ClearOfKeepOut, "clear-of-keep-out"},
+      {FrameTest::OnThePanel, "on-the-panel"},
+      {FrameTest::HeldByCloth, "held-by-cloth"},
+      {FrameTest::PassesOpening, "passes-opening"},
+      {FrameTest::ArmReachesIn, "arm-reaches-in"}};
 };
 
 }  // namespace creaseline

@@ -1,0 +1,164 @@
+// SPDX-License-Identifier: MIT
+#include "planning/arm_side.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "base/worded.h"
+#include "creaseline/planning/wording.h"
+
+namespace creaseline {
+namespace {
+
+// From the frame's centre to the machine, in the frame's own view, as a turn from its top.
+Angle towardsMachine(BracketSide side) {
+  switch (side) {
+    case BracketSide::Right:
+      return Angle::fromDegrees(90.0);
+    case BracketSide::Bottom:
+      return Angle::fromDegrees(180.0);
+    case BracketSide::Left:
+      return Angle::fromDegrees(-90.0);
+    case BracketSide::Top:
+    case BracketSide::Both:
+      break;
+  }
+  return {};
+}
+
+Angle machineOnPanel(const PreparedFrame& frame) {
+  return towardsMachine(frame.frame->bracket) + frame.turn;
+}
+
+// "its bracket lies towards the collar"
+std::string bracketLies(const PreparedFrame& frame, PanelName panel) {
+  const std::string facing = facingPhrase(panel, machineOnPanel(frame));
+  return frame.frame->bracket == BracketSide::Both
+             ? worded("with brackets at both its sides its top lies {}", facing)
+             : worded("its bracket lies {}", facing);
+}
+
+// Cosine of the least angle between the direction and any point of the side. Along a straight side
+// the angle grows or falls throughout, so its ends decide unless it crosses the line ahead.
+double straightAhead(Point from, Point to, Point direction) {
+  const auto ahead = [direction](Point seen) { return dot(seen, direction); };
+  const double left = cross(direction, from);
+  const double right = cross(direction, to);
+  if (left * right < 0.0) {
+    const Point crossing = from + (to - from) * (left / (left - right));
+    if (ahead(crossing) >= 0.0) {
+      return 1.0;
+    }
+  }
+  constexpr double kHere = 1e-9;  // millimetres: no direction can be told
+  return std::max(ahead(from) / std::max(norm(from), kHere), ahead(to) / std::max(norm(to), kHere));
+}
+
+const FrameEdgeRule* openEdge(EdgeName edge, PanelName panel, const Rules& rules) {
+  // The arm reaches a sleeve from the body, but not the body through the length of a sleeve.
+  if (edge == EdgeName::Armhole && (panel == PanelName::Front || panel == PanelName::Back)) {
+    return nullptr;
+  }
+  const auto found = std::find_if(rules.frameEdges.begin(), rules.frameEdges.end(),
+                                  [edge](const FrameEdgeRule& rule) { return rule.edge == edge; });
+  return found == rules.frameEdges.end() || found->armThrough.empty() ? nullptr : &*found;
+}
+
+// The mouth of a bag and the brim of a hat go by the kind's own name for them.
+std::string throughPhrase(const FrameEdgeRule& rule, const PanelShape& panel) {
+  return rule.edge == EdgeName::TopEdge && panel.openings.size() == 1 ? panel.openings.front().name
+                                                                      : rule.armThrough;
+}
+
+}  // namespace
+
+bool liesOpen(const PanelShape& panel) {
+  return panel.openings.empty() ||
+         std::any_of(panel.openings.begin(), panel.openings.end(),
+                     [](const PanelOpening& opening) { return !opening.width; });
+}
+
+const FrameEdgeRule* armEdge(const PreparedFrame& frame, Point centre, const PanelShape& panel,
+                             const Workshop& workshop) {
+  constexpr double kRounding = 1e-9;  // an edge exactly at the end of the reach is within it
+  const Point direction = turned({0.0, -1.0}, machineOnPanel(frame));
+  double best = std::cos(workshop.figures.armReach.radians()) - kRounding;
+  const FrameEdgeRule* through = nullptr;
+  for (std::size_t i = 0; i < panel.sides.size(); ++i) {
+    const FrameEdgeRule* rule = openEdge(panel.sides[i].name, panel.name, *workshop.rules);
+    if (rule == nullptr) {
+      continue;
+    }
+    const Point from = panel.outline[i] - centre;
+    const Point to = panel.outline[(i + 1) % panel.outline.size()] - centre;
+    const double ahead = straightAhead(from, to, direction);
+    if (ahead > best) {
+      best = ahead;
+      through = rule;
+    }
+  }
+  return through;
+}
+
+std::string noArmPhrase(const PreparedFrame& frame, PanelName panel) {
+  return worded("{}, where the garment has no opening for the machine's arm",
+                bracketLies(frame, panel));
+}
+
+Reason armReason(const PreparedFrame& frame, Point centre, const PanelShape& panel,
+                 const Workshop& workshop) {
+  const std::string lies = bracketLies(frame, panel.name);
+  const std::string changedBy = worded("another frame or another way of lying");
+  if (liesOpen(panel)) {
+    const std::string basis = panel.openings.empty() ? worded("common practice, no source")
+                                                     : panel.openings.front().basis;
+    return {worded("{}; the cloth lies open there for the machine's arm", lies),
+            {},
+            basis,
+            false,
+            {},
+            changedBy};
+  }
+  const FrameEdgeRule* rule = armEdge(frame, centre, panel, workshop);
+  if (rule == nullptr) {
+    return {noArmPhrase(frame, panel.name), {}, {}, false, {}, changedBy};
+  }
+  return {worded("{}; the machine's arm goes in through {}", lies, throughPhrase(*rule, panel)),
+          rule->id,
+          rule->basis,
+          false,
+          {},
+          changedBy};
+}
+
+std::optional<Reason> ringReason(const PreparedFrame& frame, const PanelShape& panel,
+                                 const UnitChoice& units) {
+  if (panel.openings.empty()) {
+    return std::nullopt;
+  }
+  const auto widest = std::max_element(panel.openings.begin(), panel.openings.end(),
+                                       [](const PanelOpening& a, const PanelOpening& b) {
+                                         return a.width && (!b.width || *a.width < *b.width);
+                                       });
+  const Length across = std::min(frame.bodyWidth, frame.bodyHeight);
+  const std::string changedBy = worded("another frame");
+  if (!widest->width) {
+    return Reason{worded("its ring goes in through {}, which opens to lie flat", widest->name),
+                  {},
+                  widest->basis,
+                  false,
+                  {},
+                  changedBy};
+  }
+  return Reason{
+      worded("its ring, {} across, goes in through {}, {} wide laid flat: room {}",
+             formatLength(across, units), widest->name, formatLength(*widest->width, units),
+             roomPhrase(*widest->width - across, units)),
+      {},
+      widest->basis,
+      false,
+      {},
+      changedBy};
+}
+
+}  // namespace creaseline
