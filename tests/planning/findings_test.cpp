@@ -68,7 +68,7 @@ void checkRemedies(const Order& order, const Shop& shop) {
 }  // namespace
 
 TEST_CASE("a design larger than every frame stops, with a size that works", "[findings]") {
-  const Order order = orderOf("t-shirt", 290_mm, 250_mm, "full-back", {"XL", "2XL"});
+  const Order order = orderOf("full-zip-hoodie", 290_mm, 250_mm, "full-back", {"XL", "2XL"});
   const Shop shop = sample::shop({sample::frame("A", 200_mm, 230_mm)});
   const Plan made = plan(order, shop);
   const Finding& finding = findingOf(made, FindingCode::TooLargeForEveryFrame);
