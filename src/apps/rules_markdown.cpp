@@ -93,6 +93,7 @@ class RulesPage {
     frameEdges();
     openings();
     layers();
+    preparations();
     cautions();
     monograms();
     defaults();
@@ -260,12 +261,23 @@ class RulesPage {
     }
   }
 
+  static std::string onPanels(const std::vector<PanelName>& panels,
+                              const std::vector<LocationId>& locations) {
+    std::string text = enumerators(panels);
+    for (std::size_t i = 0; i < locations.size(); ++i) {
+      text += (i == 0 ? ", at " : ", ") + locations[i].text() +
+              (i + 1 == locations.size() ? " alone" : "");
+    }
+    return text;
+  }
+
   void openings() {
     table("Openings", "Where a frame's ring goes into a garment that is sewn to a tube.",
           "| Kind | Opening | Panels | Flat width | Basis |", 5);
     for (const GarmentKind& kind : rules_.kinds) {
       for (const Opening& opening : kind.openings) {
-        row({"`" + kind.id.text() + "`", opening.name, enumerators(opening.panels),
+        row({"`" + kind.id.text() + "`", opening.name,
+             onPanels(opening.panels, opening.intoPocketAt),
              opening.width ? std::string(nameOf(*opening.width)) : "lies flat", opening.basis});
       }
     }
@@ -276,8 +288,19 @@ class RulesPage {
           "| Kind | Behind | Panels | At the table | Basis |", 5);
     for (const GarmentKind& kind : rules_.kinds) {
       for (const LayerBehind& layer : kind.layers) {
-        row({"`" + kind.id.text() + "`", layer.name, enumerators(layer.panels), layer.step,
-             layer.basis});
+        row({"`" + kind.id.text() + "`", layer.name, onPanels(layer.panels, layer.locations),
+             layer.step, layer.basis});
+      }
+    }
+  }
+
+  void preparations() {
+    table("Before hooping", "What brings the side that is sewn to the top.",
+          "| Kind | Panels | At the table | Basis |", 4);
+    for (const GarmentKind& kind : rules_.kinds) {
+      for (const Preparation& preparation : kind.preparations) {
+        row({"`" + kind.id.text() + "`", enumerators(preparation.panels), preparation.step,
+             preparation.basis});
       }
     }
   }

@@ -27,34 +27,64 @@ PanelShape drawn(const GarmentKind& kind, PanelName name, const garment::Measure
       return garment::flatPanel(kind, measures);
     case PanelName::LeftLeg:
     case PanelName::RightLeg:
-      return garment::legPanel(name, measures);
+      return garment::legPanel(kind, name, measures);
   }
   return {};
+}
+
+template <class Name>
+bool listed(const std::vector<Name>& list, const Name& name) {
+  return std::find(list.begin(), list.end(), name) != list.end();
+}
+
+PanelOpening inThisSize(const Opening& opening, const MeasureTable& measures) {
+  return {opening.name,
+          opening.width ? std::optional(measures.at(*opening.width).value) : std::nullopt,
+          opening.basis};
 }
 
 }  // namespace
 
 bool GarmentKind::has(PanelName panel) const {
-  return std::find(panels.begin(), panels.end(), panel) != panels.end();
+  return listed(panels, panel);
 }
 
-std::vector<const LayerBehind*> GarmentKind::layersBehind(PanelName panel) const {
+std::vector<const LayerBehind*> GarmentKind::layersBehind(PanelName panel,
+                                                          const LocationId& location) const {
   std::vector<const LayerBehind*> behind;
   for (const LayerBehind& layer : layers) {
-    if (std::find(layer.panels.begin(), layer.panels.end(), panel) != layer.panels.end()) {
+    if (listed(layer.panels, panel) &&
+        (layer.locations.empty() || listed(layer.locations, location))) {
       behind.push_back(&layer);
     }
   }
   return behind;
 }
 
+const Opening* GarmentKind::pocketOpening(PanelName panel, const LocationId& location) const {
+  const auto found = std::find_if(openings.begin(), openings.end(), [&](const Opening& candidate) {
+    return listed(candidate.panels, panel) && listed(candidate.intoPocketAt, location);
+  });
+  return found == openings.end() ? nullptr : &*found;
+}
+
 bool GarmentKind::showsInside(PanelName panel) const {
-  return std::find(insideSeen.begin(), insideSeen.end(), panel) != insideSeen.end();
+  return listed(insideSeen, panel);
+}
+
+bool PanelShape::has(EdgeName edge) const {
+  return std::any_of(sides.begin(), sides.end(),
+                     [edge](const PanelSide& side) { return side.name == edge; });
 }
 
 const PanelShape* GarmentShape::panel(PanelName name) const {
   const auto found = panels.find(name);
   return found == panels.end() ? nullptr : &found->second;
+}
+
+const PanelShape* GarmentShape::hooped(PanelName name, const LocationId& location) const {
+  const auto alone = pocketAlone.find(location);
+  return alone != pocketAlone.end() && alone->second.name == name ? &alone->second : panel(name);
 }
 
 GarmentShape garmentShape(const GarmentKind& kind, const ChartSize& size, const std::string& file,
@@ -70,11 +100,8 @@ GarmentShape garmentShape(const GarmentKind& kind, const ChartSize& size, const 
     PanelShape panel = drawn(kind, name, measures);
     panel.insideSeen = kind.showsInside(name);
     for (const Opening& opening : kind.openings) {
-      if (std::find(opening.panels.begin(), opening.panels.end(), name) != opening.panels.end()) {
-        panel.openings.push_back(
-            {opening.name,
-             opening.width ? std::optional(shape.measures.at(*opening.width).value) : std::nullopt,
-             opening.basis});
+      if (listed(opening.panels, name) && opening.intoPocketAt.empty()) {
+        panel.openings.push_back(inThisSize(opening, shape.measures));
       }
     }
     // The checks above compare measures in pairs; together they may still be impossible.
@@ -83,6 +110,15 @@ GarmentShape garmentShape(const GarmentKind& kind, const ChartSize& size, const 
                         worded("measures of size {} whose {} crosses itself at {:.0f}, {:.0f} mm",
                                size.name.text(), saidName(name), crossing->x, crossing->y),
                         worded("measures that fit together")});
+    }
+    for (const Opening& opening : kind.openings) {
+      for (const LocationId& location : opening.intoPocketAt) {
+        if (listed(opening.panels, name)) {
+          PanelShape alone = garment::withPocketAlone(panel, kind, measures);
+          alone.openings = {inThisSize(opening, shape.measures)};
+          shape.pocketAlone.emplace(location, std::move(alone));
+        }
+      }
     }
     shape.panels.emplace(name, std::move(panel));
   }

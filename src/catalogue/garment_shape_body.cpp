@@ -136,6 +136,18 @@ void addSnaps(PanelShape& panel, const BodyPoints& points, const Measures& measu
              {Measure::CrotchWidth}, measures);
 }
 
+// Eyelets of a drawcord, in the front ends of the hood just above the collar seam: metal, so that
+// no ring closes there and magnets are drawn to it. Size and place from memory.
+void addEyelets(PanelShape& panel, const Measures& measures) {
+  constexpr double kShareOfNeck = 0.15;
+  constexpr double kAboveSeam = 18.0;
+  constexpr double kHalf = 7.0;
+  const double x = kShareOfNeck * measures.mm(Measure::NeckWidth);
+  const Ring eyelet = box(x - kHalf, -kAboveSeam - kHalf, x + kHalf, -kAboveSeam + kHalf);
+  addKeepOut(panel, KeepOutName::Eyelet, eyelet, {Measure::NeckWidth}, measures);
+  addKeepOut(panel, KeepOutName::Eyelet, mirroredBack(eyelet), {Measure::NeckWidth}, measures);
+}
+
 // From the side seam round the leg to the crotch.
 Polyline legOpening(const BodyPoints& points, const Measures& measures) {
   const double rise = measures.mm(Measure::LegRise);
@@ -211,6 +223,9 @@ PanelShape bodyPanel(const GarmentKind& kind, PanelName name, const Measures& me
   if (name == PanelName::Front) {
     addPocketKeepOuts(panel, kind, measures);
     addOpening(panel, kind, measures, points.hem.y);
+    if (kind.drawcord) {
+      addEyelets(panel, measures);
+    }
   } else if (kind.yoke) {
     addYokeSeam(panel, points, measures);
   }

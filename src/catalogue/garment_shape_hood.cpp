@@ -61,6 +61,15 @@ PanelShape hoodPanel(const GarmentKind& kind, const Measures& measures) {
   addLine(panel, DetailKind::Seam, {{0.0, 0.0}, {0.0, length}});
   // The tunnel of the face edge, 25 mm from memory.
   constexpr double kTunnel = 25.0;
+  if (kind.drawcord) {
+    // Rings may hold the tunnel, a needle would sew its cord fast. The eyelets lie underneath: the
+    // hood's front ends, where they are, are the half that does not show.
+    Ring tunnel = partDownTo(sideFold(faceCorner, neckSeam.back()), kTunnel);
+    append(tunnel, mirroredBack(tunnel));
+    panel.keepOuts.push_back(
+        {KeepOutName::DrawcordTunnel, tunnel, true, false,
+         measures.anyAssumed({Measure::HoodHeight, Measure::HoodDepth, Measure::NeckWidth})});
+  }
   addLine(panel, DetailKind::Seam, {{-faceCorner.x, kTunnel}, {faceCorner.x, kTunnel}});
   return panel;
 }

@@ -65,6 +65,19 @@ Polyline shifted(const Polyline& line, Point by) {
   return moved;
 }
 
+Polyline partDownTo(const Polyline& line, double down) {
+  Polyline part;
+  for (const Point& point : line) {
+    if (point.y > down) {
+      const Point before = part.back();
+      part.push_back(before + (point - before) * ((down - before.y) / (point.y - before.y)));
+      break;
+    }
+    part.push_back(point);
+  }
+  return part;
+}
+
 Ring box(double left, double top, double right, double bottom) {
   return {{left, top}, {right, top}, {right, bottom}, {left, bottom}};
 }

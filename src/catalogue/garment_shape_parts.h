@@ -42,6 +42,9 @@ void checkMeasures(const GarmentKind& kind, const MeasureTable& table, const std
 [[nodiscard]] Polyline mirroredBack(const Polyline& line);
 void append(Polyline& line, const Polyline& more);
 [[nodiscard]] Polyline shifted(const Polyline& line, Point by);
+// The part of a line that runs down, from its start to the level `down`. Precondition: the line
+// starts above that level.
+[[nodiscard]] Polyline partDownTo(const Polyline& line, double down);
 [[nodiscard]] Ring box(double left, double top, double right, double bottom);
 
 // The right half of a panel, walked clockwise from the top of the centre line to its bottom.
@@ -77,6 +80,9 @@ struct BodyPoints {
 // chest pocket, the bags of two side pockets.
 [[nodiscard]] std::vector<Ring> pocketAreas(const GarmentKind& kind, const Measures& measures);
 void addPocketKeepOuts(PanelShape& panel, const GarmentKind& kind, const Measures& measures);
+// The front for a ring that lies in the chest pocket.
+[[nodiscard]] PanelShape withPocketAlone(const PanelShape& front, const GarmentKind& kind,
+                                         const Measures& measures);
 void addPocketLines(PanelShape& panel, const GarmentKind& kind, const Measures& measures);
 
 [[nodiscard]] PanelShape bodyPanel(const GarmentKind& kind, PanelName name,
@@ -93,7 +99,8 @@ void addNeckDetails(PanelShape& panel, const GarmentKind& kind, const Measures& 
 // ---- Flat piece, leg ---------------------------------------------------------------------------
 
 [[nodiscard]] PanelShape flatPanel(const GarmentKind& kind, const Measures& measures);
-[[nodiscard]] PanelShape legPanel(PanelName name, const Measures& measures);
+[[nodiscard]] PanelShape legPanel(const GarmentKind& kind, PanelName name,
+                                  const Measures& measures);
 
 // ---- Lines -------------------------------------------------------------------------------------
 

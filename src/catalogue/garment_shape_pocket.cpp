@@ -5,6 +5,7 @@
 // zip.
 // - chest: a patch on the wearer's left with a hemmed opening on top and stitching along its edge.
 //   Within it one may sew while the frame's inner ring lies in the pocket, so that it stays open.
+//   Such a ring cannot pass the stitching at the sides and at the bottom.
 // - side: two bags behind the front, from the side seams inwards; their openings slant.
 #include <algorithm>
 
@@ -124,6 +125,22 @@ void addPocketKeepOuts(PanelShape& panel, const GarmentKind& kind, const Measure
       panel.keepOuts.push_back({KeepOutName::PocketEdge, part, true, !patch, assumed});
     }
   }
+}
+
+PanelShape withPocketAlone(const PanelShape& front, const GarmentKind& kind,
+                           const Measures& measures) {
+  PanelShape alone = front;
+  for (const Ring& area : pocketAreas(kind, measures)) {
+    const std::vector<Ring> edges = patchEdges(area);
+    for (KeepOut& keepOut : alone.keepOuts) {
+      // Not the first, the hem of the opening: the ring comes in over it.
+      if (keepOut.name == KeepOutName::PocketEdge &&
+          std::find(edges.begin() + 1, edges.end(), keepOut.area) != edges.end()) {
+        keepOut.frame = true;
+      }
+    }
+  }
+  return alone;
 }
 
 void addPocketLines(PanelShape& panel, const GarmentKind& kind, const Measures& measures) {

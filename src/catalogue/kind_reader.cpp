@@ -118,6 +118,37 @@ std::vector<PanelName> readPanels(const JsonCursor& at, std::size_t least,
   return panels;
 }
 
+std::vector<LocationId> readLocations(const JsonCursor& at) {
+  std::vector<LocationId> locations;
+  for (const JsonCursor& item : at.items(1, 50, toBeWorded("locations"))) {
+    locations.push_back(item.identifier<LocationId>());
+  }
+  return locations;
+}
+
+LegParts readLegParts(const JsonCursor& at) {
+  JsonObject object = at.object();
+  LegParts parts;
+  parts.fly = object.at("fly").boolean();
+  parts.sidePockets = object.at("side-pockets").boolean();
+  object.finish();
+  return parts;
+}
+
+std::vector<Preparation> readPreparations(const JsonCursor& at, const GarmentKind& kind) {
+  std::vector<Preparation> preparations;
+  for (const JsonCursor& item : at.items(0, 50, toBeWorded("preparations"))) {
+    JsonObject object = item.object();
+    Preparation preparation;
+    preparation.panels = readPanels(object.at("panels"), 1, kind);
+    preparation.step = object.at("step").ownLabel();
+    preparation.basis = object.at("basis").ownLabel();
+    object.finish();
+    preparations.push_back(std::move(preparation));
+  }
+  return preparations;
+}
+
 std::vector<LayerBehind> readLayers(const JsonCursor& at, const GarmentKind& kind) {
   std::vector<LayerBehind> layers;
   for (const JsonCursor& item : at.items(0, 50, toBeWorded("layers"))) {
@@ -125,6 +156,9 @@ std::vector<LayerBehind> readLayers(const JsonCursor& at, const GarmentKind& kin
     LayerBehind layer;
     layer.name = object.at("behind").ownLabel();
     layer.panels = readPanels(object.at("panels"), 1, kind);
+    if (const auto locations = object.find("locations")) {
+      layer.locations = readLocations(*locations);
+    }
     layer.step = object.at("step").ownLabel();
     if (const auto watch = object.find("watch")) {
       layer.watch = watch->boolean();
@@ -144,6 +178,15 @@ std::vector<Opening> readOpenings(const JsonCursor& at, const GarmentKind& kind)
     Opening opening;
     opening.name = object.at("name").ownLabel();
     opening.panels = readPanels(object.at("panels"), 1, kind);
+    if (const auto pocket = object.find("into-pocket-at")) {
+      if (kind.pocket != PocketForm::Chest || opening.panels != std::vector{PanelName::Front}) {
+        pocket->failShown(worded("locations on the front of a kind with a chest pocket"));
+      }
+      opening.intoPocketAt = readLocations(*pocket);
+    }
+    if (const auto otherwise = object.find("otherwise")) {
+      opening.otherwise = otherwise->ownLabel();
+    }
     const auto width = object.find("width");
     const auto flat = object.find("lies-flat");
     if (width.has_value() == (flat && flat->boolean())) {
@@ -197,6 +240,21 @@ GarmentKind readKind(JsonObject& top) {
   }
   kind.hemRib = top.at("hem-rib").boolean();
   kind.insideSeen = readPanels(top.at("inside-seen"), 0, kind);
+  if (const auto legs = top.find("legs")) {
+    if (kind.form != KindForm::Legs) {
+      legs->failShown(worded("none where the form is not \"legs\""));
+    }
+    kind.legs = readLegParts(*legs);
+  }
+  if (const auto drawcord = top.find("drawcord")) {
+    kind.drawcord = drawcord->boolean();
+    if (kind.drawcord && kind.neck != NeckForm::Hood) {
+      drawcord->failShown(worded("false where \"panels\" has no hood"));
+    }
+  }
+  if (const auto preparations = top.find("preparations")) {
+    kind.preparations = readPreparations(*preparations, kind);
+  }
   if (const auto layers = top.find("layers")) {
     kind.layers = readLayers(*layers, kind);
   }

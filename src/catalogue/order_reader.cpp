@@ -95,8 +95,8 @@ LocationId readLocation(const JsonCursor& at, const Blank& blank, const Rules& r
   const Location& location = knownLocation(at, rules);
   const GarmentKind& kind = *rules.kind(blank.kind);
   if (!kind.has(location.panel)) {
-    at.fail(worded("the location {} on a {}, which has no {}", at.shown(), kind.id.text(),
-                   saidName(location.panel)),
+    at.fail(worded("the location {} on a garment of kind {}, which has no {}", at.shown(),
+                   kind.id.text(), saidName(location.panel)),
             worded("a location on a panel that the garment has"));
   }
   return location.id;

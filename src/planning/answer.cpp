@@ -114,7 +114,7 @@ PlacementPlan place(const PlacementRequest& request, const Workshop& workshop, E
 PlacementPlan answer(const PlacementRequest& request, const Workshop& workshop, Effort effort) {
   PlacementPlan plan = place(request, workshop, effort);
   if (plan.hasRule) {
-    const PanelShape& panel = *plan.garment->panel(plan.panel);
+    const PanelShape& panel = *plan.garment->hooped(plan.panel, plan.location);
     decideFrame(plan, panel, plan.outlineOnPanel, workshop, effort);
     decideRest(plan, request, panel, workshop, effort);
   }

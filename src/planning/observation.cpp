@@ -211,7 +211,7 @@ class Observer {
 
   void layers() {
     const GarmentKind* kind = workshop_.rules->kind(request_.blank->kind);
-    for (const LayerBehind* layer : kind->layersBehind(plan_.panel)) {
+    for (const LayerBehind* layer : kind->layersBehind(plan_.panel, plan_.location)) {
       if (layer->watch) {
         say(Severity::Watch, FindingCode::LayerBehindPanel, layer->name,
             worded("behind the {} lies {}, and must not be sewn in: {}", panelPhrase(plan_.panel),
@@ -273,9 +273,15 @@ class Observer {
   // Ends the sentence on a design that is too large with why it cannot be sewn in parts.
   void noFrame(const std::string& notSplit) {
     if (const FrameRejection* meets = nearestMiss(byGarment)) {
-      say(Severity::Stop, FindingCode::FrameMeetsGarment, {},
+      const std::string text =
           worded("no frame that holds the design can sit here; nearest is {}: {}",
-                 nameOfFrame(meets->frame), meets->what),
+                 nameOfFrame(meets->frame), meets->what);
+      const Opening* pocket =
+          workshop_.rules->kind(request_.blank->kind)->pocketOpening(plan_.panel, plan_.location);
+      say(Severity::Stop, FindingCode::FrameMeetsGarment, {},
+          pocket == nullptr || pocket->otherwise.empty()
+              ? text
+              : worded("{}; what else can be done: {}", text, pocket->otherwise),
           shortOrMeets(*meets), meets->missing);
       because(outlineReason(!plan_.assumed.empty(), plan_));
       return;

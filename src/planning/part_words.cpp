@@ -108,7 +108,7 @@ std::string joinPhrase(const PlacementPlan& plan, const PartJoin& join, const Un
   const double degrees = std::atan2(way.x, -way.y) * 180.0 / std::numbers::pi;
   std::string text = worded("the join with part {} lies {} from this part's centre, {}",
                             join.neighbour, formatLength(Length::fromMm(norm(way)), units),
-                            facingPhrase(plan.panel, Angle::fromDegrees(degrees)));
+                            facingPhrase(plan, Angle::fromDegrees(degrees)));
   if (join.overlap > Length()) {
     return worded("{}; the parts overlap there by {}", text, exactText(join.overlap));
   }

@@ -46,7 +46,7 @@ class PartPlanner {
       : request_(request),
         workshop_(workshop),
         whole_(whole),
-        panel_(*whole.garment->panel(whole.panel)),
+        panel_(*whole.garment->hooped(whole.panel, whole.location)),
         figures_(workshop.figures.parts),
         // Which of the frames is best decides whether there is room enough.
         effort_(explains(effort) ? effort : Effort::BestFrame) {}

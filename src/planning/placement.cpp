@@ -307,13 +307,13 @@ void giveSidewaysReason(Placed& placed, const OrderPlacement& placement, PanelNa
 
 void giveTurnReasons(Placed& placed, const PlacementRule& rule, const OrderPlacement& placement) {
   if (rule.turn != Angle()) {
-    placed.turnReasons.push_back(
-        {worded("turned by {}: {}", formatAngle(rule.turn), rule.turnReason),
-         rule.id,
-         rule.basis,
-         false,
-         {},
-         worded("{}, or a turn in the order", ruleChanger(rule))});
+    placed.turnReasons.push_back({worded("turned by {} against upright as worn: {}",
+                                         formatAngle(rule.turn), rule.turnReason),
+                                  rule.id,
+                                  rule.basis,
+                                  false,
+                                  {},
+                                  worded("{}, or a turn in the order", ruleChanger(rule))});
   }
   if (placement.turn != Angle()) {
     placed.turnReasons.push_back(

@@ -173,9 +173,9 @@ class Cards {
     if (const Frame* frame = context_.shop.frame(choice.frame)) {
       card.frame = framePhrase(*frame, choice, units_);
       card.bracketAtMachine = bracketAtMachine(frame->bracket);
-      card.bracketOnGarment = bracketOnGarment(frame->bracket, plan.panel, choice.turn);
+      card.bracketOnGarment = bracketOnGarment(frame->bracket, plan, choice.turn);
     }
-    card.loading = loadingPhrase(plan.panel, choice.turn);
+    card.loading = loadingPhrase(plan, choice.turn);
     card.turn = turnInFramePhrase(plan.placed.panelTurn - choice.turn);
     const StartPoint start = startPoint(plan);
     card.startRight = start.right;

@@ -66,17 +66,17 @@ std::string bracketAtMachine(BracketSide side) {
   return {};
 }
 
-std::string bracketOnGarment(BracketSide side, PanelName panel, Angle frameTurn) {
+std::string bracketOnGarment(BracketSide side, const PlacementPlan& plan, Angle frameTurn) {
   std::string text;
   for (const Angle direction : bracketDirections(side)) {
-    const std::string facing = facingPhrase(panel, direction + frameTurn);
+    const std::string facing = facingPhrase(plan, direction + frameTurn);
     text = text.empty() ? facing : bothPhrase(text, facing);
   }
   return text;
 }
 
-std::string loadingPhrase(PanelName panel, Angle frameTurn) {
-  return fmt::format("{} {}", datumPhrase(panel), atFrameSide(-frameTurn));
+std::string loadingPhrase(const PlacementPlan& plan, Angle frameTurn) {
+  return fmt::format("{} {}", datumPhrase(plan), atFrameSide(-frameTurn));
 }
 
 std::string turnInFramePhrase(Angle turn) {

@@ -12,9 +12,9 @@ namespace creaseline {
 // Side of the frame where the bracket is, in the frame's own view: "top", "left and right".
 std::string bracketAtMachine(BracketSide side);
 // The same as it lies on the panel: "towards the collar seam".
-std::string bracketOnGarment(BracketSide side, PanelName panel, Angle frameTurn);
+std::string bracketOnGarment(BracketSide side, const PlacementPlan& plan, Angle frameTurn);
 // "the collar seam at the frame's left side"
-std::string loadingPhrase(PanelName panel, Angle frameTurn);
+std::string loadingPhrase(const PlacementPlan& plan, Angle frameTurn);
 // Turn of the design in the frame: "none, its top at the frame's top", "90° clockwise, ...".
 std::string turnInFramePhrase(Angle turn);
 

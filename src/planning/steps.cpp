@@ -123,18 +123,32 @@ void addPartStep(std::vector<Step>& steps, const PlacementPlan& plan,
 std::vector<Step> stepsFor(const PlacementPlan& plan, const Location& location,
                            const GarmentKind& kind, const UnitChoice& units) {
   std::vector<Step> steps;
+  for (const Preparation& preparation : kind.preparations) {
+    if (std::find(preparation.panels.begin(), preparation.panels.end(), plan.panel) !=
+        preparation.panels.end()) {
+      steps.push_back({preparation.step, true});
+    }
+  }
   steps.push_back({creaseStep(location.panel), true});
   steps.push_back({markStep(plan, units), true});
   steps.push_back({backingStep(plan.backing, units), true});
+  // What the finding warns of is done before the frame is closed; that all is clear is felt after.
+  const std::vector<const LayerBehind*> layers = kind.layersBehind(plan.panel, plan.location);
+  const auto addLayers = [&](bool watch) {
+    for (const LayerBehind* layer : layers) {
+      if (layer->watch == watch) {
+        steps.push_back({layer->step, true});
+      }
+    }
+  };
+  addLayers(true);
   steps.push_back(
       {plan.backing.hold == HoldMethod::Hooped
            ? worded("Close the frame over backing and cloth, crease on the frame's centre marks")
            : worded("Close the frame over the cloth, crease on the frame's centre marks; slide "
                     "the backing under the frame"),
        true});
-  for (const LayerBehind* layer : kind.layersBehind(plan.panel)) {
-    steps.push_back({layer->step, true});
-  }
+  addLayers(false);
   if (plan.backing.topping) {
     steps.push_back({worded("Lay topping film over the cloth"), true});
   }

@@ -32,9 +32,16 @@ bool namesWearersSide(PanelName panel) {
   return !isSleeve(panel) && panel != PanelName::Flat;
 }
 
+// A turned-up cuff lies with its open edge on top.
+bool isTurnedUpCuff(const PlacementPlan& plan) {
+  const PanelShape* panel = plan.garment ? plan.garment->panel(plan.panel) : nullptr;
+  return panel != nullptr && panel->has(EdgeName::TurnUpFold);
+}
+
 // What lies beyond a panel in one of the four directions, by quarter turns clockwise from
 // "towards the datum".
-std::string towardsPhrase(PanelName panel, int quarter) {
+std::string towardsPhrase(const PlacementPlan& plan, int quarter) {
+  const PanelName panel = plan.panel;
   if (quarter == 1 || quarter == 3) {
     const bool right = quarter == 1;
     const std::string side = sideOfPanel(panel, right);
@@ -50,6 +57,9 @@ std::string towardsPhrase(PanelName panel, int quarter) {
     return datum ? worded("the face edge") : worded("the neck seam");
   }
   if (panel == PanelName::Flat) {
+    if (isTurnedUpCuff(plan)) {
+      return datum ? worded("the cuff's open edge") : worded("the cuff's fold");
+    }
     return datum ? worded("the top edge") : worded("the bottom edge");
   }
   if (isLeg(panel)) {
@@ -208,6 +218,16 @@ std::string lateralDirection(const PlacementPlan& plan) {
 }
 
 std::string turnPhrase(const PlacementPlan& plan) {
+  const std::string facing = facingPhrase(plan, plan.placed.panelTurn);
+  // A hood is worn the other way up than it is drawn: counted from upright as worn, the way of the
+  // turn would be the opposite of what the drawing shows.
+  if (plan.panel == PanelName::Hood) {
+    const Angle drawn = plan.placed.panelTurn;
+    const std::string way = drawn == Angle()                     ? worded("none")
+                            : drawn == Angle::fromDegrees(180.0) ? formatAngle(drawn)
+                                                                 : wayPhrase(drawn);
+    return worded("{} with the face edge on top, top of the design {}", way, facing);
+  }
   const std::int32_t turn = plan.placed.turn.millidegrees();
   std::string text = worded("none");
   if (turn == 180'000) {
@@ -215,7 +235,7 @@ std::string turnPhrase(const PlacementPlan& plan) {
   } else if (turn != 0) {
     text = wayPhrase(plan.placed.turn);
   }
-  return worded("{}, top of the design {}", text, facingPhrase(plan.panel, plan.placed.panelTurn));
+  return worded("{}, top of the design {}", text, facing);
 }
 
 std::string wayPhrase(Angle turn) {
@@ -227,14 +247,14 @@ std::string bothPhrase(const std::string& one, const std::string& other) {
   return worded("{} and {}", one, other);
 }
 
-std::string facingPhrase(PanelName panel, Angle direction) {
+std::string facingPhrase(const PlacementPlan& plan, Angle direction) {
   const Quarter quarter = nearestQuarter(direction);
-  const std::string towards = towardsPhrase(panel, quarter.count);
+  const std::string towards = towardsPhrase(plan, quarter.count);
   return quarter.exact ? worded("towards {}", towards) : worded("mostly towards {}", towards);
 }
 
-std::string datumPhrase(PanelName panel) {
-  return towardsPhrase(panel, 0);
+std::string datumPhrase(const PlacementPlan& plan) {
+  return towardsPhrase(plan, 0);
 }
 
 std::string sidePhrase(const Location& location) {

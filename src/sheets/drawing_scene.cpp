@@ -188,9 +188,14 @@ void GarmentDrawing::addSides(Scene& scene, const DrawingStyle& style, const QRe
   const TextStyle strong{style.textSize * unit, true};
   const double width = kLabelWidth * unit;
   const double y = area.top() + 5.0 * unit;
-  scene.addLabel({{viewerLeft(), strong}, {printed("viewer's left"), small}}, width,
+  // Nobody wears a flat piece: its sides are the viewer's and are said once.
+  const auto side = [&](const QString& own, const QString& viewers) {
+    return own == viewers ? std::vector<SceneLabelLine>{{own, strong}}
+                          : std::vector<SceneLabelLine>{{own, strong}, {viewers, small}};
+  };
+  scene.addLabel(side(viewerLeft(), printed("viewer's left")), width,
                  {area.left() + 12.0 * unit, y}, {});
-  scene.addLabel({{viewerRight(), strong}, {printed("viewer's right"), small}}, width,
+  scene.addLabel(side(viewerRight(), printed("viewer's right")), width,
                  {area.right() - 12.0 * unit, y}, {});
 }
 

@@ -151,7 +151,9 @@ QString GarmentDrawing::caption() const {
       return capitalised(
           printed("%1, outer half on its fold; cuff at the bottom", panelPhrase(plan_.panel)));
     case PanelName::Flat:
-      return printed("Flat piece, seen from outside; top edge on top");
+      return panel_.has(EdgeName::TurnUpFold)
+                 ? printed("Cuff as it is turned up and shows when worn; its open edge on top")
+                 : printed("Flat piece, seen from outside; top edge on top");
     case PanelName::LeftLeg:
     case PanelName::RightLeg:
       return capitalised(

@@ -24,24 +24,6 @@ bool hasPoint(const Ring& ring, Point wanted) {
                      [wanted](Point point) { return norm(point - wanted) < 1e-9; });
 }
 
-bool insideWithin(const Ring& panel, Point point, double tolerance) {
-  return contains(panel, point) || nearestSide(panel, point).distance <= tolerance;
-}
-
-// Calls `check` for every kind, size and panel, with all three named on failure.
-template <class Check>
-void forEveryPanel(Check check) {
-  for (const GarmentKind& kind : shippedRules().kinds) {
-    for (const ChartSize& size : usualSizes()) {
-      const GarmentShape shape = drawn(kind, size);
-      for (const auto& [name, panel] : shape.panels) {
-        INFO(kind.id.text() << " " << size.name.text() << " " << nameOf(name));
-        check(kind, shape, panel);
-      }
-    }
-  }
-}
-
 bool isBody(const PanelShape& panel) {
   return panel.name == PanelName::Front || panel.name == PanelName::Back;
 }
@@ -258,30 +240,6 @@ TEST_CASE("a hood is as wide as it is high at the face edge and ends at the neck
     CHECK(panel.centreBackOrFront.mm() > std::hypot(depth, height));
     CHECK(panel.wornUp == Angle::fromDegrees(180.0));
     CHECK(panel.insideSeen);
-  });
-}
-
-TEST_CASE("keep-outs are convex and lie on their panel", "[garment]") {
-  forEveryPanel([](const GarmentKind& kind, const GarmentShape&, const PanelShape& panel) {
-    for (const KeepOut& keepOut : panel.keepOuts) {
-      INFO(nameOf(keepOut.name));
-      CHECK(isConvex(keepOut.area));
-      CHECK(keepOut.needle);
-      // Rings may hold a soft cuff rib, a flat seam or border and a flat patch pocket (common
-      // practice, no source).
-      const bool flat =
-          keepOut.name == KeepOutName::CuffRib || keepOut.name == KeepOutName::BorderEdge ||
-          keepOut.name == KeepOutName::CuffSeam || keepOut.name == KeepOutName::YokeSeam ||
-          (keepOut.name == KeepOutName::PocketEdge && kind.pocket == PocketForm::Chest);
-      CHECK(keepOut.frame != flat);
-      for (std::size_t i = 0; i < keepOut.area.size(); ++i) {
-        const Point a = keepOut.area[i];
-        const Point b = keepOut.area[(i + 1) % keepOut.area.size()];
-        // Chords of the collar strip leave the curve by less than 1 mm.
-        CHECK(insideWithin(panel.outline, a, 1e-6));
-        CHECK(insideWithin(panel.outline, (a + b) * 0.5, 1.0));
-      }
-    }
   });
 }
 

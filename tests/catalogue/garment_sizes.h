@@ -57,6 +57,24 @@ inline GarmentShape drawn(const GarmentKind& kind, const ChartSize& size) {
   return garmentShape(kind, size, "chart.csv", "size " + size.name.text());
 }
 
+inline bool insideWithin(const Ring& panel, Point point, double tolerance) {
+  return contains(panel, point) || nearestSide(panel, point).distance <= tolerance;
+}
+
+// Calls `check` for every kind, size and panel, with all three named on failure.
+template <class Check>
+void forEveryPanel(Check check) {
+  for (const GarmentKind& kind : shippedRules().kinds) {
+    for (const ChartSize& size : usualSizes()) {
+      const GarmentShape shape = drawn(kind, size);
+      for (const auto& [name, panel] : shape.panels) {
+        INFO(kind.id.text() << " " << size.name.text() << " " << nameOf(name));
+        check(kind, shape, panel);
+      }
+    }
+  }
+}
+
 inline double millimetres(const GarmentShape& shape, Measure measure) {
   return shape.measures.at(measure).value.mm();
 }

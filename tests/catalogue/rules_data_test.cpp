@@ -160,7 +160,10 @@ TEST_CASE("a location is offered exactly where the kind has the part that it nee
       {{"above-pocket", "on-pocket"},
        [](const GarmentKind& kind) { return kind.pocket == PocketForm::Chest; }},
       {{"towel-end", "towel-border"}, [](const GarmentKind& kind) { return kind.flat.border; }},
-      {{"tote-centre", "tote-top"}, [](const GarmentKind& kind) { return kind.flat.straps; }},
+      {{"tote-centre", "tote-top"},  // a bag; an apron's straps are its neck loop
+       [](const GarmentKind& kind) {
+         return kind.flat.straps && kind.flat.bottom == EdgeName::BottomSeam;
+       }},
       {{"left-hip", "right-thigh", "left-leg-hem"},
        [](const GarmentKind& kind) { return kind.form == KindForm::Legs; }}};
   for (const Row& row : rows) {

@@ -23,7 +23,7 @@ NAMES_WITH_SPACES = ("EdgeName", "KeepOutName", "Measure", "NeedlePoint", "Panel
 # Texts of the program's own data (JsonCursor::ownLabel).
 DATA = {
     "resources/rules": {"name", "arm-through", "because", "basis", "text", "note", "turn-reason"},
-    "resources/kinds": {"name", "behind", "step", "basis"},
+    "resources/kinds": {"name", "behind", "step", "otherwise", "basis"},
     "resources/help": {"word", "also", "meaning", "basis"},
 }
 NOT_SAID = {Path("resources/rules/currencies.json")}  # codes

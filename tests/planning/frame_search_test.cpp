@@ -318,53 +318,6 @@ TEST_CASE("adding a frame never worsens the answer", "[frame-search]") {
   CHECK(better > 20);
 }
 
-TEST_CASE("a ring goes in by the widest opening with its shorter side across", "[frame-search]") {
-  Rules rules = sample::shippedRules();
-  const auto kind = std::find_if(rules.kinds.begin(), rules.kinds.end(),
-                                 [](const GarmentKind& k) { return k.id == KindId("t-shirt"); });
-  REQUIRE(kind != rules.kinds.end());
-  // As if the hem were sewn up: only the neck is left to go in by.
-  kind->openings = {{"the neck", {PanelName::Front}, Measure::NeckWidth, "made up for this test"}};
-  const Order order = sample::order(sample::blank("t-shirt"), sample::design("d", 60_mm, 40_mm),
-                                    "centre-chest", {"M"});
-  const Length neck = order.blanks[0].chart.find(SizeName("M"))->measures.at(Measure::NeckWidth);
-  const Length rim = 15_mm;
-  const auto answer = [&](Length width, Length height) {
-    const Shop shop =
-        sample::shop({sample::frame("A", width - rim * 2.0, height - rim * 2.0, rim)});
-    return planOrder(order, shop, rules).placements[0];
-  };
-  CHECK(answer(neck, neck + 20_mm).frame.has_value());
-  CHECK(answer(neck + 20_mm, neck).frame.has_value());  // turned on its way in
-  const PlacementPlan tooWide = answer(neck + 7_mm, neck + 20_mm);
-  CHECK_FALSE(tooWide.frame.has_value());
-  REQUIRE(tooWide.rejections.size() == 1);
-  CHECK(tooWide.rejections[0].test == FrameTest::PassesOpening);
-  CHECK(tooWide.rejections[0].missing == 7_mm);
-  CHECK(tooWide.rejections[0].what.find("wider than the neck") != std::string::npos);
-  // With a second one that lies flat nothing is too wide.
-  kind->openings.push_back({"the front", {PanelName::Front}, {}, "made up for this test"});
-  CHECK(answer(neck + 7_mm, neck + 20_mm).frame.has_value());
-}
-
-TEST_CASE("every tubular panel of every kind says where a ring goes in", "[frame-search]") {
-  for (const GarmentKind& kind : sample::shippedRules().kinds) {
-    for (const PanelName panel : kind.panels) {
-      CAPTURE(kind.id.text(), nameOf(panel));
-      const auto openings = std::count_if(
-          kind.openings.begin(), kind.openings.end(), [panel](const Opening& opening) {
-            return std::find(opening.panels.begin(), opening.panels.end(), panel) !=
-                   opening.panels.end();
-          });
-      // Of the flat pieces those whose sides are sewn or folded are tubes.
-      const bool tube = kind.form != KindForm::Flat || kind.flat.sides != EdgeName::SideEdge;
-      CHECK((openings > 0) == tube);
-    }
-  }
-}
-
-// Zips and snaps are metal as a rule: a magnetic frame would be drawn to them, any other would not
-// close over them.
 TEST_CASE("no frame of any kind sits on a zip or on snaps", "[frame-search][metal]") {
   std::set<std::string> carriers;
   for (const GarmentKind& kind : sample::shippedRules().kinds) {

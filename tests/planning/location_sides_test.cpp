@@ -246,7 +246,9 @@ TEST_CASE("the printed top of every location's design is up as it is worn", "[pl
     } else if (isLeg(location.panel)) {
       expected = "towards the waist seam";
     } else if (location.panel == PanelName::Flat) {
-      expected = "towards the top edge";
+      // A cuff that is turned up has its open edge on top.
+      expected = location.id == LocationId("beanie-cuff") ? "towards the cuff's open edge"
+                                                          : "towards the top edge";
     } else if (location.panel == PanelName::Hood) {
       REQUIRE(hood.count(location.id.text()) == 1);
       expected = hood.at(location.id.text());
@@ -266,6 +268,47 @@ TEST_CASE("the printed top of every location's design is up as it is worn", "[pl
       CHECK(towardsDatum == Approx(1.0));
     }
   });
+}
+
+// The turn is read back against the drawing: sleeves are drawn the other way up than panels lie,
+// all else as it lies.
+TEST_CASE("the printed turn of every location is the one that is drawn", "[placement][sides]") {
+  int turnedPanels = 0;
+  forEveryLocation([&turnedPanels](const Location& location, const Planned& made) {
+    const std::string report = made.report();
+    CAPTURE(report);
+    std::smatch said;
+    REQUIRE(std::regex_search(
+        report, said,
+        std::regex("Turn (none|([0-9.]+)°( clockwise| anticlockwise)?)[^,]*, top of")));
+    double degrees = said[2].matched ? std::stod(said[2].str()) : 0.0;
+    if (said[3].str() == " anticlockwise") {
+      degrees = -degrees;
+    }
+    const Point top = turned({0.0, -1.0}, made.placement().placed.panelTurn);
+    const Point drawn = isSleeve(location.panel) ? -top : top;
+    const Point expected = turned({0.0, -1.0}, Angle::fromDegrees(degrees));
+    CHECK(norm(drawn - expected) < 1e-9);
+    turnedPanels += degrees != 0.0 ? 1 : 0;
+  });
+  CHECK(turnedPanels >= 2);  // both sides of a hood
+}
+
+// Turned up, the cuff shows the cloth's inside; folded out, that side is inside again until the
+// garment is turned inside out.
+TEST_CASE("a beanie's cuff is brought to lie as it shows when worn", "[placement][sides]") {
+  const Rules& rules = sample::shippedRules();
+  const Planned made =
+      planned(*rules.kind(KindId("beanie")), *rules.location(LocationId("beanie-cuff")));
+  REQUIRE_FALSE(made.placement().steps.empty());
+  const std::string first = made.placement().steps.front().text;
+  CAPTURE(first);
+  CHECK(first.find("Fold the cuff out and turn the beanie inside out") == 0);
+  CHECK(first.find("shows when the cuff is turned up") != std::string::npos);
+  CHECK(first.find("open edge is the top edge") != std::string::npos);
+  const RunPlan runs = planRuns(made.plan, {made.order, made.shop, rules}, kUnits);
+  REQUIRE(runs.cards.size() == 1);
+  CHECK(runs.cards[0].loading == "the cuff's open edge at the frame's top");
 }
 
 namespace {

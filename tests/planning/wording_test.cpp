@@ -81,7 +81,14 @@ TEST_CASE("a turn says which way the top of the design points", "[wording]") {
   CHECK(turnPhrase(turnedOn(PanelName::Front, Angle(), Angle())) ==
         "none, top of the design towards the collar seam");
   CHECK(turnPhrase(turnedOn(PanelName::Hood, 180_deg, Angle())) ==
-        "180° against upright as worn, top of the design towards the face edge");
+        "none with the face edge on top, top of the design towards the face edge");
+  CHECK(turnPhrase(turnedOn(PanelName::Hood, -90_deg, 90_deg)) ==
+        "90° clockwise with the face edge on top, top of the design towards the wearer's right "
+        "(viewer's right)");
+  CHECK(turnPhrase(turnedOn(PanelName::Hood, Angle(), 180_deg)) ==
+        "180° with the face edge on top, top of the design towards the neck seam");
+  CHECK(turnPhrase(turnedOn(PanelName::Front, 180_deg, 180_deg)) ==
+        "180° against upright as worn, top of the design towards the hem");
   CHECK(turnPhrase(turnedOn(PanelName::LeftSleeve, Angle(), 180_deg)) ==
         "none, top of the design towards the shoulder");
   CHECK(turnPhrase(turnedOn(PanelName::Front, 90_deg, 90_deg)) ==

@@ -65,6 +65,30 @@ TEST_CASE("sides are named for wearer and viewer", "[sheets][drawing]") {
   CHECK(drawing.viewerLeft() != drawing.viewerRight());
 }
 
+TEST_CASE("a flat piece names the viewer's sides once, and a cuff says how it lies",
+          "[sheets][drawing]") {
+  const auto [kind, location, caption] = GENERATE(table<std::string, std::string, std::string>(
+      {{"beanie", "beanie-cuff",
+        "Cuff as it is turned up and shows when worn; its open edge on top"},
+       {"apron", "apron-bib", "Flat piece, seen from outside; top edge on top"}}));
+  CAPTURE(kind);
+  const Order order =
+      sample::order(sample::blank(kind), sample::design("mark", 40_mm, 20_mm), location, {"M"});
+  const Shop shop = sample::shop({sample::frame("a", 100_mm, 90_mm)});
+  const Plan plan = planOrder(order, shop, sample::shippedRules());
+  const GarmentDrawing drawing(plan.placements.front(), shop, sample::kInches);
+  CHECK(drawing.caption().toStdString() == caption);
+  int left = 0;
+  int right = 0;
+  for (const DrawnLabel& label :
+       drawing.labels(DrawingStyle::paper(2.0), drawing.extent().adjusted(-60, -60, 60, 60))) {
+    left += static_cast<int>(label.text.count(QStringLiteral("viewer's left")));
+    right += static_cast<int>(label.text.count(QStringLiteral("viewer's right")));
+  }
+  CHECK(left == 1);
+  CHECK(right == 1);
+}
+
 TEST_CASE("labels stay inside and never overlap, at any scale", "[sheets][drawing]") {
   const std::string location = GENERATE(as<std::string>{}, "centre-chest", "left-chest",
                                         "right-chest", "full-back", "left-sleeve", "hood-back");

@@ -64,24 +64,43 @@ struct FlatParts {
   bool operator==(const FlatParts&) const = default;
 };
 
+// What a pair of legs has in front.
+struct LegParts {
+  bool fly = false;          // a zip down the crotch seam, under a flap
+  bool sidePockets = false;  // openings that slant from the waist seam to the side seams
+  bool operator==(const LegParts&) const = default;
+};
+
 // What lies behind a panel and must not be sewn in, and what is done about it at the table.
 struct LayerBehind {
   std::string name;  // "the lining"
   std::vector<PanelName> panels;
-  std::string step;    // "Open the lining at the hem and hoop the outer cloth alone"
-  bool watch = false;  // worth a finding; else a step of the checklist is enough
+  std::vector<LocationId> locations;  // where on them it lies behind; empty: everywhere
+  std::string step;                   // "Open the lining at the hem and hoop the outer cloth alone"
+  bool watch = false;                 // worth a finding; else a step of the checklist is enough
   std::string basis;
   bool operator==(const LayerBehind&) const = default;
 };
 
 // Where the ring of a frame is put into a garment that is sewn to a tube. A panel without any is
-// open.
+// open. One that leads into a pocket serves the locations that it names, and nothing else serves
+// there: the pocket's cloth is hooped alone, within its stitching.
 struct Opening {
   std::string name;  // "the hem"
   std::vector<PanelName> panels;
+  std::vector<LocationId> intoPocketAt;  // empty: it leads behind the panel
   std::optional<Measure> width;  // across, laid flat; nothing: it opens to lie flat, as a full zip
+  std::string otherwise;         // what can be done where no ring goes in; may be empty
   std::string basis;
   bool operator==(const Opening&) const = default;
+};
+
+// What is done to the garment before it is hooped, so that the side that is sewn lies on top.
+struct Preparation {
+  std::vector<PanelName> panels;
+  std::string step;  // "Fold the cuff out and turn the beanie inside out"
+  std::string basis;
+  bool operator==(const Preparation&) const = default;
 };
 
 struct GarmentKind {
@@ -96,16 +115,22 @@ struct GarmentKind {
   CuffForm cuff = CuffForm::Rib;
   HemForm hem = HemForm::Straight;
   bool hemRib = false;
-  bool yoke = false;  // a seam across the back below the collar
-  FlatParts flat;     // of a flat piece
+  bool yoke = false;      // a seam across the back below the collar
+  FlatParts flat;         // of a flat piece
+  LegParts legs;          // of legs
+  bool drawcord = false;  // of a hood: a cord in the tunnel of the face edge, and its eyelets
   // Panels whose inside is seen when worn, so that a backing left there would show.
   std::vector<PanelName> insideSeen;
+  std::vector<Preparation> preparations;
   std::vector<LayerBehind> layers;
   std::vector<Opening> openings;
   std::vector<ProportionRule> proportions;
   [[nodiscard]] bool has(PanelName panel) const;
   [[nodiscard]] bool showsInside(PanelName panel) const;
-  [[nodiscard]] std::vector<const LayerBehind*> layersBehind(PanelName panel) const;
+  [[nodiscard]] std::vector<const LayerBehind*> layersBehind(PanelName panel,
+                                                             const LocationId& location) const;
+  // The opening into the pocket that is hooped alone at that location; null for all others.
+  [[nodiscard]] const Opening* pocketOpening(PanelName panel, const LocationId& location) const;
   bool operator==(const GarmentKind&) const = default;
 };
 

@@ -49,8 +49,12 @@ enum class KeepOutName {
   YokeSeam,
   Snaps,       // of a bodysuit's crotch
   BorderEdge,  // of a towel's woven border band
-  Strap,       // of a bag, as far as it is sewn on
-  Waistband
+  Strap,       // of a bag or an apron, as far as it is sewn on
+  Waistband,
+  DrawcordTunnel,  // of a hood's face edge, with the cord in it
+  Eyelet,          // of the drawcord
+  Fly,             // of trousers: its zip and the stitching beside it
+  PocketOpening    // slanted, in the front of a leg
 };
 
 struct PanelSide {
@@ -110,6 +114,7 @@ struct PanelShape {
   Angle wornUp;
   bool insideSeen = false;
   Length centreBackOrFront;  // panel length along the centre line, datum to hem or neck seam
+  [[nodiscard]] bool has(EdgeName edge) const;
   bool operator==(const PanelShape&) const = default;
 };
 
@@ -119,7 +124,12 @@ struct GarmentShape {
   SizeBand band{};
   MeasureTable measures;
   std::map<PanelName, PanelShape> panels;
+  // The front as a ring in its pocket meets it, for each location where a pocket is hooped alone:
+  // only the pocket's opening leads in, and the ring must stay within the pocket's stitching.
+  std::map<LocationId, PanelShape> pocketAlone;
   [[nodiscard]] const PanelShape* panel(PanelName name) const;
+  // The panel as it is hooped at the location; null if the garment lacks it.
+  [[nodiscard]] const PanelShape* hooped(PanelName name, const LocationId& location) const;
   bool operator==(const GarmentShape&) const = default;
 };
 
@@ -146,7 +156,11 @@ struct EnumNames<KeepOutName> {
       {KeepOutName::Snaps, "snaps"},
       {KeepOutName::BorderEdge, "border-edge"},
       {KeepOutName::Strap, "strap"},
-      {KeepOutName::Waistband, "waistband"}};
+      {KeepOutName::Waistband, "waistband"},
+      {KeepOutName::DrawcordTunnel, "drawcord-tunnel"},
+      {KeepOutName::Eyelet, "eyelet"},
+      {KeepOutName::Fly, "fly"},
+      {KeepOutName::PocketOpening, "pocket-opening"}};
 };
 
 }  // namespace creaseline

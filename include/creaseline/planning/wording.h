@@ -33,16 +33,17 @@ namespace creaseline {
 // The same without the distance, for a centre that lies off the line: "to the wearer's left of the
 // centre crease (viewer's right)".
 [[nodiscard]] std::string lateralDirection(const PlacementPlan& plan);
-// "none, top of the design towards the collar seam", "180° against upright as worn, top of the
-// design towards the face edge"
+// As the panel is drawn; on a hood, which is drawn the other way up than it is worn, the end that
+// lies on top is named. "none, top of the design towards the collar seam", "180° against upright as
+// worn, top of the design towards the face edge"
 [[nodiscard]] std::string turnPhrase(const PlacementPlan& plan);
 // "15° clockwise", "0.5° anticlockwise"
 [[nodiscard]] std::string wayPhrase(Angle turn);
 // What a direction on a panel points at; 0 is towards the datum, clockwise to the viewer: "towards
 // the collar seam", "mostly towards the hem" if it is no quarter turn.
-[[nodiscard]] std::string facingPhrase(PanelName panel, Angle direction);
+[[nodiscard]] std::string facingPhrase(const PlacementPlan& plan, Angle direction);
 // "the collar seam", "the face edge", "the cuff": where the panel's coordinates begin.
-[[nodiscard]] std::string datumPhrase(PanelName panel);
+[[nodiscard]] std::string datumPhrase(const PlacementPlan& plan);
 // Side of a panel that lies towards +x (`right`) or -x, as one says it at the hooping table. The
 // front faces the viewer, so its right is the wearer's left; back and hood are seen from behind.
 // A sleeve lies on its fold with the cuff on top: there the sides are the garment's front and back.
