@@ -172,9 +172,9 @@ std::optional<Remedy> RemedyTrial::remedy(Change change, std::string text, const
   edit(worst);
   std::string result = resultText(answerInParts(worst, workshop, Effort::BestFrame), workshop);
   std::vector<std::string> watches = watchesBrought(change, *seen, problem_);
-  // What each is about; its numbers are told by the plan that the change leads to.
+  // What each is about; why is told by the plan that the change leads to.
   for (std::string& watch : watches) {
-    watch = watch.substr(0, watch.find_first_of(":;"));
+    watch = watch.substr(0, watch.find(';'));
   }
   if (!watches.empty()) {
     result = worded("{}; to watch then: {}", result, fmt::format("{}", fmt::join(watches, "; ")));
