@@ -31,7 +31,7 @@ Angle machineOnPanel(const PreparedFrame& frame) {
 }
 
 // "its bracket lies towards the collar"
-std::string bracketLies(const PreparedFrame& frame, PanelName panel) {
+std::string bracketLies(const PreparedFrame& frame, const PanelShape& panel) {
   const std::string facing = facingPhrase(panel, machineOnPanel(frame));
   return frame.frame->bracket == BracketSide::Both
              ? worded("with brackets at both its sides its top lies {}", facing)
@@ -100,14 +100,14 @@ const FrameEdgeRule* armEdge(const PreparedFrame& frame, Point centre, const Pan
   return through;
 }
 
-std::string noArmPhrase(const PreparedFrame& frame, PanelName panel) {
+std::string noArmPhrase(const PreparedFrame& frame, const PanelShape& panel) {
   return worded("{}, where the garment has no opening for the machine's arm",
                 bracketLies(frame, panel));
 }
 
 Reason armReason(const PreparedFrame& frame, Point centre, const PanelShape& panel,
                  const Workshop& workshop) {
-  const std::string lies = bracketLies(frame, panel.name);
+  const std::string lies = bracketLies(frame, panel);
   const std::string changedBy = worded("another frame or another way of lying");
   if (liesOpen(panel)) {
     const std::string basis = panel.openings.empty() ? worded("common practice, no source")
@@ -121,7 +121,7 @@ Reason armReason(const PreparedFrame& frame, Point centre, const PanelShape& pan
   }
   const FrameEdgeRule* rule = armEdge(frame, centre, panel, workshop);
   if (rule == nullptr) {
-    return {noArmPhrase(frame, panel.name), {}, {}, false, {}, changedBy};
+    return {noArmPhrase(frame, panel), {}, {}, false, {}, changedBy};
   }
   return {worded("{}; the machine's arm goes in through {}", lies, throughPhrase(*rule, panel)),
           rule->id,

@@ -166,6 +166,13 @@ class Fewer {
     finding.code = FindingCode::FewerFramesWouldDo;
     finding.wholeOrder = true;
     finding.place = worded("the whole order");
+    finding.reason = Reason{worded("each placement may lie in every frame that bears the error as "
+                                   "well as its own does"),
+                            {},
+                            worded("the shop's frames"),
+                            false,
+                            {},
+                            worded("the frames named in the order or in the shop")};
     const Ahead now = aheadOf(uses_, shop_);
     const std::string planned =
         worded("planned in {}, {} of {} can be hooped ahead on a second frame alike",

@@ -7,6 +7,7 @@
 #include "base/worded.h"
 #include "creaseline/planning/counting.h"
 #include "creaseline/planning/wording.h"
+#include "planning/finding_reasons.h"
 #include "planning/placement.h"
 #include "planning/remedies.h"
 
@@ -75,6 +76,7 @@ class SizeRange {
     Finding finding;
     finding.severity = Severity::Watch;
     finding.code = FindingCode::OneSizeDoesNotServeAll;
+    finding.reason = leastShareReason(workshop_);
     finding.line = first().lineIndex;
     finding.placement = first().placementIndex;
     for (const ServedSize& garment : failing_) {

@@ -10,6 +10,7 @@
 
 #include "base/worded.h"
 #include "creaseline/planning/wording.h"
+#include "planning/finding_reasons.h"
 #include "planning/remedies.h"
 
 namespace creaseline {
@@ -110,6 +111,7 @@ class LinesTogether {
     Finding finding;
     finding.severity = Severity::Watch;
     finding.code = FindingCode::OneSizeDoesNotServeAll;
+    finding.reason = leastShareReason(workshop_);
     finding.wholeOrder = true;
     const OrderPlace first = firstPlace();
     finding.line = first.line;

@@ -54,6 +54,69 @@ Reason errorReason(const HoopingError& error) {
           worded("hoopings that the shop measures or its own judgement of its error")};
 }
 
+namespace {
+
+Reason defaultReason(std::string text, const DefaultValue& value, std::string changedBy) {
+  return {std::move(text), RuleId(value.id), value.basis, false, {}, std::move(changedBy)};
+}
+
+}  // namespace
+
+Reason rejectionReason(const FrameRejection& rejection, const PlacementPlan& plan,
+                       const Workshop& workshop) {
+  switch (rejection.test) {
+    case FrameTest::ArmReachesIn:
+      return defaultReason(
+          worded("the machine's arm goes into the garment from the bracket's side"),
+          workshop.rules->defaults.armReach, worded("another frame or another way of lying"));
+    case FrameTest::PassesOpening: {
+      const PanelShape* panel = plan.garment->hooped(plan.panel, plan.location);
+      return {worded("the ring must go in through an opening of the garment"),
+              {},
+              panel == nullptr || panel->openings.empty() ? worded("the kind of garment")
+                                                          : panel->openings.front().basis,
+              false,
+              {},
+              worded("a narrower frame")};
+    }
+    case FrameTest::HeldByCloth:
+      return {worded("the frame asks for cloth all round to hold the garment by"),
+              {},
+              worded("the shop's frames"),
+              false,
+              {},
+              worded("another frame or another place")};
+    default:
+      return outlineReason(!plan.assumed.empty(), plan);
+  }
+}
+
+Reason largerLetterReason(const Workshop& workshop) {
+  const DefaultValue& larger = workshop.rules->defaults.largerLetter;
+  return defaultReason(
+      worded("a middle letter counts as the larger one if it is higher by more than {}",
+             larger.text),
+      larger, worded("the customer's wish, said in the design"));
+}
+
+Reason splitReason(const Workshop& workshop) {
+  const DefaultValue& overlap = workshop.rules->defaults.partOverlap;
+  return defaultReason(
+      worded("cut where the fewest hoopings and then the least sewing is crossed; parts overlap by "
+             "{} where sewing is",
+             formatLength(workshop.figures.parts.overlap, workshop.shop->units)),
+      overlap, worded("a frame that holds the whole design, or a smaller design"));
+}
+
+Reason leastShareReason(const Workshop& workshop) {
+  const DefaultValue& share = workshop.rules->defaults.leastDesignShare;
+  return defaultReason(
+      worded("each size may be sewn between the largest design that plans without a stop and {} of "
+             "it",
+             share.text),
+      share, worded("other frames, or other sizes in the order"));
+}
+
 Reason assumedReason(const PlacementPlan& plan) {
   const Measure first = plan.assumed.front();
   const MeasureValue& value = plan.garment->measures.at(first);

@@ -25,6 +25,19 @@ Reason windowReason(const std::string& frame);
 
 Reason errorReason(const HoopingError& error);
 
+// Of what kept a frame that would hold the design from the garment.
+Reason rejectionReason(const FrameRejection& rejection, const PlacementPlan& plan,
+                       const Workshop& workshop);
+
+// Of when the middle letter of a monogram counts as the larger one.
+Reason largerLetterReason(const Workshop& workshop);
+
+// Of the parts of a design that no frame holds whole.
+Reason splitReason(const Workshop& workshop);
+
+// Of the least size in which a design is still worth having.
+Reason leastShareReason(const Workshop& workshop);
+
 // Of the measures that the chart lacks. Precondition: there are some.
 Reason assumedReason(const PlacementPlan& plan);
 

@@ -178,7 +178,7 @@ void giveReasons(std::vector<Candidate>& accepted, const PanelShape& panel,
     if (auto ring = ringReason(*candidate.prepared, panel, units)) {
       choice.reasons.push_back(std::move(*ring));
     }
-    choice.reasons.push_back(armReason(*candidate.prepared, choice.centre, panel, workshop));
+    choice.reasons.push_back(armReason(*candidate.prepared, centre, panel, workshop));
     if (choice.bearsError && &candidate == &accepted.front() && accepted.size() > 1) {
       choice.reasons.push_back(
           {worded("of the frames that hold it with enough room it needs the least backing"),
@@ -333,9 +333,9 @@ void tryFrame(FrameSearch& search, std::vector<Candidate>& candidates, const Pre
   }
   const Seated seated = findSeat(frame, region, centre, panel, workshop.crossings);
   if (seated.meetings.empty() && !liesOpen(panel) &&
-      armEdge(frame, centre - seated.translation, panel, workshop) == nullptr) {
+      armEdge(frame, centre, panel, workshop) == nullptr) {
     search.armMissed.push_back(frame.frame);
-    ruleOut(FrameTest::ArmReachesIn, noArmPhrase(frame, panel.name));
+    ruleOut(FrameTest::ArmReachesIn, noArmPhrase(frame, panel));
   } else if (seated.meetings.empty()) {
     candidates.push_back(
         accept(frame, region, hull, centre, seated.translation, workshop, candidates.size()));

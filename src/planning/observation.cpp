@@ -9,52 +9,39 @@
 #include "creaseline/planning/wording.h"
 #include "planning/cloth.h"
 #include "planning/finding_reasons.h"
-#include "planning/frame_search.h"
+#include "planning/hooping_observer.h"
 #include "planning/monogram.h"
+#include "planning/observer.h"
 #include "planning/parts.h"
 #include "planning/placement.h"
 
 namespace creaseline {
 namespace {
 
-// Gathers observations of one plan; one member a subject.
-class Observer {
+// Of the design as a whole, but for what holds it.
+class PlaceObserver : Observer {
  public:
-  Observer(const PlacementRequest& request, const PlacementPlan& plan, const Workshop& workshop)
-      : request_(request),
-        plan_(plan),
-        workshop_(workshop),
-        units_(workshop.shop->units),
-        rule_(findPlacementRule(request, workshop)) {}
+  PlaceObserver(const PlacementRequest& request, const PlacementPlan& plan,
+                const Workshop& workshop)
+      : Observer(request, plan, workshop), rule_(findPlacementRule(request, workshop)) {}
 
-  // What is said of the design as a whole, but for its frame.
   std::vector<Observation> place() {
     if (!plan_.hasRule) {
       missingRule();
-      return std::move(found_);
+      return take();
     }
     drop();
     cloth();
     usualSize();
     monogram();
     layers();
-    return std::move(found_);
-  }
-
-  std::vector<Observation> hooping(const std::string& notSplit) {
-    if (plan_.frame) {
-      chosenFrame();
-    } else {
-      noFrame(notSplit);
-    }
-    supplies();
-    return std::move(found_);
+    return take();
   }
 
   std::vector<Observation> rest() {
     density();
     measures();
-    return std::move(found_);
+    return take();
   }
 
   std::vector<Observation> inParts(const std::vector<PlacementPlan>& parts) {
@@ -75,25 +62,11 @@ class Observer {
             counted(static_cast<int>(parts.size()), toBeWorded("hooping"), toBeWorded("hoopings")),
             crossed, fmt::format("{}", fmt::join(joins, ", "))),
         toBeWorded("sewing crossed"), crossed);
-    return std::move(found_);
+    because(splitReason(workshop_));
+    return take();
   }
 
  private:
-  [[nodiscard]] std::string text(Length length) const { return formatLength(length, units_); }
-
-  void say(Severity severity, FindingCode code, std::string subject, std::string sentence,
-           std::string_view number = {}, Length amount = {}) {
-    std::vector<Number> numbers;
-    if (!number.empty()) {
-      numbers.push_back({std::string(number), amount});
-    }
-    found_.push_back({severity, code, std::move(subject), std::move(sentence), amount,
-                      std::move(numbers), std::nullopt});
-  }
-
-  // Where the limit of what was said last is from.
-  void because(std::optional<Reason> reason) { found_.back().reason = std::move(reason); }
-
   [[nodiscard]] std::string inPartsText(const std::string& hoopings, Length crossed,
                                         const std::string& joins) const {
     return crossed == Length()
@@ -115,6 +88,18 @@ class Observer {
         lacksPanel ? worded("this garment has no {}", panelPhrase(location->panel))
                    : worded("no rule places a design at {} on this garment in this size",
                             request_.placement.location.text()));
+    because(lacksPanel ? Reason{worded("such a garment is drawn without one"),
+                                {},
+                                worded("the kind of garment"),
+                                false,
+                                {},
+                                worded("another location")}
+                       : Reason{worded("a rule names the kinds, locations and sizes it is for"),
+                                {},
+                                worded("the rules for placement"),
+                                false,
+                                {},
+                                worded("a house rule or another location")});
   }
 
   void drop() {
@@ -146,6 +131,7 @@ class Observer {
       say(Severity::Stop, FindingCode::WiderThanPanel, {},
           worded("the design is {} wider than the {}", text(wider), panelPhrase(panel.name)),
           toBeWorded("wider by"), wider);
+      because(outlineReason(!plan_.assumed.empty(), plan_));
     }
     const bool inside = std::none_of(
         plan_.cloth.begin(), plan_.cloth.end(),
@@ -216,6 +202,12 @@ class Observer {
         say(Severity::Watch, FindingCode::LayerBehindPanel, layer->name,
             worded("behind the {} lies {}, and must not be sewn in: {}", panelPhrase(plan_.panel),
                    layer->name, layer->step));
+        because(Reason{worded("such a garment has it there"),
+                       {},
+                       layer->basis,
+                       false,
+                       {},
+                       worded("another location")});
       }
     }
   }
@@ -235,148 +227,7 @@ class Observer {
                  stylePhrase(said->style), stylePhrase(*drawn),
                  monogramLetters(other, *workshop_.rules).letters,
                  monogramLetters(*said, *workshop_.rules).letters));
-    }
-  }
-
-  [[nodiscard]] std::string nameOfFrame(const FrameId& id) const {
-    const Frame* frame = workshop_.shop->frame(id);
-    return frame == nullptr ? id.text() : frame->name;
-  }
-
-  static bool byGarment(const FrameRejection& rejection) {
-    return rejection.test == FrameTest::ClearOfKeepOut || rejection.test == FrameTest::OnThePanel ||
-           rejection.test == FrameTest::HeldByCloth || rejection.test == FrameTest::PassesOpening ||
-           rejection.test == FrameTest::ArmReachesIn;
-  }
-
-  // What the number of millimetres that a rejection names is.
-  static std::string_view shortOrMeets(const FrameRejection& rejection) {
-    if (rejection.test == FrameTest::ArmReachesIn) {
-      return {};  // open or closed: there is nothing to measure
-    }
-    return rejection.test == FrameTest::HeldByCloth ? toBeWorded("short by")
-                                                    : toBeWorded("meets by");
-  }
-
-  // The least miss among rejections that satisfy the predicate; null if none does.
-  template <class Predicate>
-  [[nodiscard]] const FrameRejection* nearestMiss(Predicate predicate) const {
-    const FrameRejection* nearest = nullptr;
-    for (const FrameRejection& rejection : plan_.rejections) {
-      if (predicate(rejection) && (nearest == nullptr || rejection.missing < nearest->missing)) {
-        nearest = &rejection;
-      }
-    }
-    return nearest;
-  }
-
-  // Ends the sentence on a design that is too large with why it cannot be sewn in parts.
-  void noFrame(const std::string& notSplit) {
-    if (const FrameRejection* meets = nearestMiss(byGarment)) {
-      const std::string text =
-          worded("no frame that holds the design can sit here; nearest is {}: {}",
-                 nameOfFrame(meets->frame), meets->what);
-      const Opening* pocket =
-          workshop_.rules->kind(request_.blank->kind)->pocketOpening(plan_.panel, plan_.location);
-      say(Severity::Stop, FindingCode::FrameMeetsGarment, {},
-          pocket == nullptr || pocket->otherwise.empty()
-              ? text
-              : worded("{}; what else can be done: {}", text, pocket->otherwise),
-          shortOrMeets(*meets), meets->missing);
-      because(outlineReason(!plan_.assumed.empty(), plan_));
-      return;
-    }
-    const FrameRejection* small =
-        nearestMiss([](const FrameRejection& r) { return r.test == FrameTest::HoldsDesign; });
-    if (small == nullptr) {
-      say(Severity::Stop, FindingCode::NoFrameSuits, {},
-          worded("the shop uses none of its frames on a {}", panelPhrase(plan_.panel)));
-      return;
-    }
-    const std::string text = worded(
-        "too large for every frame; nearest is {}: {}; the largest that a frame holds is "
-        "{} % of this size",
-        nameOfFrame(small->frame), small->what, static_cast<int>(plan_.largestScale * 100.0));
-    say(Severity::Stop, FindingCode::TooLargeForEveryFrame, {},
-        notSplit.empty() ? text : worded("{}; not in several hoopings either: {}", text, notSplit),
-        toBeWorded("too large by"), small->missing);
-    because(windowReason(nameOfFrame(small->frame)));
-  }
-
-  void chosenFrame() {
-    const FrameChoice& choice = *plan_.frame;
-    if (plan_.onlyTurned) {
-      say(Severity::Watch, FindingCode::FitsOnlyTurned, {},
-          worded("fits only with the frame turned by {} on the garment: turn the design in "
-                 "the machine as well",
-                 formatAngle(choice.turn)));
-    }
-    roomForError(choice);
-    unusableSmallerFrame(choice);
-  }
-
-  void roomForError(const FrameChoice& choice) {
-    const HoopingError& error = workshop_.figures.hoopingError;
-    if (choice.bearsError) {
-      return;
-    }
-    const std::string text = littleRoomText(choice, nameOfFrame(choice.frame), error, units_);
-    const Length missing =
-        std::max({error.sideways - std::min(choice.slack.left, choice.slack.right),
-                  error.along - std::min(choice.slack.up, choice.slack.down), Length()});
-    const bool hopeless = !slackCovers(choice.slack, workshop_.figures.stopError);
-    say(hopeless ? Severity::Stop : Severity::Watch, FindingCode::LittleRoom, {},
-        hopeless ? worded("{}: too little even for {:.0f} % of it", text,
-                          workshop_.figures.stopShare * 100.0)
-                 : text,
-        // Each error alone may be made good and only all together not: nothing is short then.
-        missing > Length() ? toBeWorded("short by") : std::string_view(), missing);
-    because(errorReason(error));
-  }
-
-  // A smaller frame would hold the design but cannot sit here: worth knowing before somebody
-  // takes it from the rack.
-  void unusableSmallerFrame(const FrameChoice& choice) {
-    const Frame* chosen = workshop_.shop->frame(choice.frame);
-    const FrameRejection* meets = nearestMiss([this, chosen](const FrameRejection& rejection) {
-      const Frame* frame = workshop_.shop->frame(rejection.frame);
-      return byGarment(rejection) && frame != nullptr && chosen != nullptr &&
-             frame->body.area() <= chosen->body.area();
-    });
-    if (meets != nullptr) {
-      say(Severity::Note, FindingCode::FrameMeetsGarment, meets->frame.text(),
-          worded("{} would hold the design, but {}; {} is used", nameOfFrame(meets->frame),
-                 meets->what, chosen->name),
-          shortOrMeets(*meets), meets->missing);
-      because(outlineReason(!plan_.assumed.empty(), plan_));
-    }
-  }
-
-  void supplies() {
-    const BackingChoice& backing = plan_.backing;
-    if (backing.stock.empty()) {
-      say(Severity::Watch, FindingCode::BackingNotInStock,
-          std::string(nameOf(backing.kind)) + exactText(backing.leastWeight),
-          backing.cutWidth > Length()
-              ? worded("not in stock: {}, in pieces of {}", backingPhrase(backing, units_),
-                       sizePhrase(backing.cutWidth, backing.cutHeight, units_))
-              : worded("not in stock: {}", backingPhrase(backing, units_)));
-      because(backingReason(plan_, workshop_, &BackingRule::kind));
-    }
-    const bool listed = !workshop_.needles.empty();
-    const bool needle = std::any_of(
-        workshop_.needles.begin(), workshop_.needles.end(), [&backing](const NeedleStock& stock) {
-          return stock.size == backing.needleSize && stock.point == backing.needlePoint;
-        });
-    if (listed && !needle) {
-      say(Severity::Watch, FindingCode::NeedleNotInStock, needlePhrase(backing),
-          worded("not in stock: needle {}", needlePhrase(backing)));
-      because(backingReason(plan_, workshop_, &BackingRule::needleSize));
-    }
-    if (backing.topping && !workshop_.toppingFilm) {
-      say(Severity::Watch, FindingCode::ToppingNotInStock, {},
-          worded("not in stock: topping film"));
-      because(backingReason(plan_, workshop_, &BackingRule::topping));
+      because(largerLetterReason(workshop_));
     }
   }
 
@@ -410,19 +261,14 @@ class Observer {
     because(assumedReason(plan_));
   }
 
-  const PlacementRequest& request_;
-  const PlacementPlan& plan_;
-  const Workshop& workshop_;
-  const UnitChoice& units_;
   const PlacementRule* rule_;  // null only where the plan has none
-  std::vector<Observation> found_;
 };
 
 }  // namespace
 
 std::vector<Observation> observe(const PlacementRequest& request, const Answer& answer,
                                  const Workshop& workshop) {
-  Observer whole(request, answer.whole, workshop);
+  PlaceObserver whole(request, answer.whole, workshop);
   std::vector<Observation> all = whole.place();
   if (!answer.whole.hasRule) {
     return all;
@@ -442,7 +288,7 @@ std::vector<Observation> observe(const PlacementRequest& request, const Answer& 
     add(whole.inParts(answer.parts));
   }
   for (const PlacementPlan& plan : answer.hoopings()) {
-    add(Observer(request, plan, workshop).hooping(answer.notSplit));
+    add(observeHooping(request, plan, answer.notSplit, workshop));
   }
   add(whole.rest());
   return all;

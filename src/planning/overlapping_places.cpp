@@ -96,6 +96,12 @@ std::vector<Finding> overlappingPlaces(const std::vector<PlacementPlan>& plans, 
         worded("it lies {} over what this line has sewn at {} as well",
                formatLength(by, shop.units), locationPhrase(at.placements[first].location, rules));
     finding.numbers.push_back({worded("lies over by"), by});
+    finding.reason = Reason{worded("both as planned on the same panel"),
+                            {},
+                            worded("the rules for both places"),
+                            false,
+                            {},
+                            worded("a move, a smaller design or another location")};
     finding.sizes = std::move(pair.sizes);
     findings.push_back(std::move(finding));
   }

@@ -33,15 +33,18 @@ bool namesWearersSide(PanelName panel) {
 }
 
 // A turned-up cuff lies with its open edge on top.
+bool isTurnedUpCuff(const PanelShape& panel) {
+  return panel.has(EdgeName::TurnUpFold);
+}
+
 bool isTurnedUpCuff(const PlacementPlan& plan) {
   const PanelShape* panel = plan.garment ? plan.garment->panel(plan.panel) : nullptr;
-  return panel != nullptr && panel->has(EdgeName::TurnUpFold);
+  return panel != nullptr && isTurnedUpCuff(*panel);
 }
 
 // What lies beyond a panel in one of the four directions, by quarter turns clockwise from
 // "towards the datum".
-std::string towardsPhrase(const PlacementPlan& plan, int quarter) {
-  const PanelName panel = plan.panel;
+std::string towardsPhrase(PanelName panel, bool turnedUpCuff, int quarter) {
   if (quarter == 1 || quarter == 3) {
     const bool right = quarter == 1;
     const std::string side = sideOfPanel(panel, right);
@@ -57,7 +60,7 @@ std::string towardsPhrase(const PlacementPlan& plan, int quarter) {
     return datum ? worded("the face edge") : worded("the neck seam");
   }
   if (panel == PanelName::Flat) {
-    if (isTurnedUpCuff(plan)) {
+    if (turnedUpCuff) {
       return datum ? worded("the cuff's open edge") : worded("the cuff's fold");
     }
     return datum ? worded("the top edge") : worded("the bottom edge");
@@ -77,6 +80,12 @@ Quarter nearestQuarter(Angle angle) {
   constexpr int kQuarter = 90'000;
   const int turn = (angle.millidegrees() + 4 * kQuarter) % (4 * kQuarter);
   return {(turn + kQuarter / 2) / kQuarter % 4, turn % kQuarter == 0};
+}
+
+std::string facingPhrase(PanelName panel, bool turnedUpCuff, Angle direction) {
+  const Quarter quarter = nearestQuarter(direction);
+  const std::string towards = towardsPhrase(panel, turnedUpCuff, quarter.count);
+  return quarter.exact ? worded("towards {}", towards) : worded("mostly towards {}", towards);
 }
 
 // A zip cannot be pressed into a crease, but its middle can be felt.
@@ -248,13 +257,15 @@ std::string bothPhrase(const std::string& one, const std::string& other) {
 }
 
 std::string facingPhrase(const PlacementPlan& plan, Angle direction) {
-  const Quarter quarter = nearestQuarter(direction);
-  const std::string towards = towardsPhrase(plan, quarter.count);
-  return quarter.exact ? worded("towards {}", towards) : worded("mostly towards {}", towards);
+  return facingPhrase(plan.panel, isTurnedUpCuff(plan), direction);
+}
+
+std::string facingPhrase(const PanelShape& panel, Angle direction) {
+  return facingPhrase(panel.name, isTurnedUpCuff(panel), direction);
 }
 
 std::string datumPhrase(const PlacementPlan& plan) {
-  return towardsPhrase(plan, 0);
+  return towardsPhrase(plan.panel, isTurnedUpCuff(plan), 0);
 }
 
 std::string sidePhrase(const Location& location) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 
+#include "creaseline/catalogue/load.h"
 #include "creaseline/planning/change.h"
 #include "creaseline/planning/planner.h"
 #include "creaseline/planning/report.h"
@@ -69,6 +70,41 @@ TEST_CASE("limits of the shop and of the cloth say so", "[findings]") {
     return rule.id == tooDense.reason->rule && rule.mostDensity &&
            rule.basis == tooDense.reason->basis;
   }));
+}
+
+TEST_CASE("every finding of the demo says where its limit is from", "[findings]") {
+  const Rules& rules = sample::shippedRules();
+  const Order order = loadOrder(SOURCE_DIR "/demo/regatta.order.json", rules).value;
+  const Shop shop = loadShop(SOURCE_DIR "/demo/workshop.shop.json", rules).value;
+  const Plan plan = planOrder(order, shop, rules);
+  REQUIRE(plan.findings.size() > 5);
+  for (const Finding& finding : plan.findings) {
+    CAPTURE(finding.place, finding.text);
+    REQUIRE(finding.reason);
+    CHECK_FALSE(finding.reason->text.empty());
+    CHECK_FALSE(finding.reason->basis.empty());
+    CHECK_FALSE(finding.reason->changedBy.empty());
+  }
+}
+
+TEST_CASE("a frame kept from the garment says by which limit", "[findings]") {
+  const Rules& rules = sample::shippedRules();
+  // A bag is closed at its sides and its bottom: no arm comes in from there.
+  Frame frame = sample::frame("A", 120_mm, 120_mm);
+  frame.bracket = BracketSide::Bottom;
+  frame.turns = {0_deg};
+  const Plan bag =
+      planned(orderFor("tote-bag", 60_mm, 60_mm, "tote-centre", {"M"}), sample::shop({frame}));
+  const Reason& arm = *findingOf(bag, FindingCode::FrameMeetsGarment).reason;
+  CHECK(arm.rule == RuleId(rules.defaults.armReach.id));
+  CHECK(arm.basis == rules.defaults.armReach.basis);
+  // The ring of a frame as wide as the shirt does not go in at its hem.
+  const Plan wide = planned(orderFor("t-shirt", 80_mm, 60_mm, "centre-chest", {"M"}),
+                            sample::shop({sample::frame("B", 700_mm, 700_mm)}));
+  const Reason& ring = *findingOf(wide, FindingCode::FrameMeetsGarment).reason;
+  const auto& openings = rules.kind(KindId("t-shirt"))->openings;
+  CHECK(std::any_of(openings.begin(), openings.end(),
+                    [&ring](const Opening& opening) { return opening.basis == ring.basis; }));
 }
 
 TEST_CASE("a design that is nearer to a seam than wanted is never said to be as near as wanted",

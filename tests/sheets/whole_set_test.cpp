@@ -81,7 +81,9 @@ TEST_CASE("sizes of a design for several lines come back from a plan's file to t
   const Rules& rules = sample::shippedRules();
   Order order = loadOrder(SOURCE_DIR "/demo/regatta.order.json", rules).value;
   order.lines.resize(2);
-  order.lines[1].placements[0].scale = 1.0;  // the juniors' monogram as wide as the rowers'
+  for (OrderLine& line : order.lines) {  // the juniors' monogram as wide as the rowers'
+    line.placements[0].scale = 1.0;
+  }
   const Shop shop = loadShop(SOURCE_DIR "/demo/workshop.shop.json", rules).value;
   const Plan made = planOrder(order, shop, rules);
   REQUIRE(std::any_of(made.findings.begin(), made.findings.end(), [](const Finding& finding) {

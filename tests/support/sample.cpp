@@ -139,6 +139,9 @@ const Finding& findingOf(const Plan& plan, FindingCode code) {
   if (found == plan.findings.end()) {
     throw std::runtime_error("no finding " + std::string(nameOf(code)));
   }
+  if (!found->reason) {
+    throw std::runtime_error("no reason for finding " + std::string(nameOf(code)));
+  }
   return *found;
 }
 

@@ -42,6 +42,7 @@ namespace creaseline {
 // What a direction on a panel points at; 0 is towards the datum, clockwise to the viewer: "towards
 // the collar seam", "mostly towards the hem" if it is no quarter turn.
 [[nodiscard]] std::string facingPhrase(const PlacementPlan& plan, Angle direction);
+[[nodiscard]] std::string facingPhrase(const PanelShape& panel, Angle direction);
 // "the collar seam", "the face edge", "the cuff": where the panel's coordinates begin.
 [[nodiscard]] std::string datumPhrase(const PlacementPlan& plan);
 // Side of a panel that lies towards +x (`right`) or -x, as one says it at the hooping table. The
