@@ -2,7 +2,9 @@
 #include "planning/arm_side.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <numbers>
 
 #include "base/worded.h"
 #include "creaseline/planning/wording.h"
@@ -64,6 +66,29 @@ const FrameEdgeRule* openEdge(EdgeName edge, PanelName panel, const Rules& rules
   return found == rules.frameEdges.end() || found->armThrough.empty() ? nullptr : &*found;
 }
 
+// Whether some point of the stretch satisfies both: n.x >= least.
+struct HalfPlane {
+  Point normal;
+  double least = 0.0;
+};
+bool meetsBoth(Point from, Point to, const std::array<HalfPlane, 2>& sides) {
+  double low = 0.0;  // the share of the stretch that is left
+  double high = 1.0;
+  for (const HalfPlane& side : sides) {
+    const double start = dot(side.normal, from) - side.least;
+    const double end = dot(side.normal, to) - side.least;
+    if (start < 0.0 && end < 0.0) {
+      return false;
+    }
+    if (start < 0.0) {
+      low = std::max(low, start / (start - end));
+    } else if (end < 0.0) {
+      high = std::min(high, start / (start - end));
+    }
+  }
+  return low <= high;
+}
+
 // The mouth of a bag and the brim of a hat go by the kind's own name for them.
 std::string throughPhrase(const FrameEdgeRule& rule, const PanelShape& panel) {
   return rule.edge == EdgeName::TopEdge && panel.openings.size() == 1 ? panel.openings.front().name
@@ -98,6 +123,38 @@ const FrameEdgeRule* armEdge(const PreparedFrame& frame, Point centre, const Pan
     }
   }
   return through;
+}
+
+// What a centre sees within the reach lies in a wedge; a wedge from anywhere in the box lies
+// between the two sides of it, each moved out to the corner of the box that it meets last.
+bool armMayReach(const PreparedFrame& frame, const Box& centres, const PanelShape& panel,
+                 const Workshop& workshop) {
+  if (liesOpen(panel)) {
+    return true;
+  }
+  constexpr double kRounding = 1e-6;  // millimetres
+  const double reach = workshop.figures.armReach.radians();
+  if (reach >= std::numbers::pi / 2.0) {
+    return true;  // no wedge
+  }
+  const Point direction = turned({0.0, -1.0}, machineOnPanel(frame));
+  std::array<HalfPlane, 2> sides;
+  for (std::size_t i = 0; i < sides.size(); ++i) {
+    // Square to the wedge's side, inwards.
+    const double hand = i == 0 ? 1.0 : -1.0;
+    const Point across{-direction.y * hand, direction.x * hand};
+    const Point normal = direction * std::sin(reach) + across * std::cos(reach);
+    const Point last{normal.x > 0.0 ? centres.min.x : centres.max.x,
+                     normal.y > 0.0 ? centres.min.y : centres.max.y};
+    sides[i] = {normal, dot(normal, last) - kRounding};
+  }
+  for (std::size_t i = 0; i < panel.sides.size(); ++i) {
+    if (openEdge(panel.sides[i].name, panel.name, *workshop.rules) != nullptr &&
+        meetsBoth(panel.outline[i], panel.outline[(i + 1) % panel.outline.size()], sides)) {
+      return true;
+    }
+  }
+  return false;
 }
 
 std::string noArmPhrase(const PreparedFrame& frame, const PanelShape& panel) {

@@ -25,6 +25,10 @@ bool liesOpen(const PanelShape& panel);
 const FrameEdgeRule* armEdge(const PreparedFrame& frame, Point centre, const PanelShape& panel,
                              const Workshop& workshop);
 
+// False only if armEdge() is null for every centre in the box.
+bool armMayReach(const PreparedFrame& frame, const Box& centres, const PanelShape& panel,
+                 const Workshop& workshop);
+
 // "its bracket lies towards the left side, where the garment has no opening for the machine's arm"
 std::string noArmPhrase(const PreparedFrame& frame, const PanelShape& panel);
 

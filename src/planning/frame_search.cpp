@@ -353,12 +353,14 @@ bool slackCovers(const Slack& slack, const HoopingError& error) {
          slack.down >= error.along && slack.turn >= error.turn;
 }
 
-std::vector<Box> largestHeld(const Workshop& workshop, PanelName panel) {
+std::vector<Box> largestHeld(const Workshop& workshop, const PanelShape& panel,
+                             const Box& centres) {
   const HoopingError& error = workshop.figures.hoopingError;
   const Point play{error.sideways.mm(), error.along.mm()};
   std::vector<Box> largest;
   for (const PreparedFrame& frame : *workshop.frames) {
-    if (!frame.leftOut && meantFor(*frame.frame, panel)) {
+    if (!frame.leftOut && meantFor(*frame.frame, panel.name) &&
+        armMayReach(frame, centres, panel, workshop)) {
       largest.push_back({frame.opened.min + play, frame.opened.max - play});
     }
   }

@@ -23,8 +23,8 @@ FrameSearch searchFrames(const Workshop& workshop, const PanelShape& panel, cons
 
 // How far along the panel's axes a design may reach at most, for each way of lying of the frames
 // that may be used on the panel, with room for the shop's hooping error on each side. What reaches
-// further than each of them is held by none, wherever it lies.
-std::vector<Box> largestHeld(const Workshop& workshop, PanelName panel);
+// further than each of them is held by none, wherever in the box its centre lies.
+std::vector<Box> largestHeld(const Workshop& workshop, const PanelShape& panel, const Box& centres);
 
 // By how much frames would have to lie turned on the garment to hold the design, where no way of
 // the shop's holds it: for each frame meant for the panel the smallest turn at which it also bears

@@ -97,7 +97,7 @@ class PartPlanner {
       figures.mostGridQuestions = kMostOfGridInTrial;
     }
     const std::int32_t turn = std::abs(whole_.placed.panelTurn.millidegrees());
-    for (const Box& box : largestHeld(workshop_, panel_.name)) {
+    for (const Box& box : largestHeld(workshop_, panel_, whole_.placed.bounds)) {
       const double diagonal = std::hypot(box.width(), box.height());
       // What lies askew in a frame reaches no further than from corner to corner.
       figures.largest.push_back(turn % 180'000 == 0  ? Extent{box.width(), box.height()}

@@ -75,6 +75,7 @@ TEST_CASE("Sizes of a design for several lines are one step with a name, and und
           "[desk][undo]") {
   const DemoCopy demo;
   // The juniors' monogram as wide as the rowers'.
+  DemoCopy::edit(demo.order(), "\"scale\": 0.95", "\"scale\": 1");
   DemoCopy::edit(demo.order(), "\"scale\": 0.9", "\"scale\": 1");
   Settings settings(demo.settings());
   Document document(sharedRules(), settings);

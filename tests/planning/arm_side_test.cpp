@@ -8,6 +8,7 @@
 #include "creaseline/planning/planner.h"
 #include "planning/hanging_weight.h"
 #include "planning/workshop.h"
+#include "shape/random_shapes.h"
 #include "support/sample.h"
 
 using namespace creaseline;
@@ -204,4 +205,45 @@ TEST_CASE("a turn is named at which the frame bears the error as well", "[arm-si
     CHECK(turned.placements[0].frame->bearsError == each.bears);
     CHECK_FALSE(turned.placements[0].stops());
   }
+}
+
+TEST_CASE("a way of lying is left out of a search only where no centre lets the arm in",
+          "[arm-side][property]") {
+  constexpr std::uint32_t kSeed = 20261129;
+  test::Dice dice(kSeed);
+  int leftOut = 0;
+  int reached = 0;
+  for (const auto& [kind, location] :
+       {std::pair{"tote-bag", "tote-centre"}, std::pair{"t-shirt", "full-back"},
+        std::pair{"polo", "left-sleeve"}}) {
+    for (const BracketSide side : kSides) {
+      const Shop shop = sample::shop({withBracket(side, {0_deg, 90_deg})});
+      const Workshop workshop = prepareWorkshop(shop, sample::shippedRules());
+      const Plan plan = planOrder(sewnOn(kind, location), shop, sample::shippedRules(), {});
+      const PlacementPlan& placement = plan.placements.at(0);
+      const PanelShape& panel = *placement.garment->panel(placement.panel);
+      const Box extent = ringBounds(panel.outline);
+      for (int i = 0; i < 40; ++i) {
+        const Point corner{dice.between(extent.min.x, extent.max.x),
+                           dice.between(extent.min.y, extent.max.y)};
+        Box box;
+        box.add(corner);
+        box.add(corner + Point{dice.between(0, 150), dice.between(0, 150)});
+        for (const PreparedFrame& frame : *workshop.frames) {
+          const bool may = armMayReach(frame, box, panel, workshop);
+          leftOut += may ? 0 : 1;
+          for (int j = 0; j < 20; ++j) {
+            const Point centre{dice.between(box.min.x, box.max.x),
+                               dice.between(box.min.y, box.max.y)};
+            const bool reaches = armEdge(frame, centre, panel, workshop) != nullptr;
+            reached += reaches ? 1 : 0;
+            CAPTURE(kSeed, kind, nameOf(side), i, j);
+            CHECK((may || !reaches));
+          }
+        }
+      }
+    }
+  }
+  CHECK(leftOut > 100);
+  CHECK(reached > 1000);
 }
