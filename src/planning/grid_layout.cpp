@@ -109,6 +109,7 @@ class Layout {
             bool marked) {
     split_.seams.push_back({std::min(one, other), std::max(one, other), cut.direction, cut.at,
                             along, crossedLength(outline_, cut.direction, cut.at, along),
+                            sewingMeets(outline_, cut.direction, cut.at, along),
                             marked ? cut.marks : MarkPair()});
   }
 

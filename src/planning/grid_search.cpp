@@ -91,16 +91,16 @@ class GridCuts {
     const Region::Interval extent{alongCut(box.min, direction), alongCut(box.max, direction)};
     const MarkRange range = markRange(extent, true, true, figures);
     stripLength_ = extent.length();
-    add({direction, acrossCut(box.min, direction), 0.0, {}}, {{}});
+    add({direction, acrossCut(box.min, direction), 0.0, false, {}}, {{}});
     for (const CutPlace& place : gridPlaces(outline, direction, figures.mostParts)) {
       std::vector<MarkPair> pairs = closePairs(outline, place.at, direction, range, figures);
       for (MarkPair& pair :
            besidePairs(outline, place.at, direction, {extent, true, true}, figures)) {
         pairs.push_back(std::move(pair));
       }
-      add({direction, place.at, place.crossed, {}}, pairs);
+      add({direction, place.at, place.crossed, place.meets, {}}, pairs);
     }
-    add({direction, acrossCut(box.max, direction), 0.0, {}}, {{}});
+    add({direction, acrossCut(box.max, direction), 0.0, false, {}}, {{}});
     bare_.plans = StripPlans(bare_.cuts.size(), figures.mostParts);
     marked_.plans = StripPlans(marked_.cuts.size(), figures.mostParts);
   }

@@ -34,7 +34,7 @@ CutDirection otherWay(CutDirection direction) {
 }
 
 double letOut(const Cut& cut, const SplitFigures& figures) {
-  return cut.crossed > 0.0 ? figures.overlap / 2.0 : 0.0;
+  return cut.meets ? figures.overlap / 2.0 : 0.0;
 }
 
 MarkRange markRange(Region::Interval extent, bool lowEnd, bool highEnd,
@@ -67,7 +67,7 @@ GridStrip::GridStrip(const Outline& outline, const Sides& sides, const SplitFigu
   const Box box = outline.bounds();
   std::vector<double> at;
   const auto add = [&](const CutPlace& place, bool end) {
-    places_.push_back({{second_, place.at, place.crossed, {}}, end, 0.0, at.size()});
+    places_.push_back({{second_, place.at, place.crossed, place.meets, {}}, end, 0.0, at.size()});
     at.push_back(place.at);
   };
   add({acrossCut(box.min, second_), 0.0}, true);

@@ -47,10 +47,12 @@ class PlaceObserver : Observer {
   std::vector<Observation> inParts(const std::vector<PlacementPlan>& parts) {
     std::vector<std::string> joins;
     Length crossed;
+    bool touch = false;
     for (const PlacementPlan& plan : parts) {
       for (const PartJoin& join : plan.part->joins) {
         if (join.neighbour > plan.part->number) {
           crossed += join.crossed;
+          touch = touch || join.overlap > Length();
         }
       }
       if (plan.part->number > 1) {
@@ -60,24 +62,30 @@ class PlaceObserver : Observer {
     say(Severity::Watch, FindingCode::SewnInParts, {},
         inPartsText(
             counted(static_cast<int>(parts.size()), toBeWorded("hooping"), toBeWorded("hoopings")),
-            crossed, fmt::format("{}", fmt::join(joins, ", "))),
+            crossed, touch, fmt::format("{}", fmt::join(joins, ", "))),
         toBeWorded("sewing crossed"), crossed);
     because(splitReason(workshop_));
     return take();
   }
 
  private:
-  [[nodiscard]] std::string inPartsText(const std::string& hoopings, Length crossed,
+  // `touch`: pieces of the sewing touch at a cut.
+  [[nodiscard]] std::string inPartsText(const std::string& hoopings, Length crossed, bool touch,
                                         const std::string& joins) const {
-    return crossed == Length()
-               ? worded(
-                     "no frame holds the whole design: it is sewn in {} that meet where there "
-                     "is no sewing; align {}",
-                     hoopings, joins)
-               : worded(
-                     "no frame holds the whole design: it is sewn in {} that meet across {} of "
-                     "sewing; align {}",
-                     hoopings, text(crossed), joins);
+    if (crossed > Length()) {
+      return worded(
+          "no frame holds the whole design: it is sewn in {} that meet across {} of sewing; align "
+          "{}",
+          hoopings, text(crossed), joins);
+    }
+    return touch ? worded(
+                       "no frame holds the whole design: it is sewn in {} that meet between pieces "
+                       "of it that touch; align {}",
+                       hoopings, joins)
+                 : worded(
+                       "no frame holds the whole design: it is sewn in {} that meet where there "
+                       "is no sewing; align {}",
+                       hoopings, joins);
   }
 
   void missingRule() {

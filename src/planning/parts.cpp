@@ -211,8 +211,7 @@ class PartPlanner {
     part.joins.push_back({part.number == first ? second : first,
                           onPanel(pointOnCut(seam.direction, seam.at, seam.along.low)),
                           onPanel(pointOnCut(seam.direction, seam.at, seam.along.high)),
-                          Length::fromMm(seam.crossed),
-                          seam.crossed > 0.0 ? figures_.overlap : Length()});
+                          Length::fromMm(seam.crossed), seam.meets ? figures_.overlap : Length()});
     for (const Point mark : seam.marks) {
       part.marks.push_back({std::string(1, static_cast<char>('A' + letter)), onPanel(mark),
                             figures_.registerMark, first, second});
@@ -274,16 +273,24 @@ class PartPlanner {
   void sayOfJoins(DesignPart& part, const Split& split) const {
     const UnitChoice& units = workshop_.shop->units;
     for (const PartJoin& join : part.joins) {
-      if (join.crossed == Length()) {
-        say(part, worded("the cut to part {} crosses no sewing", join.neighbour),
-            worded("measured on the design's outline"));
-      } else {
+      const std::string measured = worded("measured on the design's outline");
+      if (join.crossed > Length()) {
         say(part,
             worded("the cut to part {} crosses {} of sewing; all cuts together cross {}, the "
                    "least of those tried",
                    join.neighbour, formatLength(join.crossed, units),
                    formatLength(Length::fromMm(split.crossed()), units)),
-            worded("measured on the design's outline"));
+            measured);
+      } else if (join.overlap > Length()) {
+        say(part,
+            worded("the cut to part {} runs between pieces of the design that touch and crosses "
+                   "none of them",
+                   join.neighbour),
+            measured);
+      } else {
+        say(part, worded("the cut to part {} crosses no sewing", join.neighbour), measured);
+      }
+      if (join.overlap > Length()) {
         say(part, worded("the parts overlap there by {}", formatLength(join.overlap, units)),
             workshop_.rules->defaults.partOverlap.basis);
       }

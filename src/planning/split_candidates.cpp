@@ -97,7 +97,9 @@ void addEqualParts(std::vector<CutPlace>& places, const Outline& outline, CutDir
         return std::abs(place.at - at) <= kSameCutMm;
       });
       if (!known) {
-        places.push_back({at, crossedLength(outline, direction, at)});
+        const Region::Interval extent{alongCut(box.min, direction), alongCut(box.max, direction)};
+        places.push_back({at, crossedLength(outline, direction, at),
+                          sewingMeets(outline, direction, at, extent)});
       }
     }
   }

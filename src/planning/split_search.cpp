@@ -72,14 +72,14 @@ class Strips {
   void addPlace(std::vector<double>& cuts, const CutPlace& place,
                 const std::vector<MarkPair>& pairs) {
     for (const MarkPair& marks : pairs) {
-      nodes_.push_back({direction_, place.at, place.crossed, marks});
+      nodes_.push_back({direction_, place.at, place.crossed, place.meets, marks});
       places_.push_back(cuts.size());
     }
     cuts.push_back(place.at);
   }
 
   [[nodiscard]] double letOut(const Cut& cut) const {
-    return cut.crossed > 0.0 ? figures_.overlap / 2.0 : 0.0;
+    return cut.meets ? figures_.overlap / 2.0 : 0.0;
   }
 
   [[nodiscard]] SplitPart partBetween(std::size_t from, std::size_t to) const {
@@ -132,7 +132,8 @@ class Strips {
       if (i + 1 < path.size()) {
         const Cut& cut = nodes_[path[i]];
         split.cuts.push_back(cut);
-        split.seams.push_back({i - 1, i, direction_, cut.at, along, cut.crossed, cut.marks});
+        split.seams.push_back(
+            {i - 1, i, direction_, cut.at, along, cut.crossed, cut.meets, cut.marks});
       }
     }
     return split;

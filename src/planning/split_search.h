@@ -40,6 +40,7 @@ struct Cut {
   CutDirection direction{};
   double at = 0.0;
   double crossed = 0.0;  // length of sewing that it crosses
+  bool meets = false;    // parts overlap there: sewing is crossed, or pieces of it touch
   std::vector<Point> marks;
 };
 
@@ -51,12 +52,13 @@ struct Seam {
   double at = 0.0;
   Region::Interval along;
   double crossed = 0.0;      // on this stretch
+  bool meets = false;        // on this stretch
   std::vector<Point> marks;  // on which the second is aligned; empty where another seam serves
   // The marks lie beyond the sewing at an end of the cut, one on either side of it.
   [[nodiscard]] bool marksBeside() const;
 };
 
-// One part: what lies between its cuts, let out by half the overlap at each that crosses sewing.
+// One part: what lies between its cuts, let out by half the overlap at each where sewing meets.
 struct SplitPart {
   Box section;
   std::vector<Point> marks;  // of its seams

@@ -19,17 +19,31 @@ using ClipPoint = bg::model::d2::point_xy<double>;
 using ClipPolygon = bg::model::polygon<ClipPoint>;
 
 constexpr double kLeastAreaSquareMm = 1e-6;
-constexpr double kSameMm = 1e-9;        // coordinates nearer than this are one event
+constexpr double kSameMm = 1e-6;        // coordinates nearer than this are one event
 constexpr double kSameLengthMm = 1e-6;  // crossed lengths, which are sums over many sides
 
-// The crossed length as it changes at one coordinate: from there on slope and intercept are larger
-// by these.
+// The length of a piece that a cut crosses as it changes at one coordinate: from there on slope and
+// intercept are larger by these.
 struct Change {
   double at = 0.0, slope = 0.0, intercept = 0.0;
+  std::size_t piece = 0;
+};
+
+// A length as a function of the cut's coordinate.
+struct Line {
+  double slope = 0.0, intercept = 0.0;
+  [[nodiscard]] double at(double coordinate) const {
+    return std::max(0.0, slope * coordinate + intercept);
+  }
+  void add(const Change& change) {
+    slope += change.slope;
+    intercept += change.intercept;
+  }
 };
 
 // A ring's boundary passes a cut to and fro; the signed sum of the passages is the length inside.
-void addChanges(std::vector<Change>& changes, const Ring& ring, CutDirection direction, bool hole) {
+void addChanges(std::vector<Change>& changes, const Ring& ring, CutDirection direction, bool hole,
+                std::size_t piece) {
   const double orientation = windingSum(ring) < 0.0 ? -1.0 : 1.0;
   // Upright and level see the same winding from different hands.
   const double hand = direction == CutDirection::Upright ? -1.0 : 1.0;
@@ -45,17 +59,17 @@ void addChanges(std::vector<Change>& changes, const Ring& ring, CutDirection dir
     const double slope = (alongCut(b, direction) - alongCut(a, direction)) / (to - from);
     const double intercept = alongCut(a, direction) - slope * from;
     const double way = to > from ? sign : -sign;
-    changes.push_back({std::min(from, to), way * slope, way * intercept});
-    changes.push_back({std::max(from, to), -way * slope, -way * intercept});
+    changes.push_back({std::min(from, to), way * slope, way * intercept, piece});
+    changes.push_back({std::max(from, to), -way * slope, -way * intercept, piece});
   }
 }
 
 std::vector<Change> changesOf(const Outline& outline, CutDirection direction) {
   std::vector<Change> changes;
-  for (const Piece& piece : outline.pieces) {
-    addChanges(changes, piece.outer, direction, false);
-    for (const Ring& hole : piece.holes) {
-      addChanges(changes, hole, direction, true);
+  for (std::size_t i = 0; i < outline.pieces.size(); ++i) {
+    addChanges(changes, outline.pieces[i].outer, direction, false, i);
+    for (const Ring& hole : outline.pieces[i].holes) {
+      addChanges(changes, hole, direction, true, i);
     }
   }
   std::sort(changes.begin(), changes.end(),
@@ -63,63 +77,81 @@ std::vector<Change> changesOf(const Outline& outline, CutDirection direction) {
   return changes;
 }
 
-// The crossed length just after and just before every corner, in order: two entries for each
-// stretch between neighbouring corners.
+// The crossed length just before every corner, at it and just after it, in order.
 std::vector<CutPlace> profileOf(const Outline& outline, CutDirection direction) {
   const std::vector<Change> changes = changesOf(outline, direction);
   std::vector<CutPlace> profile;
-  double slope = 0.0;
-  double intercept = 0.0;
+  std::vector<Line> lines(outline.pieces.size());
+  Line sum;
+  std::vector<std::pair<std::size_t, double>> touched;  // pieces and their lengths before
   for (std::size_t i = 0; i < changes.size();) {
     const double at = changes[i].at;
-    if (i > 0) {
-      profile.push_back({at, std::max(0.0, slope * at + intercept)});
-    }
+    const bool first = i == 0;
+    const double before = sum.at(at);
+    touched.clear();
     for (; i < changes.size() && changes[i].at <= at + kSameMm; ++i) {
-      slope += changes[i].slope;
-      intercept += changes[i].intercept;
+      const std::size_t piece = changes[i].piece;
+      if (std::none_of(touched.begin(), touched.end(),
+                       [piece](const auto& each) { return each.first == piece; })) {
+        touched.emplace_back(piece, lines[piece].at(at));
+      }
+      lines[piece].add(changes[i]);
+      sum.add(changes[i]);
     }
+    // Of a piece with a side along the cut only what lies on both sides of it is crossed.
+    double here = before;
+    for (const auto& [piece, length] : touched) {
+      here -= std::max(0.0, length - lines[piece].at(at));
+    }
+    if (!first) {
+      profile.push_back({at, before});
+    }
+    profile.push_back({at, std::max(0.0, here)});
     if (i < changes.size()) {
-      profile.push_back({at, std::max(0.0, slope * at + intercept)});
+      profile.push_back({at, sum.at(at)});
     }
   }
   return profile;
 }
 
 // Where a ring's boundary passes the cut; a side belongs to one of its ends, so that a corner on
-// the cut counts once.
+// the cut counts once. What is nearer than kSameMm lies on the cut.
 void addPassages(std::vector<double>& passages, const Ring& ring, CutDirection direction, double at,
                  bool before) {
+  const double side = before ? -kSameMm : kSameMm;
   for (std::size_t i = 0; i < ring.size(); ++i) {
     const Point a = ring[i];
     const Point b = ring[(i + 1) % ring.size()];
     const double from = acrossCut(a, direction) - at;
     const double to = acrossCut(b, direction) - at;
-    const bool passes = before ? (from < 0.0) != (to < 0.0) : (from <= 0.0) != (to <= 0.0);
-    if (passes) {
-      const double share = from / (from - to);
+    if ((from < side) != (to < side)) {
+      const double share = std::clamp(from / (from - to), 0.0, 1.0);
       passages.push_back(alongCut(a, direction) +
                          share * (alongCut(b, direction) - alongCut(a, direction)));
     }
   }
 }
 
-// Just before the cut, or just after it.
-double crossedBeside(const Outline& outline, CutDirection direction, double at,
-                     Region::Interval along, bool before) {
-  double sum = 0.0;
+// The stretches of a piece just before the cut, or just after it, in order.
+std::vector<Region::Interval> stretchesBeside(const Piece& piece, CutDirection direction, double at,
+                                              bool before) {
   std::vector<double> passages;
-  for (const Piece& piece : outline.pieces) {
-    passages.clear();
-    addPassages(passages, piece.outer, direction, at, before);
-    for (const Ring& hole : piece.holes) {
-      addPassages(passages, hole, direction, at, before);
-    }
-    std::sort(passages.begin(), passages.end());
-    for (std::size_t i = 0; i + 1 < passages.size(); i += 2) {
-      sum +=
-          std::max(0.0, std::min(passages[i + 1], along.high) - std::max(passages[i], along.low));
-    }
+  addPassages(passages, piece.outer, direction, at, before);
+  for (const Ring& hole : piece.holes) {
+    addPassages(passages, hole, direction, at, before);
+  }
+  std::sort(passages.begin(), passages.end());
+  std::vector<Region::Interval> stretches;
+  for (std::size_t i = 0; i + 1 < passages.size(); i += 2) {
+    stretches.push_back({passages[i], passages[i + 1]});
+  }
+  return stretches;
+}
+
+double lengthWithin(const std::vector<Region::Interval>& stretches, Region::Interval along) {
+  double sum = 0.0;
+  for (const Region::Interval& stretch : stretches) {
+    sum += std::max(0.0, std::min(stretch.high, along.high) - std::max(stretch.low, along.low));
   }
   return sum;
 }
@@ -188,6 +220,8 @@ Point pointOnCut(CutDirection direction, double across, double along) {
 
 std::vector<CutPlace> cutPlaces(const Outline& outline, CutDirection direction) {
   const std::vector<CutPlace> profile = profileOf(outline, direction);
+  const Box box = outline.bounds();
+  const Region::Interval extent{alongCut(box.min, direction), alongCut(box.max, direction)};
   std::vector<CutPlace> places;
   for (std::size_t first = 0; first < profile.size();) {
     const double crossed = profile[first].crossed;
@@ -199,7 +233,9 @@ std::vector<CutPlace> cutPlaces(const Outline& outline, CutDirection direction) 
     // At the ends of the outline there is nothing to cut off.
     const bool inside = first > 0 && last + 1 < profile.size();
     if (inside && profile[first - 1].crossed > crossed && profile[last + 1].crossed > crossed) {
-      places.push_back({(profile[first].at + profile[last].at) / 2.0, crossed});
+      const double at = (profile[first].at + profile[last].at) / 2.0;
+      places.push_back(
+          {at, crossed, crossed > kSameLengthMm || sewingMeets(outline, direction, at, extent)});
     }
     first = last + 1;
   }
@@ -207,20 +243,49 @@ std::vector<CutPlace> cutPlaces(const Outline& outline, CutDirection direction) 
 }
 
 double crossedLength(const Outline& outline, CutDirection direction, double at) {
-  double before = 0.0;
-  double after = 0.0;
+  std::vector<Line> before(outline.pieces.size());
+  std::vector<Line> after(outline.pieces.size());
   for (const Change& change : changesOf(outline, direction)) {
-    const double length = change.slope * at + change.intercept;
-    before += change.at < at ? length : 0.0;
-    after += change.at <= at ? length : 0.0;
+    if (change.at < at - kSameMm) {
+      before[change.piece].add(change);
+    }
+    if (change.at <= at + kSameMm) {
+      after[change.piece].add(change);
+    }
   }
-  return std::max(0.0, std::min(before, after));
+  double sum = 0.0;
+  for (std::size_t i = 0; i < before.size(); ++i) {
+    sum += std::min(before[i].at(at), after[i].at(at));
+  }
+  return sum;
 }
 
 double crossedLength(const Outline& outline, CutDirection direction, double at,
                      Region::Interval along) {
-  return std::min(crossedBeside(outline, direction, at, along, true),
-                  crossedBeside(outline, direction, at, along, false));
+  double sum = 0.0;
+  for (const Piece& piece : outline.pieces) {
+    sum += std::min(lengthWithin(stretchesBeside(piece, direction, at, true), along),
+                    lengthWithin(stretchesBeside(piece, direction, at, false), along));
+  }
+  return sum;
+}
+
+bool sewingMeets(const Outline& outline, CutDirection direction, double at,
+                 Region::Interval along) {
+  std::vector<Region::Interval> before;
+  std::vector<Region::Interval> after;
+  for (const Piece& piece : outline.pieces) {
+    for (const Region::Interval& stretch : stretchesBeside(piece, direction, at, true)) {
+      before.push_back(stretch);
+    }
+    for (const Region::Interval& stretch : stretchesBeside(piece, direction, at, false)) {
+      after.push_back(stretch);
+    }
+  }
+  return std::any_of(before.begin(), before.end(), [&](const Region::Interval& one) {
+    return lengthWithin(after, {std::max(one.low, along.low), std::min(one.high, along.high)}) >
+           kSameLengthMm;
+  });
 }
 
 Outline clipped(const Outline& outline, const Box& box) {

@@ -181,6 +181,30 @@ TEST_CASE("Stitches are shared out by area, and a cut through sewing overlaps", 
   CHECK(sample::findingOf(plan, FindingCode::SewnInParts).numbers[0].value == 80_mm);
 }
 
+// Two blocks of thread side by side, the longer one first: cut between them, not in the middle.
+TEST_CASE("A design is cut between blocks that touch before a block is cut apart", "[parts]") {
+  Words words;
+  words.order.designs[0].outline.pieces = {{{{-150, -40}, {20, -40}, {20, 40}, {-150, 40}}, {}},
+                                           {{{20, -40}, {150, -40}, {150, 40}, {20, 40}}, {}}};
+  const Plan plan = words.plan();
+  REQUIRE(plan.placements.size() == 4);
+  CHECK(plan.counts.stops == 0);
+  const PlacementPlan& first = plan.placements[0];
+  REQUIRE(first.part);
+  CHECK(first.part->joins[0].crossed == Length());
+  CHECK(first.part->joins[0].overlap == Length::fromMm(1.5));
+  CHECK(first.design.width == Length::fromMm(170.75));
+  CHECK(sample::findingOf(plan, FindingCode::SewnInParts)
+            .text.find("meet between pieces of it that touch") != std::string::npos);
+  CHECK(
+      std::any_of(first.part->reasons.begin(), first.part->reasons.end(), [](const Reason& reason) {
+        return reason.text ==
+               "the cut to part 2 runs between pieces of the design that touch and "
+               "crosses none of them";
+      }));
+  checkHeld(first, words.shop);
+}
+
 TEST_CASE("A plan with parts reads back from its JSON as it was", "[parts]") {
   const Words words;
   const Plan made = words.plan();

@@ -103,6 +103,93 @@ TEST_CASE("A waist is where a cut crosses least", "[shape][cut]") {
   CHECK(crossedLength(dumbbell, CutDirection::Level, 0.0) == Approx(100.0));
 }
 
+TEST_CASE("A cut between blocks that touch crosses neither, and they meet there", "[shape][cut]") {
+  // The left block is higher than the right one, so that no length is lost in the sum of both.
+  const Outline blocks{{block(-50, -20, -8, 20), block(-8, -30, 50, 5)}};
+  const auto places = cutPlaces(blocks, CutDirection::Upright);
+  REQUIRE(places.size() == 1);
+  CHECK(places[0].at == Approx(-8.0));
+  CHECK(places[0].crossed == 0.0);
+  CHECK(places[0].meets);
+  CHECK(crossedLength(blocks, CutDirection::Upright, -8.0) == 0.0);
+  CHECK(crossedLength(blocks, CutDirection::Upright, -8.0, {-100.0, 100.0}) == 0.0);
+  // They share the border from -20 to 5 alone.
+  CHECK(sewingMeets(blocks, CutDirection::Upright, -8.0, {-30.0, 30.0}));
+  CHECK_FALSE(sewingMeets(blocks, CutDirection::Upright, -8.0, {5.0, 30.0}));
+  CHECK_FALSE(sewingMeets(blocks, CutDirection::Upright, -8.0, {-40.0, -20.0}));
+  CHECK(sewingMeets(blocks, CutDirection::Upright, 20.0, {-30.0, 30.0}));
+  // A band that lies over both is crossed all the same.
+  Outline banded = blocks;
+  banded.pieces.push_back(block(-40, -3, 40, 3));
+  const auto crossed = cutPlaces(banded, CutDirection::Upright);
+  const auto border = std::find_if(crossed.begin(), crossed.end(), [](const CutPlace& place) {
+    return std::abs(place.at + 8.0) < 1e-6;
+  });
+  REQUIRE(border != crossed.end());
+  CHECK(border->crossed == Approx(6.0));
+  CHECK(border->meets);
+}
+
+TEST_CASE("Blocks that end and begin on one line without touching do not meet", "[shape][cut]") {
+  const Outline steps{{block(-50, -20, 0, -5), block(0, 5, 50, 20)}};
+  const auto places = cutPlaces(steps, CutDirection::Upright);
+  REQUIRE(places.size() == 1);
+  CHECK(places[0].at == Approx(0.0));
+  CHECK(places[0].crossed == 0.0);
+  CHECK_FALSE(places[0].meets);
+}
+
+// A square sawn by random level and upright lines: its tiles touch, and GEOS says that the inside
+// of none is crossed by the line between two columns, which share a border there.
+TEST_CASE("Where columns of tiles touch, a cut crosses the inside of none, by GEOS",
+          "[shape][cut][oracle]") {
+  const Geos geos;
+  Dice dice(4711);
+  INFO("seed 4711");
+  int met = 0;
+  for (int i = 0; i < caseCount(200); ++i) {
+    Outline tiles;
+    std::vector<double> borders{0.0};
+    const int columns = 2 + dice.below(4);
+    for (int column = 0; column < columns; ++column) {
+      const double left = borders.back();
+      const double right = left + dice.between(8.0, 40.0);
+      borders.push_back(right);
+      double top = dice.between(-20.0, 20.0);
+      for (int row = 1 + dice.below(3); row > 0; --row) {
+        const double bottom = top + dice.between(5.0, 30.0);
+        tiles.pieces.push_back(block(left, top, right, bottom));
+        top = bottom + (dice.oneIn(2) ? 0.0 : dice.between(1.0, 10.0));
+      }
+    }
+    const auto places = cutPlaces(tiles, CutDirection::Upright);
+    REQUIRE(places.size() == borders.size() - 2);
+    for (std::size_t j = 0; j < places.size(); ++j) {
+      CAPTURE(i, j);
+      REQUIRE(places[j].at == Approx(borders[j + 1]).margin(1e-9));
+      CHECK(places[j].crossed == 0.0);
+      const auto cut = geos.segment({places[j].at, -1000.0}, {places[j].at, 1000.0});
+      double shared = 0.0;
+      for (const Piece& one : tiles.pieces) {
+        const auto tile = areaOf(geos, one);
+        CHECK(GEOSRelatePattern_r(geos.handle(), tile.get(), cut.get(), "F********") == 1);
+        for (const Piece& other : tiles.pieces) {
+          const auto both =
+              geos.own(GEOSIntersection_r(geos.handle(), tile.get(), areaOf(geos, other).get()));
+          const auto common = geos.own(GEOSIntersection_r(geos.handle(), both.get(), cut.get()));
+          double length = 0.0;
+          GEOSLength_r(geos.handle(), common.get(), &length);
+          const bool acrossIt = ringBounds(one.outer).max.x < ringBounds(other.outer).max.x;
+          shared += acrossIt ? length : 0.0;
+        }
+      }
+      CHECK(places[j].meets == (shared > 1e-6));
+      met += places[j].meets ? 1 : 0;
+    }
+  }
+  CHECK(met > caseCount(200) / 2);
+}
+
 TEST_CASE("A hole spares the cut its width", "[shape][cut]") {
   Outline ring{{block(-30, -30, 30, 30)}};
   ring.pieces[0].holes.push_back({{-10, -10}, {10, -10}, {10, 10}, {-10, 10}});

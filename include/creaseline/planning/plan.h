@@ -125,7 +125,7 @@ struct PartJoin {
   int neighbour = 0;  // number of the other part
   Point from, to;     // of the cut, panel coordinates
   Length crossed;     // sewing that the cut crosses
-  Length overlap;     // by which the two parts overlap there
+  Length overlap;     // by which the two parts overlap there, where sewing meets at the cut
   bool operator==(const PartJoin&) const = default;
 };
 
