@@ -99,6 +99,20 @@ class Strips {
     return figures_.mayHold(withMarks(box, nodes_[to].marks, figures_));
   }
 
+  // What lies between two places, whichever marks are on them. Clipping is what costs most here,
+  // and places are asked about in order of the second.
+  const Outline& sewnIn(const Box& section, std::size_t from, std::size_t to) {
+    if (sewnUpTo_ != to) {
+      sewnUpTo_ = to;
+      sewnFrom_.clear();
+    }
+    const auto [known, fresh] = sewnFrom_.try_emplace(from);
+    if (fresh) {
+      known->second = clipped(outline_, section);
+    }
+    return known->second;
+  }
+
   bool partFits(std::size_t from, std::size_t to) {
     if (!mayHold(from, to)) {
       return false;
@@ -106,7 +120,7 @@ class Strips {
     const auto [known, fresh] = answers_.try_emplace({from, to}, false);
     if (fresh && questions_ < figures_.mostQuestions) {
       const SplitPart part = partBetween(from, to);
-      const Outline sewing = clipped(outline_, part.section);
+      const Outline& sewing = sewnIn(part.section, places_[from], places_[to]);
       if (!sewing.empty()) {
         ++questions_;
         known->second = fits_(sewing, part.marks);
@@ -148,6 +162,8 @@ class Strips {
   std::vector<Cut> nodes_;           // by their coordinate; the outline's ends first and last
   std::vector<std::size_t> places_;  // of each
   SewnBetween sewn_;                 // between places
+  std::size_t sewnUpTo_ = 0;         // what is sewn before this place, by the place where it begins
+  std::map<std::size_t, Outline> sewnFrom_;
   std::vector<std::vector<Reached>> best_;  // by number of parts, then by node
   std::map<std::pair<std::size_t, std::size_t>, bool> answers_;
 };
