@@ -17,7 +17,7 @@ namespace {
 
 using Cells = std::vector<ImportCell>;
 
-constexpr std::size_t kMostLines = 2'000;
+constexpr std::size_t kMostChartLines = 2'000;
 
 // The first of tab, semicolon and comma that most lines have.
 char separatorOf(std::string_view text) {
@@ -231,7 +231,7 @@ void proposeColumns(const Cells& header, const MeasureWords& words, ChartImport&
 std::vector<Cells> readTable(std::string_view text, ChartImport& result) {
   try {
     std::vector<Cells> table = squareTable(splitCsv(text, "table", result.separator));
-    if (table.size() > kMostLines) {
+    if (table.size() > kMostChartLines) {
       result.problems.push_back({{}, worded("the table has more lines than any size chart")});
       table.clear();
     } else if (table.empty()) {

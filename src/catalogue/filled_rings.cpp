@@ -28,7 +28,7 @@ constexpr double kSamePointMm = 1e-6;
 // Nearer than this to a boundary a point is on it. Millimetres.
 constexpr double kOnBoundaryMm = 1e-7;
 
-struct Side {
+struct RingSide {
   std::size_t ring = 0;
   Point from, to;
 };
@@ -48,7 +48,7 @@ bool oppositeSigns(double a, double b) {
 }
 
 // Where the sides cross inside both of them, if they do.
-std::optional<Point> properCrossing(const Side& a, const Side& b) {
+std::optional<Point> properCrossing(const RingSide& a, const RingSide& b) {
   const double atFrom = turnOf(b.from, b.to, a.from);
   const double atTo = turnOf(b.from, b.to, a.to);
   if (!oppositeSigns(atFrom, atTo) ||
@@ -126,11 +126,11 @@ class Nesting {
   // Finds all pairs of rings whose boundaries meet.
   void meetSides() {
     using Entry = std::pair<TreeBox, std::size_t>;
-    std::vector<Side> sides;
+    std::vector<RingSide> sides;
     std::vector<Entry> entries;
     for (std::size_t ring = 0; ring < rings_.size(); ++ring) {
       for (std::size_t i = 0; i < rings_[ring].size(); ++i) {
-        const Side side{ring, rings_[ring][i], rings_[ring][(i + 1) % rings_[ring].size()]};
+        const RingSide side{ring, rings_[ring][i], rings_[ring][(i + 1) % rings_[ring].size()]};
         entries.emplace_back(boxOf(side.from, side.to), sides.size());
         sides.push_back(side);
       }
@@ -140,7 +140,7 @@ class Nesting {
     for (std::size_t i = 0; i < sides.size() && !crossing_; ++i) {
       const auto meeting = bgi::intersects(entries[i].first);
       for (auto other = tree.qbegin(meeting); other != tree.qend() && !crossing_; ++other) {
-        const Side& b = sides[other->second];
+        const RingSide& b = sides[other->second];
         if (b.ring <= sides[i].ring) {
           continue;
         }

@@ -67,7 +67,7 @@ class Filling {
 };
 
 // Measures that may be zero: a garment without rib, a pocket at the hem, a straight back neck.
-bool mayBeZero(Measure measure) {
+bool mayVanish(Measure measure) {
   switch (measure) {
     case Measure::RibHeight:
     case Measure::CuffHeight:
@@ -139,7 +139,7 @@ class Comparison {
 
 void checkRange(const MeasureTable& table, const std::string& file, const std::string& where) {
   for (const auto& [measure, value] : table) {
-    const bool zeroAllowed = mayBeZero(measure);
+    const bool zeroAllowed = mayVanish(measure);
     if (value.value < Length() || (value.value == Length() && !zeroAllowed) ||
         value.value > kLongest) {
       throw InputError(

@@ -99,10 +99,10 @@ void addCuffLines(PanelShape& panel, const GarmentKind& kind, const SleevePoints
 // flat: only the seam above it is kept free, 3 mm to both sides, from memory.
 void addCuffKeepOut(PanelShape& panel, const GarmentKind& kind, const SleevePoints& points,
                     double cuff, const Measures& measures) {
-  constexpr double kSeamReach = 3.0;
+  constexpr double kCuffSeamReach = 3.0;
   const bool band = kind.cuff == CuffForm::Band;
-  const double from = band ? cuff - std::min(kSeamReach, cuff / 2.0) : 0.0;
-  const double to = band ? cuff + kSeamReach : cuff;
+  const double from = band ? cuff - std::min(kCuffSeamReach, cuff / 2.0) : 0.0;
+  const double to = band ? cuff + kCuffSeamReach : cuff;
   const double lower = halfWidthAt(points, from);
   const double upper = halfWidthAt(points, to);
   panel.keepOuts.push_back({band ? KeepOutName::CuffSeam : KeepOutName::CuffRib,

@@ -17,7 +17,7 @@ namespace creaseline {
 namespace {
 
 constexpr std::size_t kLargestPng = std::size_t{4} * 1024 * 1024;
-constexpr std::size_t kMostPoints = 200'000;
+constexpr std::size_t kMostTracedPoints = 200'000;
 // From a picture that spans a garment to one that is finer than any thread.
 constexpr double kLeastDotsPerInch = 10.0;
 constexpr double kMostDotsPerInch = 10'000.0;
@@ -63,7 +63,7 @@ Outline readPngOutline(const std::filesystem::path& file, double dotsPerInch) {
            worded("a PNG with transparency of at most {0} x {0} pixels", kMostPixelsOneWay));
   }
   const PixelSize size = pixelSize(file, *alpha, dotsPerInch);
-  auto rings = tracePixels(alpha->pixels, kMostRings, kMostPoints);
+  auto rings = tracePixels(alpha->pixels, kMostRings, kMostTracedPoints);
   if (!rings) {
     refuse(file, worded("too many specks"), worded("a picture of fewer parts with clean edges"));
   }

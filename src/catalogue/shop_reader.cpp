@@ -17,8 +17,8 @@ namespace creaseline {
 
 namespace {
 
-constexpr std::size_t kMostEntries = 1'000;  // machines, frames, stock
-constexpr int kMostPieces = 100'000;
+constexpr std::size_t kMostShopEntries = 1'000;  // machines, frames, stock
+constexpr int kMostPiecesKept = 100'000;
 constexpr Length kDrawingTolerance = Length::fromNanometres(10'000);
 
 UnitChoice readUnits(const JsonCursor& at) {
@@ -119,7 +119,7 @@ Frame readFrame(JsonObject& object) {
     frame.panels = panels->enumerators<PanelName>();
   }
   if (const auto quantity = object.find("quantity")) {
-    frame.quantity = quantity->integer(1, kMostPieces);
+    frame.quantity = quantity->integer(1, kMostPiecesKept);
   }
   return frame;
 }
@@ -136,7 +136,7 @@ BackingStock readBacking(JsonObject& object, const std::optional<Rates>& rates) 
   stock.length = stock.form == BackingForm::Roll ? readRollLength(object.at("length"))
                                                  : object.at("length").positiveLength();
   if (stock.form == BackingForm::Sheets) {
-    stock.sheets = object.at("sheets").integer(0, kMostPieces);
+    stock.sheets = object.at("sheets").integer(0, kMostPiecesKept);
   }
   if (const auto price = object.find("price")) {
     if (!rates) {
@@ -187,7 +187,7 @@ std::vector<Entry> readEntries(const JsonCursor& at, std::size_t least, std::str
                                std::string_view idName, Read read) {
   std::vector<Entry> entries;
   std::vector<std::string> ids;
-  for (const JsonCursor& item : at.items(least, kMostEntries, ofWhat)) {
+  for (const JsonCursor& item : at.items(least, kMostShopEntries, ofWhat)) {
     JsonObject object = item.object();
     entries.push_back(read(object));
     object.finish();
@@ -226,7 +226,7 @@ Shop readShop(JsonObject& top, const Rules& rules) {
     shop.toppingFilm = film->boolean();
   }
   if (const auto needles = top.find("needles")) {
-    for (const JsonCursor& item : needles->items(0, kMostEntries, toBeWorded("needles"))) {
+    for (const JsonCursor& item : needles->items(0, kMostShopEntries, toBeWorded("needles"))) {
       shop.needles.push_back(readNeedle(item));
     }
   }
@@ -235,7 +235,7 @@ Shop readShop(JsonObject& top, const Rules& rules) {
   }
   if (const auto measured = top.find("measured-hoopings")) {
     for (const JsonCursor& item :
-         measured->items(0, kMostEntries, toBeWorded("measured hoopings"))) {
+         measured->items(0, kMostShopEntries, toBeWorded("measured hoopings"))) {
       shop.measuredHoopings.push_back(readMeasuredHooping(item));
     }
   }

@@ -21,7 +21,7 @@ namespace {
 
 constexpr QSize kLibrarySize{1180, 800};
 constexpr int kListCharacters = 32;
-constexpr int kRowRoom = 8;
+constexpr int kLibraryRowRoom = 8;
 
 }  // namespace
 
@@ -204,7 +204,7 @@ void LibraryWindow::fillList() {
   for (int row = 0; row < count; ++row) {
     const Entry& each = now[static_cast<std::size_t>(row)];
     list_->item(row)->setText(each.name);
-    list_->item(row)->setSizeHint({0, fontMetrics().height() + kRowRoom});
+    list_->item(row)->setSizeHint({0, fontMetrics().height() + kLibraryRowRoom});
     list_->item(row)->setToolTip(each.detail);
   }
   list_->setCurrentRow(count == 0 ? -1 : std::clamp(before, 0, count - 1));

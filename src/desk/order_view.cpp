@@ -16,13 +16,13 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr int kPadding = 6;
+constexpr int kOrderPadding = 6;
 constexpr int kPlaceIndent = 14;
 constexpr int kLeastNameCharacters = 20;
 
 // A shape is as wide as a quantity of two figures.
 int cellWidth(const QFontMetrics& metrics) {
-  return metrics.horizontalAdvance(QStringLiteral("00")) + kPadding;
+  return metrics.horizontalAdvance(QStringLiteral("00")) + kOrderPadding;
 }
 
 class OrderDelegate : public QStyledItemDelegate {
@@ -44,8 +44,8 @@ class OrderDelegate : public QStyledItemDelegate {
 
   QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
     const QFontMetrics metrics(option.font);
-    const int height = 2 * metrics.height() + kPadding + 4;
-    return {index.column() == 0 ? kPadding : cellWidth(metrics), height};
+    const int height = 2 * metrics.height() + kOrderPadding + 4;
+    return {index.column() == 0 ? kOrderPadding : cellWidth(metrics), height};
   }
 
   void paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -79,8 +79,8 @@ class OrderDelegate : public QStyledItemDelegate {
   static void paintName(QPainter& painter, const QStyleOptionViewItem& item, const QString& name,
                         const QString& detail, const QColor& detailColour) {
     const bool place = isPlace(item.index);
-    const QRect box = item.rect.adjusted(kPadding + (place ? kPlaceIndent : 0), kPadding / 2,
-                                         -kPadding / 2, -kPadding / 2);
+    const QRect box = item.rect.adjusted(kOrderPadding + (place ? kPlaceIndent : 0),
+                                         kOrderPadding / 2, -kOrderPadding / 2, -kOrderPadding / 2);
     QFont font = item.font;
     font.setBold(!place);
     painter.setFont(font);

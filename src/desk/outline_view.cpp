@@ -12,7 +12,7 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr double kMargin = 10.0;
+constexpr double kOutlineMargin = 10.0;
 
 QPolygonF polygonOf(const Ring& ring) {
   QPolygonF polygon;
@@ -50,7 +50,8 @@ void OutlineView::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.fillRect(rect(), tableGround(palette()));
   const double text = fontMetrics().height() + 4;
-  const QRectF room = QRectF(rect()).adjusted(kMargin, kMargin, -kMargin, -kMargin / 2.0 - text);
+  const QRectF room = QRectF(rect()).adjusted(kOutlineMargin, kOutlineMargin, -kOutlineMargin,
+                                              -kOutlineMargin / 2.0 - text);
   painter.setPen(palette().color(QPalette::Text));
   painter.drawText(QRectF(0, height() - text - 2, width(), text), Qt::AlignCenter, size_);
   const Box bounds = outline_.bounds();

@@ -240,7 +240,7 @@ class Sections {
   ReasonSection steps() const {
     ReasonSection section{tr("Sewing order"), {}, {}};
     int number = 0;
-    for (const Step& step : plan_.steps) {
+    for (const auto& step : plan_.steps) {
       const QString words = capitalised(toQString(step.text));
       section.lines.push_back({QStringLiteral("%1. ").arg(++number) +
                                    (step.byHand ? tr("By hand: %1").arg(words) : words),

@@ -14,7 +14,7 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr int kMargin = 12;
+constexpr int kPreviewMargin = 12;
 constexpr double kTruePixelsPerMm = 96.0 / 25.4;
 constexpr double kLeastPixelsPerMm = 0.2;
 constexpr int kLineStep = 40;
@@ -64,7 +64,7 @@ double SheetPreview::pixelsPerMm() const {
     return kTruePixelsPerMm;
   }
   // Without scroll bars, which are not there when the page fits.
-  const QSize room = maximumViewportSize() - QSize(2 * kMargin, 2 * kMargin);
+  const QSize room = maximumViewportSize() - QSize(2 * kPreviewMargin, 2 * kPreviewMargin);
   return std::max(kLeastPixelsPerMm,
                   std::min(room.width() / paper_.width(), room.height() / paper_.height()));
 }
@@ -77,7 +77,7 @@ int SheetPreview::percentOfTrueSize() const {
 QRectF SheetPreview::pageRect() const {
   const QSizeF size = paper_ * pixelsPerMm();
   const auto start = [](double room, double length, int scrolled) {
-    return std::max<double>(kMargin, std::floor((room - length) / 2.0)) - scrolled;
+    return std::max<double>(kPreviewMargin, std::floor((room - length) / 2.0)) - scrolled;
   };
   return {start(viewport()->width(), size.width(), horizontalScrollBar()->value()),
           start(viewport()->height(), size.height(), verticalScrollBar()->value()), size.width(),
@@ -89,7 +89,8 @@ void SheetPreview::updateScrollBars() {
   const auto set = [this](QScrollBar* bar, double length, int room) {
     const bool scrolls = zoom_ == Zoom::ActualSize && !picture_.isNull();
     bar->setRange(
-        0, scrolls ? std::max(0, static_cast<int>(std::ceil(length)) + 2 * kMargin - room) : 0);
+        0,
+        scrolls ? std::max(0, static_cast<int>(std::ceil(length)) + 2 * kPreviewMargin - room) : 0);
     bar->setPageStep(room);
   };
   set(horizontalScrollBar(), size.width(), viewport()->width());
@@ -101,7 +102,8 @@ void SheetPreview::paintEvent(QPaintEvent*) {
   painter.fillRect(viewport()->rect(), tableGround(palette()));
   if (picture_.isNull()) {
     painter.setPen(palette().color(QPalette::WindowText));
-    painter.drawText(viewport()->rect().adjusted(kMargin, kMargin, -kMargin, -kMargin),
+    painter.drawText(viewport()->rect().adjusted(kPreviewMargin, kPreviewMargin, -kPreviewMargin,
+                                                 -kPreviewMargin),
                      Qt::AlignCenter | Qt::TextWordWrap, words_);
   } else {
     const QRectF page = pageRect();

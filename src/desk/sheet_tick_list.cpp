@@ -13,7 +13,7 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr int kPadding = 6;
+constexpr int kTickPadding = 6;
 
 QFont bold(QFont font) {
   font.setBold(true);
@@ -30,7 +30,7 @@ class TickDelegate : public QStyledItemDelegate {
     const int text =
         QFontMetrics(bold(option.font)).height() + whatBox(option, row, index).height();
     // A width of its own would make the view scroll sideways.
-    return {kPadding, std::max(text, tickBox(option, row).height()) + 2 * kPadding};
+    return {kTickPadding, std::max(text, tickBox(option, row).height()) + 2 * kTickPadding};
   }
 
   void paint(QPainter* painter, const QStyleOptionViewItem& option,
@@ -66,13 +66,13 @@ class TickDelegate : public QStyledItemDelegate {
     const QStyle* style = option.widget->style();
     const int side = style->pixelMetric(QStyle::PM_IndicatorWidth, &option, option.widget);
     const int nameHeight = QFontMetrics(bold(option.font)).height();
-    const int top = row.top() + kPadding + std::max(0, (nameHeight - side) / 2);
-    return {row.left() + kPadding, top, side, side};
+    const int top = row.top() + kTickPadding + std::max(0, (nameHeight - side) / 2);
+    return {row.left() + kTickPadding, top, side, side};
   }
 
   static QRect words(const QStyleOptionViewItem& option, const QRect& row) {
-    return row.adjusted(2 * kPadding + tickBox(option, row).width(), kPadding, -kPadding,
-                        -kPadding);
+    return row.adjusted(2 * kTickPadding + tickBox(option, row).width(), kTickPadding,
+                        -kTickPadding, -kTickPadding);
   }
 
   static QRect whatBox(const QStyleOptionViewItem& option, const QRect& row,
@@ -126,7 +126,7 @@ class TickDelegate : public QStyledItemDelegate {
                      index.data(SheetTickModel::WhatRole).toString());
     painter.setPen(plain);
     painter.setFont(bold(item.font));
-    box.setRight(box.right() - pagesWidth - kPadding);
+    box.setRight(box.right() - pagesWidth - kTickPadding);
     painter.drawText(box, Qt::AlignLeft | Qt::AlignVCenter,
                      QFontMetrics(painter.font()).elidedText(name, Qt::ElideRight, box.width()));
   }

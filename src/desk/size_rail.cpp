@@ -18,13 +18,13 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr int kMargin = 8;
+constexpr int kRailMargin = 8;
 constexpr int kLeastCell = 68;
 constexpr int kLeastPicture = 70;
 constexpr double kLeastShrink = 0.5;  // of the scale that the height allows
 
 int textHeight(const QFontMetrics& metrics) {
-  return 2 * metrics.height() + kMargin;
+  return 2 * metrics.height() + kRailMargin;
 }
 
 QRectF hanging(const PlacementPlan& plan, const PlannedOrder& planned) {
@@ -69,7 +69,7 @@ class SizeDelegate : public QStyledItemDelegate {
     }
     const int words = textHeight(option.fontMetrics);
     paintGarment(*painter, plan, palette,
-                 QRectF(cell.adjusted(kMargin / 2, kMargin, -kMargin / 2, -words)));
+                 QRectF(cell.adjusted(kRailMargin / 2, kRailMargin, -kRailMargin / 2, -words)));
     paintWords(*painter, option, plan,
                QRect(cell.left(), cell.bottom() - words, cell.width(), words));
     painter->restore();
@@ -151,11 +151,11 @@ bool SizeRail::isCompared(const SizeName& size) const {
 }
 
 QSize SizeRail::minimumSizeHint() const {
-  return {3 * kLeastCell, kLeastPicture + textHeight(fontMetrics()) + 2 * kMargin};
+  return {3 * kLeastCell, kLeastPicture + textHeight(fontMetrics()) + 2 * kRailMargin};
 }
 
 QSize SizeRail::sizeHint() const {
-  return {8 * kLeastCell, 2 * kLeastPicture + textHeight(fontMetrics()) + 2 * kMargin};
+  return {8 * kLeastCell, 2 * kLeastPicture + textHeight(fontMetrics()) + 2 * kRailMargin};
 }
 
 void SizeRail::followSelection() {
@@ -232,17 +232,18 @@ void SizeRail::fitScale() {
   // The bar's height is kept free even while it is hidden: no size may jump when it comes.
   const int height = std::max(this->height() - horizontalScrollBar()->sizeHint().height(),
                               minimumSizeHint().height());
-  const double picture = height - textHeight(fontMetrics()) - kMargin - 8;
+  const double picture = height - textHeight(fontMetrics()) - kRailMargin - 8;
   const int count = static_cast<int>(model_.plans().size());
   // All sizes in view at once if that leaves them large enough to be told apart.
   const double byHeight = std::max(picture, 1.0) / tallest;
   const double byWidth =
-      (static_cast<double>(viewport()->width()) / count - 2 * kMargin - 1) / widest;
+      (static_cast<double>(viewport()->width()) / count - 2 * kRailMargin - 1) / widest;
   pixelsPerMm_ = std::max(std::min(byHeight, byWidth), byHeight * kLeastShrink);
-  const int needed = std::max(kLeastCell, static_cast<int>(widest * pixelsPerMm_) + 2 * kMargin);
+  const int needed =
+      std::max(kLeastCell, static_cast<int>(widest * pixelsPerMm_) + 2 * kRailMargin);
   const int offered = std::min(viewport()->width() / count, needed * 3 / 2);
   const int hung =
-      static_cast<int>(tallest * pixelsPerMm_) + textHeight(fontMetrics()) + kMargin + 8;
+      static_cast<int>(tallest * pixelsPerMm_) + textHeight(fontMetrics()) + kRailMargin + 8;
   setGridSize({std::max(needed, offered), std::min(hung, height - 2)});
   scheduleDelayedItemsLayout();
 }

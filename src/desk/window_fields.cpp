@@ -10,7 +10,7 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr Length kAnyLength = Length::fromNanometres(1);
+constexpr Length kAnyFieldLength = Length::fromNanometres(1);
 constexpr double kFirstFullness = 4.0;
 
 QString shapeKey(const Window& window) {
@@ -60,19 +60,20 @@ void WindowedForm::addSide(const QString& name, const QString& label, const QStr
         return window == nullptr ? QString()
                                  : lengthText(width ? window->width() : window->height());
       },
-      lengthPut(kAnyLength, [access, width](Shop& shop, Length side) -> std::optional<QString> {
-        const Window* window = access.get(shop);
-        if (window == nullptr) {
-          return std::nullopt;
-        }
-        const Result<Window> made =
-            withSides(*window, width ? side : window->width(), width ? window->height() : side);
-        if (!made) {
-          return problemOf(made);
-        }
-        access.set(shop, *made);
-        return std::nullopt;
-      }));
+      lengthPut(
+          kAnyFieldLength, [access, width](Shop& shop, Length side) -> std::optional<QString> {
+            const Window* window = access.get(shop);
+            if (window == nullptr) {
+              return std::nullopt;
+            }
+            const Result<Window> made =
+                withSides(*window, width ? side : window->width(), width ? window->height() : side);
+            if (!made) {
+              return problemOf(made);
+            }
+            access.set(shop, *made);
+            return std::nullopt;
+          }));
 }
 
 void WindowedForm::addWindow(const char* name, const QString& heading, const QString& what,

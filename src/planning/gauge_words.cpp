@@ -23,7 +23,7 @@ const PlacementRule* ruleOf(const FigureContext& context, const PlacementPlan& p
   return nullptr;
 }
 
-Measure neckDrop(PanelName panel) {
+Measure neckDropOf(PanelName panel) {
   return panel == PanelName::Back ? Measure::BackNeckDrop : Measure::FrontNeckDrop;
 }
 
@@ -31,7 +31,7 @@ Measure neckDrop(PanelName panel) {
 std::vector<Measure> edgeMeasures(EdgeName edge, PanelName panel) {
   switch (edge) {
     case EdgeName::CollarSeam:
-      return {Measure::NeckWidth, neckDrop(panel)};
+      return {Measure::NeckWidth, neckDropOf(panel)};
     case EdgeName::Armhole:
       return {Measure::SleeveWidth, Measure::ShoulderWidth, Measure::ShoulderDrop,
               Measure::ArmholeDepth};
@@ -45,7 +45,7 @@ std::vector<Measure> crossMeasures(const FigureContext& context, const Placement
   std::vector<Measure> measures;
   switch (plan.placed.from) {
     case Landmark::ShoulderPoint:
-      measures = {neckDrop(plan.panel)};
+      measures = {neckDropOf(plan.panel)};
       break;
     case Landmark::CuffSeam:
       measures = {Measure::CuffHeight};
@@ -62,7 +62,7 @@ std::vector<Measure> crossMeasures(const FigureContext& context, const Placement
       break;
     case Landmark::PocketTop:
     case Landmark::PocketOpening:
-      measures = {Measure::PocketBelowHps, neckDrop(plan.panel)};
+      measures = {Measure::PocketBelowHps, neckDropOf(plan.panel)};
       break;
     default:
       break;

@@ -105,7 +105,7 @@ int distinct(std::vector<std::string> threads) {
 // ---- Words
 // ---------------------------------------------------------------------------------------
 
-void addOnce(std::vector<std::string>& list, const std::string& entry) {
+void addNew(std::vector<std::string>& list, const std::string& entry) {
   if (!entry.empty() && std::find(list.begin(), list.end(), entry) == list.end()) {
     list.push_back(entry);
   }
@@ -192,11 +192,11 @@ class Cards {
     }
     card.garments += plan.quantity;
     for (const std::string& note : {line.note, line.placements[plan.placement].note}) {
-      addOnce(card.notes, note.empty() ? note : worded("Line {}: {}", line.id, note));
+      addNew(card.notes, note.empty() ? note : worded("Line {}: {}", line.id, note));
     }
     for (const Finding& finding : plan_.findings) {
       if (finding.severity == Severity::Watch && concerns(finding, plan)) {
-        addOnce(card.watches, fmt::format("{}: {}", finding.place, finding.text));
+        addNew(card.watches, fmt::format("{}: {}", finding.place, finding.text));
       }
     }
     for (const Caution* caution : plan.cautions) {
@@ -268,8 +268,8 @@ class Cards {
                            return concerns(finding, plan_.placements[index]);
                          });
       if (stops) {
-        addOnce(held.reasons, finding.text);
-        addOnce(held.remedies, firstRemedy(finding));
+        addNew(held.reasons, finding.text);
+        addNew(held.remedies, firstRemedy(finding));
       }
     }
     return held;

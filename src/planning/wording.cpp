@@ -77,9 +77,9 @@ struct Quarter {
   bool exact = false;
 };
 Quarter nearestQuarter(Angle angle) {
-  constexpr int kQuarter = 90'000;
-  const int turn = (angle.millidegrees() + 4 * kQuarter) % (4 * kQuarter);
-  return {(turn + kQuarter / 2) / kQuarter % 4, turn % kQuarter == 0};
+  constexpr int kQuarterTurn = 90'000;
+  const int turn = (angle.millidegrees() + 4 * kQuarterTurn) % (4 * kQuarterTurn);
+  return {(turn + kQuarterTurn / 2) / kQuarterTurn % 4, turn % kQuarterTurn == 0};
 }
 
 std::string facingPhrase(PanelName panel, bool turnedUpCuff, Angle direction) {

@@ -10,7 +10,7 @@ namespace {
 
 // A column this much too low, in millimetres, is rounding: openings are let out by fifty times as
 // much, see kTouchMm.
-constexpr double kRoundingMm = 1e-11;
+constexpr double kTurnRoundingMm = 1e-11;
 // Radians by which a search goes on at least, below any range that a touching fit leaves.
 constexpr double kLeastStep = 1e-13;
 // Radians between the angles that are looked at first. Only the speed depends on it.
@@ -75,11 +75,11 @@ OpenRegion translationsIn(const std::vector<OpeningPart>& parts, std::span<const
 FreeTurn::Pose FreeTurn::poseAt(double angle) const {
   Pose pose{angle, turnedBy(hull_, angle), {}, {}};
   OpenRegion open = translationsIn(parts_, pose.turned, 0.0);
-  if (open.from > open.to && open.from - open.to < kRoundingMm) {
+  if (open.from > open.to && open.from - open.to < kTurnRoundingMm) {
     // A single column, but for rounding: its height has not been looked at.
-    open = translationsIn(parts_, pose.turned, -kRoundingMm);
+    open = translationsIn(parts_, pose.turned, -kTurnRoundingMm);
   }
-  if (tallestColumn(open) < -kRoundingMm) {
+  if (tallestColumn(open) < -kTurnRoundingMm) {
     pose.misfit = misfitOf(open, pose.turned);
     return pose;
   }

@@ -47,10 +47,10 @@ Ring boundaryOf(const Window::Rectangle& form, double tolerance) {
   const double x = form.width.mm() / 2.0 - radius;
   const double y = form.height.mm() / 2.0 - radius;
   const int steps = radius > 0.0 ? stepsPerQuarter(radius, tolerance) : 0;
-  static constexpr Point kCorners[] = {{1, 1}, {-1, 1}, {-1, -1}, {1, -1}};
+  static constexpr Point kRoundedCorners[] = {{1, 1}, {-1, 1}, {-1, -1}, {1, -1}};
   Ring ring;
   for (int quarter = 0; quarter < 4; ++quarter) {
-    const Point centre{kCorners[quarter].x * x, kCorners[quarter].y * y};
+    const Point centre{kRoundedCorners[quarter].x * x, kRoundedCorners[quarter].y * y};
     for (int step = 0; step <= steps; ++step) {
       addPoint(ring, centre + quarterPoint(quarter, step, steps) * radius);
     }

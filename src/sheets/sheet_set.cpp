@@ -18,8 +18,8 @@
 namespace creaseline {
 namespace {
 
-constexpr int kDotsPerInch = 1270;
-constexpr double kUnitsPerMm = kDotsPerInch / 25.4;
+constexpr int kPaperDotsPerInch = 1270;
+constexpr double kPaperUnitsPerMm = kPaperDotsPerInch / 25.4;
 
 QPageLayout pageLayout(Paper paper) {
   // Exact: otherwise a size near to a standard one is taken for it.
@@ -41,7 +41,7 @@ void paintPages(QPdfWriter& writer, SheetPager& pager, const PageRange& range,
       throw OutputError(name, worded("a page could not be added"));
     }
     painter.save();
-    painter.scale(kUnitsPerMm, kUnitsPerMm);
+    painter.scale(kPaperUnitsPerMm, kPaperUnitsPerMm);
     pager.paint(painter, number);
     painter.restore();
   });
@@ -88,7 +88,7 @@ WrittenSheets writeSheets(const SheetDocument& document, const std::filesystem::
   }
   {
     QPdfWriter writer(&raw);
-    writer.setResolution(kDotsPerInch);
+    writer.setResolution(kPaperDotsPerInch);
     writer.setPageLayout(pageLayout(document.head.paper));
     writer.setTitle(document.head.title);
     writer.setCreator(QStringLiteral("Creaseline"));

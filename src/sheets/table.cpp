@@ -23,7 +23,7 @@ constexpr double kMarkGap = 1.6;
 constexpr double kChipGap = 5.0;
 constexpr double kHairline = 0.12;
 constexpr double kHeaderLine = 0.35;
-constexpr double kRounding = 0.01;
+constexpr double kRowRounding = 0.01;
 constexpr double kLeastText = 6.0;  // room that marks always leave for text
 
 double markWidth(const TableCell& cell) {
@@ -124,7 +124,7 @@ double fixedWidth(const TableColumns& columns, std::size_t index) {
   }
   const double after = column.right && index + 1 < columns.size() ? kAfterNumber : 0.0;
   return std::max(column.width, lettering::widestWord(column.heading, kStrong) +
-                                    2.0 * kPaddingAcross + after + kRounding);
+                                    2.0 * kPaddingAcross + after + kRowRounding);
 }
 
 LaidCell layCell(const TableCell& cell, double left, double width, bool right) {

@@ -22,7 +22,7 @@ namespace {
 constexpr double kMapHeight = 13.0;
 constexpr double kMapRoom = 16.0;  // of map and tile's words, above the tile
 constexpr double kMapWidth = 26.0;
-constexpr double kFigureGap = 6.0;  // between two figures on a page
+constexpr double kTrueFigureGap = 6.0;  // between two figures on a page
 
 struct JoinMark {
   QPointF at;
@@ -268,7 +268,7 @@ SheetPage pageOf(SheetPage page, Figures figures) {
       painter.translate(body.center().x() - figure.size().width() / 2.0, y);
       figure.paint(painter, QRectF(QPointF(), figure.size()), figure.allWords());
       painter.restore();
-      y += figure.size().height() + kFigureGap;
+      y += figure.size().height() + kTrueFigureGap;
     }
   };
   return page;
@@ -290,7 +290,7 @@ void addTiles(std::vector<SheetPage>& pages, const SheetPage& page, FigureOnPape
 double heightOf(const Figures& figures) {
   double height = 0.0;
   for (const FigureOnPaper& figure : figures) {
-    height += figure.size().height() + kFigureGap;
+    height += figure.size().height() + kTrueFigureGap;
   }
   return height;
 }

@@ -256,8 +256,8 @@ std::vector<SheetPage> approvalPages(const SheetContext& context, const SheetHea
   return pages;
 }
 
-std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
-                                   const TemplateVariants& /*variants*/) {
+std::vector<SheetSection> approvalSections(const SheetContext& context, const SheetHead& head,
+                                           const TemplateVariants& /*variants*/) {
   const OrderSummary summary = orderSummary(context.plan, {}, reportContext(context));
   std::vector<SheetSection> made;
   for (std::size_t index = 0; index < summary.lines.size(); ++index) {
@@ -280,7 +280,7 @@ SheetKind approvalKind() {
           printed("Approval pictures"),
           printed("For the customer: each line with its designs, colours and quantities."),
           true,
-          sections};
+          approvalSections};
 }
 
 }  // namespace creaseline

@@ -41,8 +41,8 @@ SheetSection section(const SheetContext& context, const SheetHead& head,
   return made;
 }
 
-std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
-                                   const TemplateVariants& /*variants*/) {
+std::vector<SheetSection> gaugesSections(const SheetContext& context, const SheetHead& head,
+                                         const TemplateVariants& /*variants*/) {
   std::vector<SheetSection> made;
   std::vector<GaugeStrip> ofLine;
   for (const GaugeStrip& strip : gaugeStrips(figureContext(context))) {
@@ -66,7 +66,7 @@ SheetKind gaugesKind() {
           printed("Gauges"),
           printed("Strips of card with the garment's own edge and a cross at each centre."),
           true,
-          sections};
+          gaugesSections};
 }
 
 }  // namespace creaseline

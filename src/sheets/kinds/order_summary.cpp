@@ -211,8 +211,8 @@ std::vector<SheetPage> summaryPages(const SheetContext& context, const SheetHead
   return list.pages();
 }
 
-std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
-                                   const TemplateVariants& /*variants*/) {
+std::vector<SheetSection> orderSummarySections(const SheetContext& context, const SheetHead& head,
+                                               const TemplateVariants& /*variants*/) {
   SheetSection section;
   section.title = printed("Order summary");
   section.pages = [context, head] { return summaryPages(context, head); };
@@ -227,7 +227,7 @@ SheetKind orderSummaryKind() {
           printed("Order summary"),
           printed("What is ordered, runs and their time, what must not be sewn, the cost."),
           true,
-          sections};
+          orderSummarySections};
 }
 
 }  // namespace creaseline

@@ -200,8 +200,8 @@ std::vector<SheetPage> pickPages(const SheetContext& context, const SheetHead& h
   return list.pages();
 }
 
-std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
-                                   const TemplateVariants& /*variants*/) {
+std::vector<SheetSection> pickListSections(const SheetContext& context, const SheetHead& head,
+                                           const TemplateVariants& /*variants*/) {
   SheetSection section;
   section.title = printed("Pick list");
   section.pages = [context, head] { return pickPages(context, head); };
@@ -216,7 +216,7 @@ SheetKind pickListKind() {
           printed("Pick list"),
           printed("Blanks, frames, backing, thread and needles to bring; what is short."),
           true,
-          sections};
+          pickListSections};
 }
 
 }  // namespace creaseline

@@ -22,8 +22,8 @@ SheetSection section(const SheetContext& context, const SheetHead& head, const S
   return made;
 }
 
-std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
-                                   const TemplateVariants& /*variants*/) {
+std::vector<SheetSection> placementSections(const SheetContext& context, const SheetHead& head,
+                                            const TemplateVariants& /*variants*/) {
   std::vector<SheetSection> made;
   for (const SizeGroup& group : groupSizes(context.plan, context.units)) {
     made.push_back(section(context, head, group));
@@ -39,7 +39,7 @@ SheetKind placementKind() {
           printed("Placement sheets"),
           printed("Where each design goes on each size, with which frame and backing."),
           true,
-          sections};
+          placementSections};
 }
 
 }  // namespace creaseline

@@ -74,8 +74,8 @@ std::vector<SheetPage> checkPages(const SheetContext& context, const SheetHead& 
   return list.pages();
 }
 
-std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
-                                   const TemplateVariants& /*variants*/) {
+std::vector<SheetSection> qualityCheckSections(const SheetContext& context, const SheetHead& head,
+                                               const TemplateVariants& /*variants*/) {
   SheetSection section;
   section.title = printed("Quality check");
   section.pages = [context, head] { return checkPages(context, head); };
@@ -90,7 +90,7 @@ SheetKind qualityCheckKind() {
           printed("Quality check"),
           printed("Drop and sideways offset that garments must measure, with room to write."),
           true,
-          sections};
+          qualityCheckSections};
 }
 
 }  // namespace creaseline

@@ -17,7 +17,7 @@ using sheets::toQString;
 
 namespace {
 
-TableCell plain(const QString& text) {
+TableCell plainCell(const QString& text) {
   TableCell cell;
   cell.text = text;
   return cell;
@@ -70,7 +70,7 @@ TableCell loadCell(const RunThread& thread) {
                         ? printed("put on")
                         : printed("put on in place of %1", oneLine(thread.replaced)));
   }
-  return plain(thread.shared ? printed("by hand, when the steps say so") : printed("is on it"));
+  return plainCell(thread.shared ? printed("by hand, when the steps say so") : printed("is on it"));
 }
 
 void addThreads(SheetList& list, const RunCard& card) {
@@ -86,7 +86,7 @@ void addThreads(SheetList& list, const RunCard& card) {
     TableCell colour = swatchCell(oneLine(thread.name), inkOf(thread.colour));
     colour.style = typography::kStrong;
     list.row({headingCell(QString::number(thread.needle)), colour, loadCell(thread),
-              plain(countText(thread.stitches))});
+              plainCell(countText(thread.stitches))});
   }
 }
 
@@ -104,10 +104,10 @@ void addSteps(SheetList& list, const RunCard& card) {
       list.row({strongCell(printed("hands")), text});
       continue;
     }
-    list.row({plain(QString::number(step.block)),
+    list.row({plainCell(QString::number(step.block)),
               step.needle > 0 ? headingCell(QString::number(step.needle)) : TableCell{},
-              plain(oneLine(step.thread)), plain(oneLine(step.text)),
-              plain(countText(step.stitches))});
+              plainCell(oneLine(step.thread)), plainCell(oneLine(step.text)),
+              plainCell(countText(step.stitches))});
   }
 }
 
@@ -147,9 +147,10 @@ void addGarments(SheetList& list, const RunCard& card) {
               {printed("Name"), 0.0, 1.0}});
   for (const RunGarment& garment : card.toSew) {
     const QString name = colouredName(garment.blank, garment.colour);
-    list.row({tickCell(), plain(toQString(garment.lineId)),
+    list.row({tickCell(), plainCell(toQString(garment.lineId)),
               headingCell(toQString(garment.size.text())),
-              plain(printed("%1 of %2", garment.number, garment.of)), plain(name), writeCell()});
+              plainCell(printed("%1 of %2", garment.number, garment.of)), plainCell(name),
+              writeCell()});
   }
 }
 
@@ -176,8 +177,8 @@ std::vector<SheetPage> cardPages(const SheetContext& context, const SheetHead& h
   return list.pages();
 }
 
-std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
-                                   const TemplateVariants& /*variants*/) {
+std::vector<SheetSection> runCardsSections(const SheetContext& context, const SheetHead& head,
+                                           const TemplateVariants& /*variants*/) {
   std::vector<SheetSection> made;
   const auto runs = std::make_shared<const RunPlan>(runsOf(context));
   for (std::size_t index = 0; index < runs->cards.size(); ++index) {
@@ -200,7 +201,7 @@ SheetKind runCardsKind() {
           printed("Run cards"),
           printed("For the machine: set-up, threads, steps and each garment to tick."),
           true,
-          sections};
+          runCardsSections};
 }
 
 }  // namespace creaseline

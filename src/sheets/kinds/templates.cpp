@@ -15,7 +15,7 @@ using sheets::toQString;
 
 namespace {
 
-FigureContext figureContext(const SheetContext& context) {
+FigureContext templateContext(const SheetContext& context) {
   return {context.plan, context.order, context.shop, context.rules, context.units};
 }
 
@@ -35,7 +35,7 @@ SheetSection section(const SheetContext& context, const SheetHead& head, const S
   SheetPage page;
   page.title = nameOf(context, group, view);
   QStringList serves;
-  for (const std::string& text : templateServes(figureContext(context), group)) {
+  for (const std::string& text : templateServes(templateContext(context), group)) {
     serves << capitalised(toQString(text));
   }
   page.detail = serves.join(QStringLiteral("; "));
@@ -46,13 +46,13 @@ SheetSection section(const SheetContext& context, const SheetHead& head, const S
   SheetSection made;
   made.title = page.title + QStringLiteral(": ") + page.detail;
   made.pages = [context, head, group, view, page] {
-    return trueScalePages(head, page, templateFigure(figureContext(context), group, view));
+    return trueScalePages(head, page, templateFigure(templateContext(context), group, view));
   };
   return made;
 }
 
-std::vector<SheetSection> sections(const SheetContext& context, const SheetHead& head,
-                                   const TemplateVariants& variants) {
+std::vector<SheetSection> templatesSections(const SheetContext& context, const SheetHead& head,
+                                            const TemplateVariants& variants) {
   std::vector<TemplateView> views = {TemplateView::Usual};
   if (variants.mirrored) {
     views.push_back(TemplateView::Mirrored);
@@ -61,7 +61,7 @@ std::vector<SheetSection> sections(const SheetContext& context, const SheetHead&
     views.push_back(TemplateView::Turned);
   }
   std::vector<SheetSection> made;
-  for (const SizeGroup& group : templateGroups(figureContext(context))) {
+  for (const SizeGroup& group : templateGroups(templateContext(context))) {
     for (const TemplateView view : views) {
       made.push_back(section(context, head, group, view));
     }
@@ -77,7 +77,7 @@ SheetKind templatesKind() {
           printed("Templates"),
           printed("Each design in true scale with centre, crease and frame window."),
           true,
-          sections};
+          templatesSections};
 }
 
 }  // namespace creaseline
