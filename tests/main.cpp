@@ -1,3 +1,6 @@
 // SPDX-License-Identifier: MIT
-#define CATCH_CONFIG_MAIN
-#include <catch2/catch.hpp>
+#include "support/runner.h"
+
+int main(int argc, char* argv[]) {
+  return creaseline::test::runTests(argc, argv);
+}

@@ -10,16 +10,14 @@
 #include <string>
 #include <vector>
 
+#include "catalogue/catalogue_data.h"
 #include "creaseline/catalogue/garment_shape.h"
 #include "creaseline/catalogue/load.h"
 #include "creaseline/shape/outline.h"
 
 namespace creaseline::garment_test {
 
-inline const Rules& shippedRules() {
-  static const Rules rules = loadRules(SOURCE_DIR "/resources");
-  return rules;
-}
+using testing::shippedRules;
 
 inline const GarmentKind& kindNamed(const std::string& id) {
   const GarmentKind* kind = shippedRules().kind(KindId(id));

@@ -13,7 +13,7 @@ using namespace creaseline::testing;
 
 namespace {
 
-Order sampleOrder() {
+Order orderOfTwo() {
   Order order = sample::order(sample::blank("t-shirt"), sample::design("crest", 80_mm, 70_mm),
                               "left-chest", {"M", "XL"});
   OrderLine second = order.lines.front();
@@ -39,7 +39,7 @@ TEST_CASE("what only one side changed is taken, whichever side it is", "[catalog
 }
 
 TEST_CASE("changes of different fields, lines and sizes go together", "[catalogue][merge]") {
-  const Order base = sampleOrder();
+  const Order base = orderOfTwo();
   Order mine = base;
   Order theirs = base;
   mine.title = "mine";
@@ -67,7 +67,7 @@ TEST_CASE("changes of different fields, lines and sizes go together", "[catalogu
 
 TEST_CASE("the same thing changed twice is a conflict, said in words and decided by choice",
           "[catalogue][merge]") {
-  const Order base = sampleOrder();
+  const Order base = orderOfTwo();
   Order mine = base;
   Order theirs = base;
   mine.lines[1].sizes[0].quantity = 3;
@@ -90,7 +90,7 @@ TEST_CASE("the same thing changed twice is a conflict, said in words and decided
 }
 
 TEST_CASE("what one took out and the other changed is asked about", "[catalogue][merge]") {
-  const Order base = sampleOrder();
+  const Order base = orderOfTwo();
   Order mine = base;
   Order theirs = base;
   mine.lines.pop_back();
@@ -106,7 +106,7 @@ TEST_CASE("what one took out and the other changed is asked about", "[catalogue]
 }
 
 TEST_CASE("a design that a new line needs is not lost", "[catalogue][merge]") {
-  Order base = sampleOrder();
+  Order base = orderOfTwo();
   base.designs.push_back(sample::design("spare", 50_mm, 50_mm));
   Order mine = base;
   mine.designs.pop_back();
@@ -119,7 +119,7 @@ TEST_CASE("a design that a new line needs is not lost", "[catalogue][merge]") {
 
 TEST_CASE("a size ordered here and taken from the chart there is said to be mended",
           "[catalogue][merge]") {
-  const Order base = sampleOrder();
+  const Order base = orderOfTwo();
   Order mine = base;
   mine.lines[0].sizes.push_back({SizeName("2XL"), 1});
   Order theirs = base;
@@ -143,7 +143,7 @@ TEST_CASE("a conflict is decided by the place that was said, in any language",
                      {"taken out", "quitado"}};
   const Phrasebook book(content);
   const Speaking speaking(book);
-  const Order base = sampleOrder();
+  const Order base = orderOfTwo();
   Order mine = base;
   Order theirs = base;
   mine.lines[0].placements[0].moveDown = 6_mm;

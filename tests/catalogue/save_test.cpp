@@ -9,6 +9,7 @@
 #include "catalogue/random_files.h"
 #include "creaseline/base/file.h"
 #include "creaseline/base/units.h"
+#include "support/case_count.h"
 
 using namespace creaseline;
 using namespace creaseline::literals;
@@ -21,8 +22,8 @@ std::filesystem::path demoFile(const std::string& name) {
 }
 
 // The good files, where a test may change them.
-struct GoodFiles : TemporaryFolder {
-  GoodFiles() {
+struct SavedFiles : TemporaryFolder {
+  SavedFiles() {
     for (const auto& entry : std::filesystem::directory_iterator(goodFile(""))) {
       std::filesystem::copy(entry.path(), path() / entry.path().filename());
     }
@@ -65,7 +66,7 @@ TEST_CASE("files in the project's own form come back as they are", "[catalogue][
 
 TEST_CASE("files in another form keep every value's text and stay as they are from then on",
           "[catalogue][save]") {
-  const GoodFiles files;
+  const SavedFiles files;
   const Loaded<Order> order = files.order();
   const std::string text = orderText(order.value, order.original);
   CHECK(sameNode(parseJson(text, "saved"), *order.original.text));
@@ -77,9 +78,10 @@ TEST_CASE("files in another form keep every value's text and stay as they are fr
   CHECK(sameNode(parseJson(shopText(shop.value, shop.original), "saved"), *shop.original.text));
 }
 
-TEST_CASE("a thousand random orders are loaded as they were saved", "[catalogue][save]") {
+TEST_CASE("random orders are loaded as they were saved", "[catalogue][save]") {
   const TemporaryFolder folder;
-  for (unsigned seed = 1; seed <= 1000; ++seed) {
+  const auto orders = static_cast<unsigned>(4 * test::caseCount(250));
+  for (unsigned seed = 1; seed <= orders; ++seed) {
     CAPTURE(seed);
     RandomFiles random(seed);
     const Order order = random.order();
@@ -93,10 +95,10 @@ TEST_CASE("a thousand random orders are loaded as they were saved", "[catalogue]
   }
 }
 
-TEST_CASE("three hundred random shops, blanks and designs are loaded as they were saved",
-          "[catalogue][save]") {
+TEST_CASE("random shops, blanks and designs are loaded as they were saved", "[catalogue][save]") {
   const TemporaryFolder folder;
-  for (unsigned seed = 1; seed <= 300; ++seed) {
+  const auto shops = static_cast<unsigned>(2 * test::caseCount(150));
+  for (unsigned seed = 1; seed <= shops; ++seed) {
     CAPTURE(seed);
     RandomFiles random(seed);
     const SaveStyle style{random.oneOf(kUnits), {}};
@@ -152,7 +154,7 @@ TEST_CASE("edits of what was read are loaded as they were saved", "[catalogue][s
 }
 
 TEST_CASE("a value keeps the text that the user gave it, until it changes", "[catalogue][save]") {
-  const GoodFiles files;
+  const SavedFiles files;
   Loaded<Order> order = files.order();
   OrderPlacement& placement = order.value.lines[0].placements[0];
   REQUIRE(placement.moveDown == Length::fromInches(-0.25));
@@ -185,7 +187,7 @@ TEST_CASE("lengths are written in one's own unit only where that is exact", "[ca
 
 TEST_CASE("a default that stood in the file stays, one that did not is not added",
           "[catalogue][save]") {
-  const GoodFiles files;
+  const SavedFiles files;
   writeFileAtomically(files.path() / "test.order.json",
                       replaced(files.content("test.order.json"), R"("location": "centre-chest",)",
                                R"("location": "centre-chest", "scale": 1.0,)"));

@@ -10,10 +10,6 @@ using namespace creaseline::literals;
 
 namespace {
 
-const Order& demoOrder() {
-  return *plannedDemo()->order();
-}
-
 DesignEdits editsOf(const Order& order) {
   return {order, {LengthUnit::Millimetre, RulerMark::Sixteenth, {}}};
 }

@@ -121,6 +121,10 @@ inline std::shared_ptr<const PlannedOrder> plannedDemo() {
   return planned;
 }
 
+inline const Order& demoOrder() {
+  return *plannedDemo()->order();
+}
+
 // Off screen a second window is not made active by being shown, as it is on a desktop.
 inline void activate(QWidget& window) {
   QApplication::setActiveWindow(&window);
@@ -178,6 +182,10 @@ class DeskOnDemo {
   DemoCopy demo;
   std::unique_ptr<DeskWindow> window;
 };
+
+inline QString undoText(DeskOnDemo& desk) {
+  return desk.action("undo").text();
+}
 
 // Answers the next file dialog with a path, typed.
 inline void answerFileDialog(DeskOnDemo& desk, const std::filesystem::path& file) {

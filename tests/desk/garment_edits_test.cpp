@@ -10,10 +10,6 @@ using namespace creaseline::literals;
 
 namespace {
 
-const Order& demoOrder() {
-  return *plannedDemo()->order();
-}
-
 GarmentEdits demoEdits(const Order& order = demoOrder()) {
   return {order, shippedRules(), {LengthUnit::Inch, RulerMark::Sixteenth, {}}};
 }

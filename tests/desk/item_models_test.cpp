@@ -12,7 +12,7 @@ using namespace creaseline::desk;
 namespace {
 
 // Failures of the tester would only be logged; as fatal it ends the run, which cannot be missed.
-constexpr auto kMode = QAbstractItemModelTester::FailureReportingMode::Fatal;
+constexpr auto kFatal = QAbstractItemModelTester::FailureReportingMode::Fatal;
 
 std::shared_ptr<const PlannedOrder> nothing() {
   return std::make_shared<PlannedOrder>(nullptr, nullptr, nullptr, sharedRules(), UnitChoice{});
@@ -24,9 +24,9 @@ TEST_CASE("The item models keep the rules of item models through every change", 
   OrderModel order;
   SizeModel sizes;
   FindingModel findings;
-  const QAbstractItemModelTester orderTester(&order, kMode);
-  const QAbstractItemModelTester sizesTester(&sizes, kMode);
-  const QAbstractItemModelTester findingsTester(&findings, kMode);
+  const QAbstractItemModelTester orderTester(&order, kFatal);
+  const QAbstractItemModelTester sizesTester(&sizes, kFatal);
+  const QAbstractItemModelTester findingsTester(&findings, kFatal);
   for (const auto& planned : {nothing(), plannedDemo(), nothing(), plannedDemo()}) {
     order.setPlanned(planned);
     findings.setPlanned(planned);

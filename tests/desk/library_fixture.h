@@ -75,8 +75,4 @@ inline void typeCell(QTableView& table, int row, int column, const QString& text
   QCoreApplication::processEvents();
 }
 
-inline QString undoText(DeskOnDemo& desk) {
-  return desk.action("undo").text();
-}
-
 }  // namespace creaseline::desk

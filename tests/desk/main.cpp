@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 // Runs the desk's tests with an application, off screen unless told otherwise. Listing the tests
 // at build time runs this too, so the platform is chosen here and not only by CTest.
-#define CATCH_CONFIG_RUNNER
 #include <QApplication>
 #include <QFont>
 #include <QStyleFactory>
-#include <catch2/catch.hpp>
+
+#include "support/runner.h"
 
 int main(int argc, char** argv) {
   if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM")) {
@@ -17,5 +17,5 @@ int main(int argc, char** argv) {
   QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   // A pinned font: sizes of texts do not depend on the machine's settings.
   QApplication::setFont(QFont(QStringLiteral("DejaVu Sans"), 9));
-  return Catch::Session().run(argc, argv);
+  return creaseline::test::runTests(argc, argv);
 }

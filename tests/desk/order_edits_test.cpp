@@ -14,11 +14,7 @@ using namespace creaseline::literals;
 
 namespace {
 
-const Order& demoOrder() {
-  return *plannedDemo()->order();
-}
-
-OrderEdits demoEdits() {
+OrderEdits demoOrderEdits() {
   return {demoOrder(), shippedRules(), {LengthUnit::Inch, RulerMark::Sixteenth, {}}};
 }
 
@@ -103,7 +99,7 @@ class Hands {
 }  // namespace
 
 TEST_CASE("Steps are named by what they do, in the user's units", "[desk][edit]") {
-  const OrderEdits edits = demoEdits();
+  const OrderEdits edits = demoOrderEdits();
   CHECK(edits.moveDown(0, 0, Length::fromInches(0.25)).name ==
         QStringLiteral("Move centre chest (line 1) 1/4 in down of the rule"));
   CHECK(edits.moveDown(0, 0, Length::fromInches(-0.5))
@@ -117,7 +113,7 @@ TEST_CASE("A quantity takes its place in the chart's order, and none takes the s
           "[desk][edit]") {
   const OrderLine& before = demoOrder().lines[1];
   const auto& chart = demoOrder().blank(before.blank)->chart.sizes;
-  Order order = demoEdits().quantity(1, before.sizes[0].size, 0).order;
+  Order order = demoOrderEdits().quantity(1, before.sizes[0].size, 0).order;
   CHECK(order.lines[1].sizes.size() == before.sizes.size() - 1);
   order = OrderEdits(order, shippedRules(), {}).quantity(1, before.sizes[0].size, 9).order;
   REQUIRE(order.lines[1].sizes.size() == before.sizes.size());
@@ -142,7 +138,7 @@ TEST_CASE("Another garment keeps the sizes and places that it has, and says what
     return blank.kind == KindId("t-shirt");
   });
   REQUIRE(shirt != order.blanks.end());
-  const OrderEdit edit = demoEdits().blank(0, *shirt);
+  const OrderEdit edit = demoOrderEdits().blank(0, *shirt);
   for (const OrderPlacement& each : edit.order.lines[0].placements) {
     CHECK(shippedRules().location(each.location)->panel != PanelName::Hood);
   }
@@ -151,7 +147,7 @@ TEST_CASE("Another garment keeps the sizes and places that it has, and says what
 }
 
 TEST_CASE("A place moved to another location starts there at the rule", "[desk][edit]") {
-  Order order = demoEdits().moveDown(0, 0, 5_mm).order;
+  Order order = demoOrderEdits().moveDown(0, 0, 5_mm).order;
   order = OrderEdits(order, shippedRules(), {}).turn(0, 0, 10_deg).order;
   order = OrderEdits(order, shippedRules(), {}).location(0, 0, LocationId("upper-back")).order;
   CHECK(order.lines[0].placements[0].moveDown == Length());

@@ -38,10 +38,6 @@ void drag(QWidget& widget, QPointF from, QPointF to, Qt::KeyboardModifiers modif
   QTest::mouseRelease(&widget, Qt::LeftButton, modifiers, to.toPoint());
 }
 
-QString undoText(DeskOnDemo& desk) {
-  return desk.action("undo").text();
-}
-
 }  // namespace
 
 TEST_CASE("A design is dragged on the table, and undone in one step", "[desk][table][hand]") {

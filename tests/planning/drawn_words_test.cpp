@@ -11,9 +11,9 @@ using namespace creaseline::literals;
 
 namespace {
 
-constexpr UnitChoice kInches{LengthUnit::Inch, RulerMark::Eighth, WeightUnit::GramsPerSquareMetre};
+constexpr UnitChoice kEighths{LengthUnit::Inch, RulerMark::Eighth, WeightUnit::GramsPerSquareMetre};
 
-Plan planned(const std::string& location, const std::vector<std::string>& sizes = {"M"}) {
+Plan plannedAt(const std::string& location, const std::vector<std::string>& sizes = {"M"}) {
   return planOrder(sample::order(sample::blank("pullover-hoodie"),
                                  sample::design("mark", 60_mm, 40_mm), location, sizes),
                    sample::shop({sample::frame("a", 110_mm, 100_mm)}), sample::shippedRules());
@@ -22,7 +22,7 @@ Plan planned(const std::string& location, const std::vector<std::string>& sizes 
 }  // namespace
 
 TEST_CASE("the least room counts in each direction, whatever size it is of", "[words]") {
-  Plan plan = planned("centre-chest", {"M", "XL"});
+  Plan plan = plannedAt("centre-chest", {"M", "XL"});
   REQUIRE(plan.placements.size() == 2);
   plan.placements[0].frame->slack = {1_mm, 5_mm, 2_mm, 9_mm, Angle::fromDegrees(3.0)};
   plan.placements[1].frame->slack = {4_mm, 3_mm, 8_mm, 6_mm, Angle::fromDegrees(2.0)};
@@ -31,7 +31,7 @@ TEST_CASE("the least room counts in each direction, whatever size it is of", "[w
 }
 
 TEST_CASE("a sleeve is drawn upside down, and so are its words", "[words]") {
-  Plan plan = planned("left-sleeve");
+  Plan plan = plannedAt("left-sleeve");
   PlacementPlan& sleeve = plan.placements.front();
   REQUIRE(sleeve.frame);
   sleeve.frame->turn = Angle();
@@ -41,11 +41,12 @@ TEST_CASE("a sleeve is drawn upside down, and so are its words", "[words]") {
   frame.bracket = BracketSide::Top;
   CHECK(bracketAsDrawn(frame, sleeve) == "bottom");
   sleeve.frame->centre = sleeve.placed.centre + Point{25.4, -12.7};
-  CHECK(frameOffsetAsDrawn(sleeve, kInches) == "1/2 in below and 1 in left of the design's centre");
+  CHECK(frameOffsetAsDrawn(sleeve, kEighths) ==
+        "1/2 in below and 1 in left of the design's centre");
 }
 
 TEST_CASE("the bracket's side follows the frame's turn on the garment", "[words]") {
-  Plan plan = planned("centre-chest");
+  Plan plan = plannedAt("centre-chest");
   PlacementPlan& chest = plan.placements.front();
   REQUIRE(chest.frame);
   Frame frame = sample::frame("a", 110_mm, 100_mm);
@@ -62,19 +63,19 @@ TEST_CASE("the bracket's side follows the frame's turn on the garment", "[words]
 }
 
 TEST_CASE("a frame off the design's centre says by how much, to the mark", "[words]") {
-  Plan plan = planned("centre-chest");
+  Plan plan = plannedAt("centre-chest");
   PlacementPlan& chest = plan.placements.front();
   REQUIRE(chest.frame);
   chest.frame->centre = chest.placed.centre;
-  CHECK(frameOffsetAsDrawn(chest, kInches).empty());
+  CHECK(frameOffsetAsDrawn(chest, kEighths).empty());
   chest.frame->centre = chest.placed.centre + Point{0.5, 0.0};  // under half a mark
-  CHECK(frameOffsetAsDrawn(chest, kInches).empty());
+  CHECK(frameOffsetAsDrawn(chest, kEighths).empty());
   chest.frame->centre = chest.placed.centre + Point{0.0, -12.7};
-  CHECK(frameOffsetAsDrawn(chest, kInches) == "1/2 in above the design's centre");
+  CHECK(frameOffsetAsDrawn(chest, kEighths) == "1/2 in above the design's centre");
 }
 
 TEST_CASE("the design's turn in the frame is said with its direction", "[words]") {
-  Plan plan = planned("centre-chest");
+  Plan plan = plannedAt("centre-chest");
   PlacementPlan& chest = plan.placements.front();
   REQUIRE(chest.frame);
   const auto [panelTurn, frameTurn, words] =

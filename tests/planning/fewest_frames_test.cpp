@@ -16,7 +16,7 @@ using sample::hasFinding;
 
 namespace {
 
-Plan plan(const Order& order, const Shop& shop) {
+Plan planAll(const Order& order, const Shop& shop) {
   return planOrder(order, shop, sample::shippedRules());
 }
 
@@ -56,7 +56,7 @@ TEST_CASE("an order in three frames that one serves says so and can be sewn in i
           "[fewest-frames]") {
   const Order order = threeLines();
   const Shop shop = threeFrames();
-  const Plan made = plan(order, shop);
+  const Plan made = planAll(order, shop);
   CHECK(framesOf(made) == std::set<std::string>{"S", "M", "L"});
   const Finding& finding = findingOf(made, FindingCode::FewerFramesWouldDo);
   CHECK(finding.severity == Severity::Note);
@@ -64,7 +64,7 @@ TEST_CASE("an order in three frames that one serves says so and can be sewn in i
   REQUIRE(finding.remedies.size() == 1);
   const auto changed = orderWith(order, finding, finding.remedies[0].change);
   REQUIRE(changed.has_value());
-  const Plan again = plan(*changed, shop);
+  const Plan again = planAll(*changed, shop);
   CHECK(framesOf(again) == std::set<std::string>{"L"});
   CHECK(again.counts.stops == 0);
   CHECK(again.counts.watches <= made.counts.watches);
@@ -83,19 +83,19 @@ TEST_CASE("what stops as asked is served by no frame, and is left out aloud", "[
   stopped.placements[0].moveDown = -(0.5_in);  // 2 1/2 in below the collar seam, of at least 3
   order.lines.push_back(stopped);
   const Shop shop = threeFrames();
-  const Plan made = plan(order, shop);
+  const Plan made = planAll(order, shop);
   REQUIRE(made.placements.back().stops());
   REQUIRE(made.placements.back().frame);
   const Finding& finding = findingOf(made, FindingCode::FewerFramesWouldDo);
   CHECK(finding.text.find("left out because of a stop: 1 hooping") != std::string::npos);
   // Without it the same is said, but for that.
-  const Plan without = plan(threeLines(), shop);
+  const Plan without = planAll(threeLines(), shop);
   CHECK(finding.text.starts_with(findingOf(without, FindingCode::FewerFramesWouldDo).text));
   // What stops in a frame of its own alone makes no order of two frames.
   Order two = order;
   two.lines.erase(two.lines.begin() + 1, two.lines.begin() + 3);
   two.lines[1].placements[0].design = DesignId("large");
-  CHECK_FALSE(hasFinding(plan(two, shop), FindingCode::FewerFramesWouldDo));
+  CHECK_FALSE(hasFinding(planAll(two, shop), FindingCode::FewerFramesWouldDo));
 }
 
 TEST_CASE("frames that none can replace are all kept", "[fewest-frames]") {
@@ -105,7 +105,7 @@ TEST_CASE("frames that none can replace are all kept", "[fewest-frames]") {
   order.lines.pop_back();
   order.lines[1].placements[0].location = LocationId("full-back");
   order.lines[1].placements[0].design = DesignId("large");
-  const Plan made = plan(order, shop);
+  const Plan made = planAll(order, shop);
   CHECK(framesOf(made) == std::set<std::string>{"S", "L"});
   CHECK_FALSE(hasFinding(made, FindingCode::FewerFramesWouldDo));
 }
@@ -117,7 +117,7 @@ TEST_CASE("a frame that leaves too little room for the shop's error replaces non
   // L holds the large design and every smaller one; without it M holds no more than the medium.
   Shop shop = threeFrames();
   shop.frames[1] = sample::frame("M", 173_mm, 153_mm);  // 1.5 mm of room for the large one
-  const Plan made = plan(order, shop);
+  const Plan made = planAll(order, shop);
   CHECK(framesOf(made) == std::set<std::string>{"S", "L"});
   const Finding& finding = findingOf(made, FindingCode::FewerFramesWouldDo);
   CHECK(std::get<FramesChange>(finding.remedies[0].change).frames ==
@@ -134,7 +134,7 @@ TEST_CASE("fewest frames tell what a second frame alike is for, and first keep w
   const auto remediesWith = [&](int small, int large) {
     shop.frames[0].quantity = small;
     shop.frames[2].quantity = large;
-    return findingOf(plan(order, shop), FindingCode::FewerFramesWouldDo);
+    return findingOf(planAll(order, shop), FindingCode::FewerFramesWouldDo);
   };
   const auto framesIn = [](const Remedy& remedy) {
     std::set<std::string> frames;
@@ -171,9 +171,9 @@ TEST_CASE("fewest frames tell what a second frame alike is for, and first keep w
 TEST_CASE("an order that names a frame the shop lacks is refused by name", "[fewest-frames]") {
   Order order = threeLines();
   order.frames = {FrameId("XXL")};
-  REQUIRE_THROWS_AS(plan(order, threeFrames()), InputError);
+  REQUIRE_THROWS_AS(planAll(order, threeFrames()), InputError);
   try {
-    plan(order, threeFrames());
+    planAll(order, threeFrames());
   } catch (const InputError& error) {
     CHECK(std::string(error.what()).find("XXL") != std::string::npos);
     CHECK(std::string(error.what()).find("frames") != std::string::npos);
@@ -184,7 +184,7 @@ TEST_CASE("where the frames that an order names hold nothing any other is offere
           "[fewest-frames]") {
   Order order = threeLines();
   order.frames = {FrameId("S")};
-  const Plan made = plan(order, threeFrames());
+  const Plan made = planAll(order, threeFrames());
   const Finding& finding = findingOf(made, FindingCode::TooLargeForEveryFrame);
   const auto any =
       std::find_if(finding.remedies.begin(), finding.remedies.end(), [](const Remedy& remedy) {
@@ -193,7 +193,7 @@ TEST_CASE("where the frames that an order names hold nothing any other is offere
       });
   REQUIRE(any != finding.remedies.end());
   CHECK(*any->moves == 0_mm);
-  CHECK(plan(*orderWith(order, finding, any->change), threeFrames()).counts.stops == 0);
+  CHECK(planAll(*orderWith(order, finding, any->change), threeFrames()).counts.stops == 0);
 }
 
 TEST_CASE("equal questions are answered alike wherever they stand", "[planner]") {
@@ -207,11 +207,11 @@ TEST_CASE("equal questions are answered alike wherever they stand", "[planner]")
   }
   Shop shop = threeFrames();
   shop.frames.pop_back();  // so that there are findings
-  const Plan made = plan(order, shop);
+  const Plan made = planAll(order, shop);
   for (std::size_t line = 0; line < order.lines.size(); ++line) {
     Order alone = order;
     alone.lines = {order.lines[line]};
-    const Plan single = plan(alone, shop);
+    const Plan single = planAll(alone, shop);
     const PlacementPlan& here = made.placements[line];
     const PlacementPlan& there = single.placements[0];
     CHECK(here.line == line);

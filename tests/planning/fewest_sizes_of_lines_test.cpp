@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <catch2/catch.hpp>
 #include <cmath>
-#include <cstdlib>
 #include <map>
 #include <nlohmann/json.hpp>
 #include <numeric>
@@ -17,6 +16,7 @@
 #include "creaseline/planning/plan_reader.h"
 #include "creaseline/planning/planner.h"
 #include "creaseline/planning/report.h"
+#include "support/case_count.h"
 #include "support/sample.h"
 
 using namespace creaseline;
@@ -33,7 +33,7 @@ Plan quietPlan(const Order& order, const Shop& shop) {
   return planOrder(order, shop, sample::shippedRules(), options);
 }
 
-Plan plan(const Order& order, const Shop& shop) {
+Plan planLines(const Order& order, const Shop& shop) {
   return planOrder(order, shop, sample::shippedRules());
 }
 
@@ -260,11 +260,6 @@ Order hoodiesAndShirts() {
   return order;
 }
 
-int caseCount() {
-  const char* asked = std::getenv("CREASELINE_TEST_CASES");
-  return asked == nullptr ? 200 : std::min(200, std::stoi(asked));
-}
-
 }  // namespace
 
 TEST_CASE("the fewest sizes over all lines are as few as any set of whole percentages",
@@ -283,7 +278,7 @@ TEST_CASE("the fewest sizes over all lines are as few as any set of whole percen
   int offered = 0;
   int notNeeded = 0;
   int gaps = 0;
-  for (int i = 0; i < caseCount(); ++i) {
+  for (int i = 0; i < test::caseCount(200); ++i) {
     const auto& [width, height] = designs[upTo(4)];
     Order order = orderFor(sample::design("crest", width, height));
     const int lines = 2 + upTo(3);
@@ -307,7 +302,7 @@ TEST_CASE("the fewest sizes over all lines are as few as any set of whole percen
       return garment.most != 0 && garment.most != 100;
     });
     CAPTURE(together, apart);
-    const Plan made = plan(order, shop);
+    const Plan made = planLines(order, shop);
     const Finding* finding = wholeOrderFinding(made);
     // The planner asks for the largest percentage and takes it that smaller ones serve too; where
     // one does not, what it offers holds all the same, but fewer sizes may be missed.
@@ -335,15 +330,15 @@ TEST_CASE("the fewest sizes over all lines are as few as any set of whole percen
     }
     CHECK((fewest == together.size() || (gap && fewest > together.size())));
   }
-  CHECK(gaps < caseCount() / 4);
-  CHECK(offered > caseCount() / 20);
-  CHECK(notNeeded > caseCount() / 20);
+  CHECK(gaps < test::caseCount(200) / 4);
+  CHECK(offered > test::caseCount(200) / 20);
+  CHECK(notNeeded > test::caseCount(200) / 20);
 }
 
 TEST_CASE("one finding about all lines takes the place of one about each", "[fewest-sizes]") {
   const Shop shop = fiveFrames();
   const Order order = hoodiesAndShirts();
-  const Plan made = plan(order, shop);
+  const Plan made = planLines(order, shop);
   const Finding* finding = wholeOrderFinding(made);
   REQUIRE(finding != nullptr);
   CHECK(findingsOfLines(made) == 0);
@@ -360,7 +355,7 @@ TEST_CASE("one finding about all lines takes the place of one about each", "[few
   CHECK_THAT(finding->remedies[1].text,
              Catch::StartsWith("have 1 size of the design made, where line by line it would be 2"));
   for (const Remedy& remedy : finding->remedies) {
-    const Plan again = plan(changedBy(order, *finding, remedy), shop);
+    const Plan again = planLines(changedBy(order, *finding, remedy), shop);
     CHECK(again.counts.stops == 0);
     CHECK(wholeOrderFinding(again) == nullptr);
     CHECK(findingsOfLines(again) == 0);
@@ -384,7 +379,7 @@ TEST_CASE("a design on one line, and lines of different designs or widths, are a
     order.designs.push_back(other);
     order.lines[1].placements[0].design = other.id;
   }
-  const Plan made = plan(order, shop);
+  const Plan made = planLines(order, shop);
   CHECK(wholeOrderFinding(made) == nullptr);
   REQUIRE(findingsOfLines(made) == 1);
   const auto alone = std::find_if(made.findings.begin(), made.findings.end(), [](const auto& f) {
@@ -403,7 +398,7 @@ TEST_CASE("the same design under another id is the same, and a place turned othe
   order.designs.push_back(other);
   order.lines[1].placements[0].design = other.id;
   order.lines[1].placements[0].frameTurn = 15_deg;
-  CHECK(wholeOrderFinding(plan(order, shop)) != nullptr);
+  CHECK(wholeOrderFinding(planLines(order, shop)) != nullptr);
 }
 
 TEST_CASE("lines that ask the same are named together, and beyond eight counted",
@@ -413,19 +408,19 @@ TEST_CASE("lines that ask the same are named together, and beyond eight counted"
   for (int i = 0; i < 10; ++i) {
     addLine(order, "t-shirt", {"M", "XL"});
   }
-  const Plan made = plan(order, shop);
+  const Plan made = planLines(order, shop);
   const Finding* finding = wholeOrderFinding(made);
   REQUIRE(finding != nullptr);
   CHECK(finding->place == "lines 1, 2, 3, 4, 5, 6, 7, 8 and 4 more, design crest");
   const auto& all = std::get<DesignSizesOfLinesChange>(finding->remedies.back().change);
   CHECK(all.placements.size() == 12);
-  CHECK(plan(changedBy(order, *finding, finding->remedies.back()), shop).counts.stops == 0);
+  CHECK(planLines(changedBy(order, *finding, finding->remedies.back()), shop).counts.stops == 0);
 }
 
 TEST_CASE("sizes of all lines are the same when the plan is read back", "[fewest-sizes]") {
   const Shop shop = fiveFrames();
   const Order order = hoodiesAndShirts();
-  const Plan made = plan(order, shop);
+  const Plan made = planLines(order, shop);
   REQUIRE(wholeOrderFinding(made) != nullptr);
   const ReportContext context{order, shop, sample::shippedRules()};
   const std::string written = jsonReport(made, context);

@@ -34,12 +34,12 @@ const FrameRejection& rejectionOf(const PlacementPlan& plan, const std::string& 
 }
 
 // GEOS as a second opinion about what lies on what.
-class Geos {
+class OverlapGeos {
  public:
-  Geos() : context_(GEOS_init_r()) {}
-  ~Geos() { GEOS_finish_r(context_); }
-  Geos(const Geos&) = delete;
-  Geos& operator=(const Geos&) = delete;
+  OverlapGeos() : context_(GEOS_init_r()) {}
+  ~OverlapGeos() { GEOS_finish_r(context_); }
+  OverlapGeos(const OverlapGeos&) = delete;
+  OverlapGeos& operator=(const OverlapGeos&) = delete;
 
   [[nodiscard]] double sharedArea(const Ring& a, const Ring& b) const {
     GEOSGeometry* first = polygon(a);
@@ -150,7 +150,7 @@ TEST_CASE("a frame is shifted within its slack to clear the pocket", "[frame]") 
     const PanelShape& front = *placement.garment->panel(PanelName::Front);
     Ring body = tall.body.boundary(Length::fromMm(0.01));
     body = transformedRing(body, placement.frame->turn, placement.frame->centre);
-    Geos geos;
+    OverlapGeos geos;
     for (const KeepOut& keepOut : front.keepOuts) {
       if (keepOut.frame) {
         CHECK(geos.sharedArea(body, keepOut.area) < 1.0);
@@ -161,7 +161,7 @@ TEST_CASE("a frame is shifted within its slack to clear the pocket", "[frame]") 
 
 // GEOS (general geometry library) decides whether the chosen body really is on the cloth.
 TEST_CASE("a chosen frame lies on no keep-out and over no closed edge, by GEOS", "[frame]") {
-  const Geos geos;
+  const OverlapGeos geos;
   std::mt19937 random(20261);
   std::uniform_real_distribution<double> side(40.0, 260.0);
   const std::vector<Frame> frames = {

@@ -16,7 +16,7 @@ using namespace creaseline::test;
 
 namespace {
 
-const SplitFigures& kFigures = kSplitFigures;
+const SplitFigures& kGridFigures = kSplitFigures;
 
 // Two words above two others.
 Outline fourWords() {
@@ -29,8 +29,8 @@ PartFits frameOf(double width, double height) {
   return [=](const Outline& sewing, const std::vector<Point>& marks) {
     Box box = sewing.bounds();
     for (const Point mark : marks) {
-      box.add(mark + Point{-kFigures.markHalf, -kFigures.markHalf});
-      box.add(mark + Point{kFigures.markHalf, kFigures.markHalf});
+      box.add(mark + Point{-kGridFigures.markHalf, -kGridFigures.markHalf});
+      box.add(mark + Point{kGridFigures.markHalf, kGridFigures.markHalf});
     }
     return box.width() <= width && box.height() <= height;
   };
@@ -45,7 +45,7 @@ void checkTied(const Split& split) {
     REQUIRE(seam.along.length() > 0.0);
     if (!seam.marks.empty()) {
       REQUIRE(seam.marks.size() == 2);
-      REQUIRE(norm(seam.marks[1] - seam.marks[0]) >= kFigures.marksApart);
+      REQUIRE(norm(seam.marks[1] - seam.marks[0]) >= kGridFigures.marksApart);
       tiedTo[seam.second].insert(seam.first);
       for (const std::size_t part : {seam.first, seam.second}) {
         marksOf[part].insert(marksOf[part].end(), seam.marks.begin(), seam.marks.end());
@@ -102,7 +102,7 @@ std::optional<Best> leastOver(const std::vector<CutPlace>& ends,
       const bool wholeOf = from == 0 && to + 1 == all.size();
       const double apart = all[to].at - all[from].at;
       if (!least[from] || (wholeOf && !whole) ||
-          apart <= (end ? 1e-6 : kFigures.marksClear() + reach[from] + reach[to])) {
+          apart <= (end ? 1e-6 : kGridFigures.marksClear() + reach[from] + reach[to])) {
         continue;
       }
       const std::optional<Best> between =
@@ -120,7 +120,7 @@ std::optional<Best> bestGrid(const Outline& outline, CutDirection first, const P
   const CutDirection second = otherWay(first);
   const Box box = outline.bounds();
   const auto letOutBy = [](const CutPlace& place) {
-    return place.crossed > 0.0 ? kFigures.overlap / 2.0 : 0.0;
+    return place.crossed > 0.0 ? kGridFigures.overlap / 2.0 : 0.0;
   };
   const auto strip = [&](const CutPlace& a, const CutPlace& b, bool low,
                          bool high) -> std::optional<Best> {
@@ -138,34 +138,34 @@ std::optional<Best> bestGrid(const Outline& outline, CutDirection first, const P
       const Outline sewn = clipped(sewing, cell);
       return !sewn.empty() && fits(sewn, {}) ? std::optional(Best{1, 0.0}) : std::nullopt;
     };
-    const MarkRange range = markRange({a.at, b.at}, low, high, kFigures);
+    const MarkRange range = markRange({a.at, b.at}, low, high, kGridFigures);
     const auto usable = [&](const CutPlace& place) -> std::optional<double> {
-      if (range.allowed.length() >= kFigures.marksApart &&
-          !closePairs(outline, place.at, second, range, kFigures).empty()) {
+      if (range.allowed.length() >= kGridFigures.marksApart &&
+          !closePairs(outline, place.at, second, range, kGridFigures).empty()) {
         return 0.0;
       }
-      return low || high ? std::optional(kFigures.marksApart / 2.0) : std::nullopt;
+      return low || high ? std::optional(kGridFigures.marksApart / 2.0) : std::nullopt;
     };
     return leastOver({{acrossCut(box.min, second), 0.0}, {acrossCut(box.max, second), 0.0}},
-                     allPlaces(sewing, second, kFigures.mostParts), kFigures.mostParts, true, part,
-                     usable);
+                     allPlaces(sewing, second, kGridFigures.mostParts), kGridFigures.mostParts,
+                     true, part, usable);
   };
   const MarkRange range =
-      markRange({alongCut(box.min, first), alongCut(box.max, first)}, true, true, kFigures);
+      markRange({alongCut(box.min, first), alongCut(box.max, first)}, true, true, kGridFigures);
   const auto usable = [&](const CutPlace& place) -> std::optional<double> {
-    const bool onIt = !closePairs(outline, place.at, first, range, kFigures).empty();
-    return onIt ? 0.0 : kFigures.marksApart / 2.0;
+    const bool onIt = !closePairs(outline, place.at, first, range, kGridFigures).empty();
+    return onIt ? 0.0 : kGridFigures.marksApart / 2.0;
   };
   return leastOver({{acrossCut(box.min, first), 0.0}, {acrossCut(box.max, first), 0.0}},
-                   allPlaces(outline, first, kFigures.mostParts), kFigures.mostParts, false, strip,
-                   usable);
+                   allPlaces(outline, first, kGridFigures.mostParts), kGridFigures.mostParts, false,
+                   strip, usable);
 }
 
 }  // namespace
 
 TEST_CASE("Four words are cut apart both ways, each part tied to one that is sewn before it",
           "[planning][split][grid]") {
-  const SplitSearch search = findSplit(fourWords(), kFigures, frameOf(180, 140));
+  const SplitSearch search = findSplit(fourWords(), kGridFigures, frameOf(180, 140));
   REQUIRE(search.split);
   const Split& split = *search.split;
   CHECK(split.bothWays);
@@ -186,7 +186,7 @@ TEST_CASE("A strip that a frame holds is not cut across", "[planning][split][gri
   // One word above two that are together too wide, all together too high.
   const Outline words{
       {block(-70, -110, 70, -10), block(-150, 10, -10, 110), block(10, 10, 150, 110)}};
-  const SplitSearch search = findSplit(words, kFigures, frameOf(180, 140));
+  const SplitSearch search = findSplit(words, kGridFigures, frameOf(180, 140));
   REQUIRE(search.split);
   CHECK(search.split->bothWays);
   CHECK(search.split->direction == CutDirection::Level);
@@ -203,12 +203,12 @@ TEST_CASE("A solid block is cut both ways through its sewing, with marks in the 
   // Each part is 150 mm wide and high. One cut's marks lie 10 mm on either side of it, half a mark
   // more, and another's 3 mm off the sewing and a whole mark: 150 + 14 + 11 = 175.
   const Outline solid = Outline::rectangle(Length::fromMm(300), Length::fromMm(300));
-  const SplitSearch search = findSplit(solid, kFigures, frameOf(176, 176));
+  const SplitSearch search = findSplit(solid, kGridFigures, frameOf(176, 176));
   REQUIRE(search.split);
   CHECK(search.split->bothWays);
   REQUIRE(search.split->parts.size() == 4);
   // One cut through all, one through each strip, which is let out by half the overlap.
-  CHECK(search.split->crossed() == Approx(300.0 + 2.0 * (150.0 + kFigures.overlap / 2.0)));
+  CHECK(search.split->crossed() == Approx(300.0 + 2.0 * (150.0 + kGridFigures.overlap / 2.0)));
   checkTied(*search.split);
   const Geos geos;
   requireCovered(geos, solid, *search.split);
@@ -225,10 +225,10 @@ TEST_CASE("A grid whose parts no marks can tie is refused, not given up",
           "[planning][split][grid]") {
   // Neither inside the block nor beside it is there room for marks that a part reaches.
   const Outline solid = Outline::rectangle(Length::fromMm(300), Length::fromMm(300));
-  const SplitSearch search = findSplit(solid, kFigures, frameOf(158, 158));
+  const SplitSearch search = findSplit(solid, kGridFigures, frameOf(158, 158));
   CHECK_FALSE(search.split);
   CHECK_FALSE(search.gaveUp);
-  CHECK(search.questions < kFigures.mostGridQuestions);
+  CHECK(search.questions < kGridFigures.mostGridQuestions);
 }
 
 // Early refusal beside the search without it, where frames are in the way of something as well.
@@ -244,7 +244,7 @@ TEST_CASE("What reaches beyond every frame is refused unasked, and the answer st
       outline = outline.centred();
     }
     const Box box = outline.bounds();
-    SplitFigures figures = kFigures;
+    SplitFigures figures = kGridFigures;
     figures.mostParts = 4;
     figures.mostQuestions = figures.mostGridQuestions = 1500;
     std::vector<Extent> frames;
@@ -287,7 +287,7 @@ TEST_CASE("What reaches beyond every frame is refused unasked, and the answer st
 
 TEST_CASE("The search for a grid asks no more than it may, and says so",
           "[planning][split][grid]") {
-  SplitFigures figures = kFigures;
+  SplitFigures figures = kGridFigures;
   figures.mostGridQuestions = 3;
   int asked = 0;
   const PartFits fits = frameOf(180, 140);
@@ -317,7 +317,7 @@ TEST_CASE("A grid's parts and its crossed sewing are the least of trying every c
     const PartFits fits = [&](const Outline& sewing, const std::vector<Point>&) {
       return boxFits(sewing, width, height) && sewing.bounds().max.x <= reach;
     };
-    const GridSearch search = findGrid(outline, kFigures, fits);
+    const GridSearch search = findGrid(outline, kGridFigures, fits);
     std::optional<Best> best = bestGrid(outline, CutDirection::Upright, fits);
     keepBetter(best, bestGrid(outline, CutDirection::Level, fits));
     early += search.questions < 8 && !search.split && reach < box.max.x ? 1 : 0;
@@ -344,7 +344,7 @@ TEST_CASE("A grid's parts cover the design, fit, and are tied by marks clear of 
   for (int i = 0; i < caseCount(60); ++i) {
     const Outline outline = randomLettering(dice, 5, 4);
     const Box box = outline.bounds();
-    SplitFigures figures = kFigures;
+    SplitFigures figures = kGridFigures;
     const double width = box.width() * dice.between(0.4, 0.8);
     const double height = box.height() * dice.between(0.4, 0.8);
     figures.largest = {{width, height}};
@@ -370,7 +370,7 @@ TEST_CASE("A grid's parts cover the design, fit, and are tied by marks clear of 
       for (const Point mark : seam.marks) {
         for (const Point other : marks) {
           REQUIRE(norm(other - mark) >=
-                  std::min(kFigures.marksClear(), kFigures.marksApart) - 1e-6);
+                  std::min(kGridFigures.marksClear(), kGridFigures.marksApart) - 1e-6);
         }
         marks.push_back(mark);
       }

@@ -25,7 +25,7 @@ namespace {
 constexpr UnitChoice kUnits{LengthUnit::Millimetre, RulerMark::Eighth,
                             WeightUnit::GramsPerSquareMetre};
 
-struct Planned {
+struct Located {
   Order order;
   Shop shop;
   Plan plan;
@@ -38,8 +38,8 @@ struct Planned {
   }
 };
 
-Planned planned(const GarmentKind& kind, const Location& location) {
-  Planned made{sample::order(sample::blank(kind.id.text()), sample::design("d", 12_mm, 8_mm),
+Located located(const GarmentKind& kind, const Location& location) {
+  Located made{sample::order(sample::blank(kind.id.text()), sample::design("d", 12_mm, 8_mm),
                              location.id.text(), {"M"}),
                sample::shop({sample::frame("A", 60_mm, 60_mm, 5_mm)}),
                {}};
@@ -58,7 +58,7 @@ void forEveryLocation(Check check) {
       if (!kind.has(location.panel)) {
         continue;
       }
-      const Planned made = planned(kind, location);
+      const Located made = located(kind, location);
       if (made.placement().hasRule) {
         CAPTURE(location.id.text(), kind.id.text());
         check(location, made);
@@ -144,7 +144,7 @@ void checkFlatPiece(const Location& location, double lateral, const std::string&
 
 TEST_CASE("the printed sides of every location are those where the design lies",
           "[placement][sides]") {
-  forEveryLocation([](const Location& location, const Planned& made) {
+  forEveryLocation([](const Location& location, const Located& made) {
     const double lateral = made.placement().placed.centre.x;
     const std::string report = made.report();
     CAPTURE(report, lateral);
@@ -189,7 +189,7 @@ TEST_CASE("the printed sides of every location are those where the design lies",
 
 TEST_CASE("a plan that is read back has every location on the same side, with the same words",
           "[placement][sides]") {
-  forEveryLocation([](const Location&, const Planned& made) {
+  forEveryLocation([](const Location&, const Located& made) {
     const ReportContext context{made.order, made.shop, sample::shippedRules()};
     const Plan again = readPlan(jsonReport(made.plan, context), "plan.json", made.order, made.shop,
                                 sample::shippedRules());
@@ -214,7 +214,7 @@ TEST_CASE("the printed loading and turn of every location agree with where its t
                                          "side)")));
     return std::find(sides.begin(), sides.end(), side[1].str()) - sides.begin();
   };
-  forEveryLocation([&](const Location&, const Planned& made) {
+  forEveryLocation([&](const Location&, const Located& made) {
     const RunPlan runs =
         planRuns(made.plan, {made.order, made.shop, sample::shippedRules()}, kUnits);
     if (runs.cards.empty()) {
@@ -239,7 +239,7 @@ TEST_CASE("the printed top of every location's design is up as it is worn", "[pl
                                                    {"hood-edge", "towards the face edge"},
                                                    {"hood-left", "towards the wearer's right"},
                                                    {"hood-right", "towards the wearer's left"}};
-  forEveryLocation([&hood](const Location& location, const Planned& made) {
+  forEveryLocation([&hood](const Location& location, const Located& made) {
     std::string expected = "towards the collar seam";
     if (isSleeve(location.panel)) {
       expected = "towards the shoulder";

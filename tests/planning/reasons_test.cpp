@@ -12,7 +12,7 @@ using namespace creaseline::literals;
 
 namespace {
 
-Plan planned(const Order& order, const Shop& shop) {
+Plan plannedAlone(const Order& order, const Shop& shop) {
   PlanOptions options;
   options.checkRemedies = false;
   return planOrder(order, shop, sample::shippedRules(), options);
@@ -43,9 +43,9 @@ TEST_CASE("every number of every location on every kind answers", "[reasons]") {
         continue;
       }
       const Plan plan =
-          planned(sample::order(sample::blank(kind.id.text()), sample::design("d", 12_mm, 8_mm),
-                                location.id.text(), {"M"}),
-                  shop);
+          plannedAlone(sample::order(sample::blank(kind.id.text()),
+                                     sample::design("d", 12_mm, 8_mm), location.id.text(), {"M"}),
+                       shop);
       for (const PlacementPlan& placement : plan.placements) {
         if (!placement.hasRule) {
           continue;
@@ -78,7 +78,7 @@ TEST_CASE("what a reason says would change a number does", "[reasons]") {
   Order order = sample::order(sample::blank("t-shirt"), sample::design("d", 100_mm, 60_mm),
                               "centre-chest", {"M"});
   Shop shop = sample::shop({sample::frame("A", 200_mm, 130_mm)});
-  const PlacementPlan before = planned(order, shop).placements[0];
+  const PlacementPlan before = plannedAlone(order, shop).placements[0];
   const Reason& drop = before.placed.dropReasons.front();
   CHECK(drop.changedBy.find("a house rule of the shop") == 0);
   CHECK(drop.changedBy.find("a move in the order") != std::string::npos);
@@ -90,16 +90,16 @@ TEST_CASE("what a reason says would change a number does", "[reasons]") {
   house.house = true;
   house.distance += 10_mm;
   shop.houseRules = {house};
-  const PlacementPlan ruled = planned(order, shop).placements[0];
+  const PlacementPlan ruled = plannedAlone(order, shop).placements[0];
   CHECK(ruled.placed.drop == before.placed.drop + 10_mm);
   CHECK(ruled.placed.dropReasons.front().changedBy.find("another house rule") == 0);
 
   order.lines[0].placements[0].moveDown = 5_mm;
-  CHECK(planned(order, shop).placements[0].placed.drop == ruled.placed.drop + 5_mm);
+  CHECK(plannedAlone(order, shop).placements[0].placed.drop == ruled.placed.drop + 5_mm);
 
   // The frame's room is judged by the shop's error.
   shop.hoopingError = HoopingError{1_mm, 1_mm, 1_deg, "judged"};
-  const PlacementPlan judged = planned(order, shop).placements[0];
+  const PlacementPlan judged = plannedAlone(order, shop).placements[0];
   CHECK(judged.frame->reasons.front().basis == "judged");
   CHECK(judged.frame->reasons.front().text != ruled.frame->reasons.front().text);
 }

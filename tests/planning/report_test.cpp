@@ -28,7 +28,7 @@ struct Sample {
   [[nodiscard]] json asJson() const { return json::parse(jsonReport(plan, {order, shop, rules})); }
 };
 
-std::vector<std::string> linesOf(const std::string& text) {
+std::vector<std::string> textLines(const std::string& text) {
   std::vector<std::string> lines;
   std::istringstream stream(text);
   for (std::string line; std::getline(stream, line);) {
@@ -123,7 +123,7 @@ TEST_CASE("no line of the text is longer than 100 columns", "[report]") {
       "the chest of a youth size, is wider than the panel by far and meets both side seams 3 1/2 "
       "in";
   for (const UnitChoice& units : {samples::kInches, samples::kMillimetres}) {
-    for (const std::string& line : linesOf(sample.text(units))) {
+    for (const std::string& line : textLines(sample.text(units))) {
       INFO(line);
       CHECK(columnsOf(line) <= 100);
       CHECK_THAT(line, !Catch::Matchers::EndsWith(" "));

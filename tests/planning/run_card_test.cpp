@@ -18,12 +18,12 @@ using creaseline::samples::kMillimetres;
 namespace {
 
 // An order of one line and location whose plan is made by hand.
-struct HandMade {
+struct HandMadeRuns {
   Order order = samples::order();
   Shop shop = samples::shop();
   Plan plan;
 
-  HandMade() { plan.placements = {samples::placement()}; }
+  HandMadeRuns() { plan.placements = {samples::placement()}; }
   PlacementPlan& first() { return plan.placements.front(); }
   [[nodiscard]] RunPlan runs(const UnitChoice& units = kInches) const {
     return planRuns(plan, {order, shop, sample::shippedRules()}, units);
@@ -35,7 +35,7 @@ ThreadBlock block(const std::string& thread, int stitches, BlockKind kind = Bloc
   return {thread, {10, 20, 30}, stitches, kind, piece};
 }
 
-std::vector<std::string> texts(const RunCard& card) {
+std::vector<std::string> stopTexts(const RunCard& card) {
   std::vector<std::string> list;
   for (const RunStep& step : card.steps) {
     list.push_back(step.text);
@@ -49,7 +49,7 @@ const std::string kTrace =
 }  // namespace
 
 TEST_CASE("garments that are sewn alike share a card, over sizes and lines", "[run]") {
-  HandMade made;
+  HandMadeRuns made;
   made.order.lines.push_back(made.order.lines.front());
   made.order.lines.back().id = "2";
   made.order.lines.back().colour = "grey";
@@ -77,7 +77,7 @@ TEST_CASE("garments that are sewn alike share a card, over sizes and lines", "[r
 
 TEST_CASE("what the machine does differently is another run", "[run]") {
   const auto cards = [](auto change) {
-    HandMade made;
+    HandMadeRuns made;
     made.plan.placements.push_back(samples::placement());
     change(made.plan.placements.back());
     return made.runs().cards.size();
@@ -97,7 +97,7 @@ TEST_CASE("what the machine does differently is another run", "[run]") {
 
 TEST_CASE("what stops gets no card but is held with reason and remedy", "[run]") {
   const Rules rules = samples::rules();
-  HandMade made;
+  HandMadeRuns made;
   made.plan = samples::plan(rules);
   const RunPlan runs = made.runs();
   REQUIRE(runs.cards.size() == 1);
@@ -118,7 +118,7 @@ TEST_CASE("what stops gets no card but is held with reason and remedy", "[run]")
 }
 
 TEST_CASE("a size without rule or frame is held even if no finding says so", "[run]") {
-  HandMade made;
+  HandMadeRuns made;
   made.first().hasRule = false;
   CHECK(made.runs().cards.empty());
   CHECK(made.runs().held.size() == 1);
@@ -129,7 +129,7 @@ TEST_CASE("a size without rule or frame is held even if no finding says so", "[r
 }
 
 TEST_CASE("bracket and loading are said at the machine and on the garment", "[run]") {
-  HandMade made;
+  HandMadeRuns made;
   CHECK(made.runs().cards[0].bracketAtMachine == "top");
   CHECK(made.runs().cards[0].bracketOnGarment == "towards the collar seam");
   CHECK(made.runs().cards[0].loading == "the collar seam at the frame's top");
@@ -156,7 +156,7 @@ TEST_CASE("bracket and loading are said at the machine and on the garment", "[ru
 }
 
 TEST_CASE("the start point is seen at the machine", "[run]") {
-  HandMade made;
+  HandMadeRuns made;
   CHECK(made.runs().cards[0].start == "on the frame's centre");
   // The frame's centre lies 10 mm to the viewer's left of and 6 mm above the design's.
   made.first().frame->centre = made.first().placed.centre + Point{-10.0, -6.0};
@@ -173,7 +173,7 @@ TEST_CASE("the start point is seen at the machine", "[run]") {
 }
 
 TEST_CASE("time adds up as by hand", "[run]") {
-  HandMade made;  // 700 stitches a minute
+  HandMadeRuns made;  // 700 stitches a minute
   made.first().design.stitches = 7000;
   made.first().design.blocks = {block("white", 4000), block("white", 1000), block("navy", 2000)};
   const RunTime time = made.runs().cards[0].time;
@@ -194,7 +194,7 @@ TEST_CASE("time adds up as by hand", "[run]") {
 }
 
 TEST_CASE("appliqué stops the machine where the hands lay and trim fabric", "[run]") {
-  HandMade made;
+  HandMadeRuns made;
   made.first().backing.topping = true;
   made.first().design.pieces = {{"K", "navy twill", 100_mm, 80_mm}};
   made.first().design.blocks = {block("white", 100, BlockKind::PlacementLine, "K"),
@@ -202,7 +202,7 @@ TEST_CASE("appliqué stops the machine where the hands lay and trim fabric", "[r
                                 block("red", 3000, BlockKind::Cover, "K"), block("gold", 500)};
   made.first().design.stitches = 3800;
   const RunCard card = made.runs().cards[0];
-  CHECK(texts(card) ==
+  CHECK(stopTexts(card) ==
         std::vector<std::string>{
             "Lay topping film over the cloth", kTrace, "Placement line of piece K",
             "Stop. Piece K: lay navy twill over the line", "Tack down piece K",
@@ -220,16 +220,17 @@ TEST_CASE("appliqué stops the machine where the hands lay and trim fabric", "[r
 }
 
 TEST_CASE("a run with more threads than needles stops for the hands", "[run]") {
-  HandMade made;
+  HandMadeRuns made;
   made.shop.machines[0].needles = 2;
   made.first().design.blocks = {block("white", 10), block("navy", 10), block("white", 10),
                                 block("red", 10)};
   made.first().design.stitches = 40;
   const RunCard card = made.runs().cards[0];
-  CHECK(texts(card) == std::vector<std::string>{kTrace, "Sew", "Sew", "Sew",
-                                                "Stop: put red on needle 2 in place of navy", "Sew",
-                                                "For the next garment: put navy on needle 2 in "
-                                                "place of red"});
+  CHECK(stopTexts(card) == std::vector<std::string>{kTrace, "Sew", "Sew", "Sew",
+                                                    "Stop: put red on needle 2 in place of navy",
+                                                    "Sew",
+                                                    "For the next garment: put navy on needle 2 in "
+                                                    "place of red"});
   CHECK(card.setUp == std::vector<std::string>{"Put white on needle 1", "Put navy on needle 2"});
   REQUIRE(card.threads.size() == 3);
   CHECK_FALSE(card.threads[0].shared);
@@ -245,7 +246,7 @@ TEST_CASE("a run with more threads than needles stops for the hands", "[run]") {
 }
 
 TEST_CASE("the first machine that reaches the design and has the needles sews it", "[run]") {
-  HandMade made;
+  HandMadeRuns made;
   made.shop.machines[0].needles = 1;
   made.shop.machines.push_back(
       {MachineId("two"), "Two", 6, Window::rectangle(300_mm, 300_mm).value(), 800});
@@ -272,7 +273,7 @@ TEST_CASE("the first machine that reaches the design and has the needles sews it
 }
 
 TEST_CASE("threads that share a name are told apart by their colour", "[run]") {
-  HandMade made;
+  HandMadeRuns made;
   made.first().design.blocks = {block("navy", 10), {"navy", {31, 42, 68}, 20, BlockKind::Sew, {}}};
   const RunCard card = made.runs().cards[0];
   REQUIRE(card.threads.size() == 2);
@@ -282,7 +283,7 @@ TEST_CASE("threads that share a name are told apart by their colour", "[run]") {
 }
 
 TEST_CASE("a thread keeps its needle from run to run", "[run]") {
-  HandMade made;
+  HandMadeRuns made;
   made.first().design.blocks = {block("white", 10), block("navy", 10)};
   made.plan.placements.push_back(made.first());
   made.plan.placements[1].design.id = DesignId("other");
@@ -300,7 +301,7 @@ TEST_CASE("a thread keeps its needle from run to run", "[run]") {
 }
 
 TEST_CASE("notes of lines and places are on the card, each once", "[run]") {
-  HandMade made;
+  HandMadeRuns made;
   made.order.lines[0].note = "rowers";
   made.order.lines[0].placements[0].note = "mind the pocket";
   made.plan.placements.push_back(samples::placement());

@@ -6,9 +6,10 @@
 #include <glpk.h>
 #include <algorithm>
 #include <catch2/catch.hpp>
-#include <cstdlib>
 #include <random>
 #include <string>
+
+#include "support/case_count.h"
 
 using namespace creaseline;
 
@@ -70,17 +71,12 @@ ServedBy randomCase(std::mt19937& random, std::size_t elements, std::size_t sets
   return servedBy;
 }
 
-int caseCount() {
-  const char* asked = std::getenv("CREASELINE_TEST_CASES");
-  return asked == nullptr ? 300 : std::min(300, std::stoi(asked));
-}
-
 }  // namespace
 
 TEST_CASE("up to 40 placements and 20 frames the cover is proved as small as GLPK's",
           "[set-cover]") {
   std::mt19937 random(7);
-  for (int i = 0; i < caseCount(); ++i) {
+  for (int i = 0; i < test::caseCount(300); ++i) {
     const std::size_t elements = 1 + random() % 40;
     const std::size_t sets = 2 + random() % 19;
     const ServedBy servedBy = randomCase(random, elements, sets);
@@ -118,7 +114,7 @@ TEST_CASE("what no set holds has no cover and nothing needs none", "[set-cover]"
 TEST_CASE("the fewest points that pierce intervals are as few as GLPK's", "[set-cover]") {
   std::mt19937 random(3);
   std::uniform_int_distribution<int> ends(30, 100);
-  for (int i = 0; i < caseCount(); ++i) {
+  for (int i = 0; i < test::caseCount(300); ++i) {
     std::vector<WholeInterval> intervals(1 + random() % 12);
     for (WholeInterval& interval : intervals) {
       const int a = ends(random);

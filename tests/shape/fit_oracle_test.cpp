@@ -13,7 +13,7 @@ using namespace creaseline::test;
 namespace {
 
 constexpr int kCases = 10'000;
-constexpr std::uint32_t kSeed = 20261204;
+constexpr std::uint32_t kFitOracleSeed = 20261204;
 // Both sides approximate curves: agreement is asked for beyond one micrometre from touching.
 constexpr double kOneMicrometre = 1e-3;
 
@@ -111,8 +111,8 @@ Point climbed(const FrameOpening& opening, const Ring& hull, Point at) {
 TEST_CASE("Every translation agrees with GEOS, but for a micrometre around touching",
           "[shape][fit][oracle]") {
   const Geos geos;
-  Dice dice(kSeed);
-  INFO("seed " << kSeed);
+  Dice dice(kFitOracleSeed);
+  INFO("seed " << kFitOracleSeed);
   int fitting = 0;
   int inside = 0;
   int asked = 0;
@@ -151,8 +151,8 @@ TEST_CASE("Every translation agrees with GEOS, but for a micrometre around touch
 TEST_CASE("Where the region is empty, a search asking GEOS finds nothing either",
           "[shape][fit][oracle]") {
   const Geos geos;
-  Dice dice(kSeed + 1);
-  INFO("seed " << kSeed + 1);
+  Dice dice(kFitOracleSeed + 1);
+  INFO("seed " << kFitOracleSeed + 1);
   const int cases = caseCount(1'000);
   int empties = 0;
   for (int i = 0; i < cases; ++i) {

@@ -13,7 +13,7 @@ using namespace creaseline::test;
 
 namespace {
 
-constexpr std::uint32_t kSeed = 118;
+constexpr std::uint32_t kFitPropertySeed = 118;
 
 Ring scaled(const Ring& ring, double factor) {
   Ring result;
@@ -116,14 +116,14 @@ double leastOverhang(const Ring& hull, double halfWidth, double halfHeight) {
 
 TEST_CASE("At its largest scale a design fits, a little beyond it does not",
           "[shape][fit][property]") {
-  Dice dice(kSeed);
+  Dice dice(kFitPropertySeed);
   const int cases = caseCount(2'000);
   for (int i = 0; i < cases; ++i) {
     const Window window = randomWindow(dice);
     const FrameOpening opening(window, Length::fromMm(dice.between(0.0, 12.0)), randomField(dice));
     const Ring hull = randomHull(dice);
     const double scale = opening.largestScale(hull);
-    CAPTURE(kSeed, i, scale);
+    CAPTURE(kFitPropertySeed, i, scale);
     const bool open = opening.margin({{{0, 0}}}) > 0.0;
     REQUIRE((scale > 0.0) == open);
     if (!open) {
@@ -137,7 +137,7 @@ TEST_CASE("At its largest scale a design fits, a little beyond it does not",
 
 TEST_CASE("An ellipse agrees with the smallest enclosing circle in scaled space",
           "[shape][fit][oracle]") {
-  Dice dice(kSeed + 1);
+  Dice dice(kFitPropertySeed + 1);
   const int cases = caseCount(2'000);
   for (int i = 0; i < cases; ++i) {
     const Window window = *Window::ellipse(Length::fromMm(dice.between(40.0, 180.0)),
@@ -151,7 +151,7 @@ TEST_CASE("An ellipse agrees with the smallest enclosing circle in scaled space"
       unit.push_back({point.x / (width / 2.0), point.y / (height / 2.0)});
     }
     const Circle circle = smallestCircle(unit);
-    CAPTURE(kSeed, i, width, height, circle.radius);
+    CAPTURE(kFitPropertySeed, i, width, height, circle.radius);
     // The inscribed polygon costs at most 250 nm at a half axis of 20 mm or more.
     REQUIRE(opening.largestScale(hull) <= (1.0 / circle.radius) * (1.0 + 1e-9));
     REQUIRE(opening.largestScale(hull) >= (1.0 / circle.radius) * (1.0 - 2e-5));
@@ -168,7 +168,7 @@ TEST_CASE("An ellipse agrees with the smallest enclosing circle in scaled space"
 }
 
 TEST_CASE("The least turn agrees with a brute force over angles", "[shape][fit][oracle]") {
-  Dice dice(kSeed + 2);
+  Dice dice(kFitPropertySeed + 2);
   const int cases = caseCount(40);
   int turned90 = 0;
   int found = 0;
@@ -183,7 +183,7 @@ TEST_CASE("The least turn agrees with a brute force over angles", "[shape][fit][
         *Window::rectangle(Length::fromMm(width), Length::fromMm(height), Length::fromMm(radius)),
         {}, {});
     const auto turn = opening.smallestTurn(hull, 90_deg);
-    CAPTURE(kSeed, i, width, height, radius, turn ? turn->degrees() : -1.0);
+    CAPTURE(kFitPropertySeed, i, width, height, radius, turn ? turn->degrees() : -1.0);
     const auto missing = [&](double degrees) {
       return leastOverhang(transformedRing(hull, Angle::fromDegrees(degrees), {}),
                            width / 2.0 - radius, height / 2.0 - radius) -
@@ -213,7 +213,7 @@ TEST_CASE("The least turn agrees with a brute force over angles", "[shape][fit][
 
 TEST_CASE("Within the turn slack every turn fits, just beyond one way does not",
           "[shape][fit][property]") {
-  Dice dice(kSeed + 3);
+  Dice dice(kFitPropertySeed + 3);
   const int cases = caseCount(3'000);
   int limited = 0;
   for (int i = 0; i < cases; ++i) {
@@ -229,7 +229,7 @@ TEST_CASE("Within the turn slack every turn fits, just beyond one way does not",
                          : region.nearest({dice.between(-20.0, 20.0), dice.between(-20.0, 20.0)});
     const Slack slack = opening.slack(region, hull, at);
     const double most = slack.turn.degrees();
-    CAPTURE(kSeed, i, at.x, at.y, most);
+    CAPTURE(kFitPropertySeed, i, at.x, at.y, most);
     const auto depthAt = [&](double degrees) {
       return opening.depth(transformedRing(hull, Angle::fromDegrees(degrees), {}), at);
     };
@@ -251,7 +251,7 @@ TEST_CASE("Within the turn slack every turn fits, just beyond one way does not",
 }
 
 TEST_CASE("Mirror images, half turns and moves change the region alike", "[shape][fit][property]") {
-  Dice dice(kSeed + 4);
+  Dice dice(kFitPropertySeed + 4);
   const int cases = caseCount(2'000);
   for (int i = 0; i < cases; ++i) {
     // Rectangles and ellipses are their own mirror images.
@@ -271,7 +271,7 @@ TEST_CASE("Mirror images, half turns and moves change the region alike", "[shape
     const Region other = opening.translations(mirrored);
     const Region half = opening.translations(transformedRing(hull, 180_deg, {}));
     const Region moved = opening.translations(transformedRing(hull, {}, shift));
-    CAPTURE(kSeed, i);
+    CAPTURE(kFitPropertySeed, i);
     if (std::abs(opening.margin(hull)) < 1e-6) {
       continue;
     }
@@ -293,7 +293,7 @@ TEST_CASE("Mirror images, half turns and moves change the region alike", "[shape
 }
 
 TEST_CASE("More clearance and a smaller window never help", "[shape][fit][property]") {
-  Dice dice(kSeed + 5);
+  Dice dice(kFitPropertySeed + 5);
   const int cases = caseCount(2'000);
   for (int i = 0; i < cases; ++i) {
     const Window window = randomWindow(dice);
@@ -302,7 +302,7 @@ TEST_CASE("More clearance and a smaller window never help", "[shape][fit][proper
     const FrameOpening wide(window, Length::fromMm(clearance), {});
     const FrameOpening narrow(window, Length::fromMm(clearance + more), {});
     const Ring hull = randomHull(dice);
-    CAPTURE(kSeed, i, clearance, more);
+    CAPTURE(kFitPropertySeed, i, clearance, more);
     const double scale = narrow.largestScale(hull);
     REQUIRE((scale == 0.0 || scale < wide.largestScale(hull)));
     REQUIRE(narrow.margin(hull) == Approx(wide.margin(hull) - more).margin(2e-6));
@@ -318,14 +318,14 @@ TEST_CASE("More clearance and a smaller window never help", "[shape][fit][proper
 }
 
 TEST_CASE("The depth at a translation never exceeds the margin", "[shape][fit][property]") {
-  Dice dice(kSeed + 6);
+  Dice dice(kFitPropertySeed + 6);
   const int cases = caseCount(2'000);
   for (int i = 0; i < cases; ++i) {
     const FrameOpening opening(randomWindow(dice), Length::fromMm(dice.between(0.0, 10.0)),
                                randomField(dice));
     const Ring hull = randomHull(dice);
     const double margin = opening.margin(hull);
-    CAPTURE(kSeed, i, margin);
+    CAPTURE(kFitPropertySeed, i, margin);
     for (int k = 0; k < 20; ++k) {
       REQUIRE(opening.depth(hull, {dice.between(-30.0, 30.0), dice.between(-30.0, 30.0)}) <=
               margin + 1e-6);

@@ -5,19 +5,12 @@
 #include <catch2/catch.hpp>
 #include <numbers>
 
+#include "shape/openings.h"
+
 using namespace creaseline;
 using namespace creaseline::literals;
 
 namespace {
-
-Ring rectangle(double width, double height) {
-  return Outline::rectangle(Length::fromMm(width), Length::fromMm(height)).hull();
-}
-
-FrameOpening opening(const Result<Window>& window, Length clearance = {},
-                     const std::optional<Window>& field = {}) {
-  return {*window, clearance, field};
-}
 
 constexpr double kTouch = 1e-8;
 

@@ -14,7 +14,7 @@ using namespace creaseline::test;
 
 namespace {
 
-constexpr std::uint32_t kSeed = 20270114;
+constexpr std::uint32_t kAnglesOracleSeed = 20270114;
 // Openings are let out by half a nanometre in a thousand: a fit may be short by that.
 constexpr double kLetOut = 6e-10;
 
@@ -63,7 +63,7 @@ std::vector<double> anglesToAsk(Dice& dice, const FittingAngles& angles) {
 
 TEST_CASE("The angles at which a design fits a polygon are those of CGAL's linear programme",
           "[shape][fit][angles][oracle]") {
-  Dice dice(kSeed);
+  Dice dice(kAnglesOracleSeed);
   const int cases = caseCount(1'000, 40'000);
   int asked = 0;
   int held = 0;
@@ -78,7 +78,7 @@ TEST_CASE("The angles at which a design fits a polygon are those of CGAL's linea
     ends += static_cast<int>(angles.all() ? 0 : angles.ranges().size());
     for (const double degrees : anglesToAsk(dice, angles)) {
       const double margin = marginByCgal(sides, turnedBy(points, degrees));
-      CAPTURE(kSeed, i, degrees, margin, angles.ranges().size());
+      CAPTURE(kAnglesOracleSeed, i, degrees, margin, angles.ranges().size());
       ++asked;
       if (angles.contains(degrees)) {
         ++held;
@@ -98,7 +98,7 @@ TEST_CASE("The angles at which a design fits an ellipse are those of CGAL's smal
           "[shape][fit][angles][oracle]") {
   // Scaled so that the ellipse becomes the unit circle, the design fits if its smallest circle is
   // no larger.
-  Dice dice(kSeed + 1);
+  Dice dice(kAnglesOracleSeed + 1);
   const int cases = caseCount(40, 4'000);
   int held = 0;
   int asked = 0;
@@ -115,7 +115,7 @@ TEST_CASE("The angles at which a design fits an ellipse are those of CGAL's smal
         point = {point.x / (window.width().mm() / 2.0), point.y / (window.height().mm() / 2.0)};
       }
       const double radius = smallestRadiusByCgal(unit);
-      CAPTURE(kSeed, i, degrees, radius);
+      CAPTURE(kAnglesOracleSeed, i, degrees, radius);
       ++asked;
       // The inscribed polygon costs at most 250 nm at a half axis of 20 mm or more.
       if (angles.contains(degrees)) {
@@ -132,7 +132,7 @@ TEST_CASE("The angles at which a design fits an ellipse are those of CGAL's smal
 TEST_CASE("The angles at which a design fits are those at which GEOS finds a place",
           "[shape][fit][angles][oracle]") {
   const Geos geos;
-  Dice dice(kSeed + 2);
+  Dice dice(kAnglesOracleSeed + 2);
   const int cases = caseCount(60, 6'000);
   const Length fine = Length::fromMm(5e-3);
   int held = 0;
@@ -155,7 +155,7 @@ TEST_CASE("The angles at which a design fits are those at which GEOS finds a pla
       if (std::abs(margin) < 1.2e-2) {
         continue;
       }
-      CAPTURE(kSeed, i, degrees, margin);
+      CAPTURE(kAnglesOracleSeed, i, degrees, margin);
       ++asked;
       held += angles.contains(degrees) ? 1 : 0;
       REQUIRE(fitsByGeos(geos, windows, points) == angles.contains(degrees));
@@ -167,7 +167,7 @@ TEST_CASE("The angles at which a design fits are those at which GEOS finds a pla
 
 TEST_CASE("The turn of least size is the nearest of the angles that fit",
           "[shape][fit][angles][property]") {
-  Dice dice(kSeed + 3);
+  Dice dice(kAnglesOracleSeed + 3);
   const int cases = caseCount(300, 6'000);
   int turned = 0;
   for (int i = 0; i < cases; ++i) {
@@ -176,7 +176,7 @@ TEST_CASE("The turn of least size is the nearest of the angles that fit",
     const FittingAngles angles = opening.fittingAngles(hull);
     const auto least = opening.smallestTurn(hull, 180_deg);
     const auto nearest = angles.nearest(0_deg);
-    CAPTURE(kSeed, i, angles.ranges().size());
+    CAPTURE(kAnglesOracleSeed, i, angles.ranges().size());
     REQUIRE(least.has_value() == nearest.has_value());
     if (least) {
       CAPTURE(least->degrees(), nearest->degrees());

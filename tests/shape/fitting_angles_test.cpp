@@ -6,20 +6,13 @@
 #include <numbers>
 
 #include "creaseline/shape/fit.h"
+#include "shape/openings.h"
 
 using namespace creaseline;
 using namespace creaseline::literals;
 using Range = FittingAngles::Range;
 
 namespace {
-
-Ring rectangle(double width, double height) {
-  return Outline::rectangle(Length::fromMm(width), Length::fromMm(height)).hull();
-}
-
-FrameOpening opening(const Result<Window>& window) {
-  return {*window, {}, {}};
-}
 
 double inDegrees(double radians) {
   return radians * 180.0 / std::numbers::pi;

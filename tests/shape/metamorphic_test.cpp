@@ -12,7 +12,7 @@ using namespace creaseline::test;
 
 namespace {
 
-constexpr std::uint32_t kSeed = 20270404;
+constexpr std::uint32_t kMetamorphicSeed = 20270404;
 
 struct Question {
   Ring window;  // a polygon, so that it can be mirrored, turned and scaled to the last digit or so
@@ -68,13 +68,13 @@ constexpr double kTolerance = 1e-4;  // degrees; touching fits lie flat, see the
 
 TEST_CASE("Mirrored, turned, scaled and in other units, a design fits at the same angles",
           "[shape][fit][angles][metamorphic]") {
-  Dice dice(kSeed);
+  Dice dice(kMetamorphicSeed);
   const int cases = caseCount(500, 20'000);
   int partly = 0;
   for (int i = 0; i < cases; ++i) {
     const Question question = randomQuestion(dice);
     const FittingAngles angles = anglesOf(question);
-    CAPTURE(kSeed, i);
+    CAPTURE(kMetamorphicSeed, i);
     partly += !angles.empty() && !angles.all() ? 1 : 0;
     const auto same = [](double degrees) { return degrees; };
     const auto mirror = [](Point p) { return Point{-p.x, p.y}; };
@@ -99,7 +99,7 @@ TEST_CASE("Mirrored, turned, scaled and in other units, a design fits at the sam
 
 TEST_CASE("More room never turns a fit into none: angles, places and error borne",
           "[shape][fit][angles][metamorphic]") {
-  Dice dice(kSeed + 1);
+  Dice dice(kMetamorphicSeed + 1);
   const int cases = caseCount(500, 20'000);
   int fitting = 0;
   int borne = 0;
@@ -110,7 +110,7 @@ TEST_CASE("More room never turns a fit into none: angles, places and error borne
     const Length clearance = Length::fromMm(dice.between(0.5, 6.0));
     const FrameOpening tight(window, clearance, {});
     const FrameOpening wide(window, clearance - Length::fromMm(dice.between(0.0, 0.5)), {});
-    CAPTURE(kSeed, i, clearance.mm());
+    CAPTURE(kMetamorphicSeed, i, clearance.mm());
     const FittingAngles few = tight.fittingAngles(hull);
     const FittingAngles more = wide.fittingAngles(hull);
     for (const auto& range : few.ranges()) {

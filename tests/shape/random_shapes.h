@@ -2,25 +2,14 @@
 // Seeded random outlines and windows for the tests of the geometry kernel.
 #pragma once
 
-#include <cstdlib>
 #include <numbers>
 #include <random>
 
 #include "creaseline/shape/outline.h"
 #include "creaseline/shape/window.h"
+#include "support/case_count.h"
 
 namespace creaseline::test {
-
-// How many random cases to run: the full number, or fewer where a slow build asks for it.
-inline int caseCount(int full) {
-  const char* wanted = std::getenv("CREASELINE_TEST_CASES");
-  return wanted == nullptr ? full : std::min(full, std::max(1, std::atoi(wanted)));
-}
-
-// The same where many more cases than usual may be asked for.
-inline int caseCount(int usual, int most) {
-  return std::getenv("CREASELINE_TEST_CASES") == nullptr ? usual : caseCount(most);
-}
 
 // The standard leaves distributions to the library; this one gives the same numbers everywhere.
 class Dice {

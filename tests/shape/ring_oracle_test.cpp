@@ -11,18 +11,18 @@ using namespace creaseline::test;
 
 namespace {
 
-constexpr std::uint32_t kSeed = 1670;
+constexpr std::uint32_t kRingSeed = 1670;
 
 }  // namespace
 
 TEST_CASE("Hulls agree with GEOS in area and contain every point", "[shape][hull][oracle]") {
   const Geos geos;
-  Dice dice(kSeed);
+  Dice dice(kRingSeed);
   const int cases = caseCount(2'000);
   for (int i = 0; i < cases; ++i) {
     const Ring ring = starRing(dice, 3 + dice.below(60), 5, 50);
     const Ring hull = convexHull(ring);
-    CAPTURE(kSeed, i);
+    CAPTURE(kRingSeed, i);
     const auto theirs = geos.own(GEOSConvexHull_r(geos.handle(), geos.polygon(ring).get()));
     REQUIRE(ringArea(hull) == Approx(geos.area(theirs)).epsilon(1e-12));
     REQUIRE(isConvex(hull));
@@ -38,7 +38,7 @@ TEST_CASE("Hulls agree with GEOS in area and contain every point", "[shape][hull
 TEST_CASE("Hulls of points on a grid, full of points in line, agree with GEOS",
           "[shape][hull][oracle]") {
   const Geos geos;
-  Dice dice(kSeed + 1);
+  Dice dice(kRingSeed + 1);
   const int cases = caseCount(2'000);
   for (int i = 0; i < cases; ++i) {
     std::vector<Point> points;
@@ -48,7 +48,7 @@ TEST_CASE("Hulls of points on a grid, full of points in line, agree with GEOS",
     const Ring hull = convexHull(points);
     REQUIRE(hull.size() >= 3);
     const auto theirs = geos.own(GEOSConvexHull_r(geos.handle(), geos.linearRing(points).get()));
-    CAPTURE(kSeed, i);
+    CAPTURE(kRingSeed, i);
     REQUIRE(ringArea(hull) == geos.area(theirs));
     // As few corners: GEOS's ring repeats its first point.
     const GEOSGeometry* ring = GEOSGetExteriorRing_r(geos.handle(), theirs.get());
@@ -58,7 +58,7 @@ TEST_CASE("Hulls of points on a grid, full of points in line, agree with GEOS",
 
 TEST_CASE("Containment and distance to the boundary agree with GEOS", "[shape][ring][oracle]") {
   const Geos geos;
-  Dice dice(kSeed + 2);
+  Dice dice(kRingSeed + 2);
   const int cases = caseCount(2'000);
   for (int i = 0; i < cases; ++i) {
     const Ring ring = starRing(dice, 3 + dice.below(30), 5, 50);
@@ -70,7 +70,7 @@ TEST_CASE("Containment and distance to the boundary agree with GEOS", "[shape][r
       if (k == 0) {
         point = ring[static_cast<std::size_t>(dice.below(static_cast<int>(ring.size())))];
       }
-      CAPTURE(kSeed, i, point.x, point.y);
+      CAPTURE(kRingSeed, i, point.x, point.y);
       const auto asGeometry = geos.point(point);
       REQUIRE(contains(ring, point) == geos.covers(prepared, asGeometry));
       REQUIRE(nearestSide(ring, point).distance ==
@@ -81,7 +81,7 @@ TEST_CASE("Containment and distance to the boundary agree with GEOS", "[shape][r
 
 TEST_CASE("Self-crossing agrees with GEOS's isSimple", "[shape][ring][oracle]") {
   const Geos geos;
-  Dice dice(kSeed + 3);
+  Dice dice(kRingSeed + 3);
   const int cases = caseCount(5'000);
   int crossing = 0;
   for (int i = 0; i < cases; ++i) {
@@ -97,7 +97,7 @@ TEST_CASE("Self-crossing agrees with GEOS's isSimple", "[shape][ring][oracle]") 
       std::swap(ring[1], ring[3]);
     }
     const auto first = selfCrossing(ring);
-    CAPTURE(kSeed, i, grid, first.has_value());
+    CAPTURE(kRingSeed, i, grid, first.has_value());
     REQUIRE(first.has_value() == (GEOSisSimple_r(geos.handle(), geos.linearRing(ring).get()) == 0));
     if (first) {
       ++crossing;
@@ -117,7 +117,7 @@ TEST_CASE("Self-crossing agrees with GEOS's isSimple", "[shape][ring][oracle]") 
 TEST_CASE("A long outline is checked for crossings in good time", "[shape][ring]") {
   // 40,000 sides around a circle, all but two of them far from each other: a check of every pair
   // would be 800 million tests.
-  Dice dice(kSeed + 4);
+  Dice dice(kRingSeed + 4);
   Ring ring = starRing(dice, 40'000, 99.99, 100.0);
   CHECK_FALSE(selfCrossing(ring));
   // One corner thrown over to the far side: its two sides cross the ring over there.

@@ -12,7 +12,7 @@ using namespace creaseline::test;
 
 namespace {
 
-constexpr std::uint32_t kSeed = 907;
+constexpr std::uint32_t kSeparationSeed = 907;
 
 Ring boxRing(double left, double top, double right, double bottom) {
   return {{left, top}, {right, top}, {right, bottom}, {left, bottom}};
@@ -90,7 +90,7 @@ TEST_CASE("Only the part of the body abreast of a side counts", "[shape][separat
 TEST_CASE("Separation agrees with GEOS, and moving by it makes the bodies touch",
           "[shape][separation][oracle]") {
   const Geos geos;
-  Dice dice(kSeed);
+  Dice dice(kSeparationSeed);
   const int cases = caseCount(5'000);
   int overlapping = 0;
   for (int i = 0; i < cases; ++i) {
@@ -101,7 +101,7 @@ TEST_CASE("Separation agrees with GEOS, and moving by it makes the bodies touch"
       continue;
     }
     const Separation found = separation(a, b);
-    CAPTURE(kSeed, i, found.distance, found.direction.x, found.direction.y);
+    CAPTURE(kSeparationSeed, i, found.distance, found.direction.x, found.direction.y);
     REQUIRE(norm(found.direction) == Approx(1.0));
     const double apart = geos.distance(geos.polygon(a), geos.polygon(b));
     REQUIRE(std::max(0.0, found.distance) == Approx(apart).margin(1e-9));
@@ -131,7 +131,7 @@ TEST_CASE("Separation agrees with GEOS, and moving by it makes the bodies touch"
 TEST_CASE("Room to sides agrees with GEOS for bodies inside and across",
           "[shape][separation][oracle]") {
   const Geos geos;
-  Dice dice(kSeed + 1);
+  Dice dice(kSeparationSeed + 1);
   const int cases = caseCount(2'000);
   int crossed = 0;
   for (int i = 0; i < cases; ++i) {
@@ -145,7 +145,7 @@ TEST_CASE("Room to sides agrees with GEOS for bodies inside and across",
       const Point from = panel[room.side];
       const Point to = panel[(room.side + 1) % panel.size()];
       const double distance = geos.distance(bodyGeometry, geos.segment(from, to));
-      CAPTURE(kSeed, i, room.side, room.distance, distance);
+      CAPTURE(kSeparationSeed, i, room.side, room.distance, distance);
       REQUIRE(std::max(0.0, room.distance) == Approx(distance).margin(1e-9));
       REQUIRE((distance == 0.0) == (room.distance <= 1e-9));
       if (room.distance >= -1e-6) {
@@ -200,7 +200,7 @@ TEST_CASE(
     "Sides within reach are those that GEOS finds in the buffer, and moving gets clear of them",
     "[shape][separation][oracle]") {
   const Geos geos;
-  Dice dice(kSeed + 2);
+  Dice dice(kSeparationSeed + 2);
   const int cases = caseCount(1'000);
   int near = 0;
   for (int i = 0; i < cases; ++i) {
@@ -216,7 +216,7 @@ TEST_CASE(
       const auto segment = geos.segment(panel[side], panel[(side + 1) % panel.size()]);
       const double distance = geos.distance(geometry, segment);
       const auto room = meter.within(side, reach);
-      CAPTURE(kSeed, i, side, reach, distance);
+      CAPTURE(kSeparationSeed, i, side, reach, distance);
       if (std::abs(distance - reach) > 1e-3 * reach) {
         REQUIRE(room.has_value() == (geos.distance(buffer, segment) == 0.0));
       }

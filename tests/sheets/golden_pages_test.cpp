@@ -13,7 +13,7 @@ using namespace creaseline;
 
 namespace {
 
-constexpr int kDots = 50;  // enough to see what has moved, and small to keep
+constexpr int kGoldenDots = 50;  // enough to see what has moved, and small to keep
 // Rounding of edges differs between versions of the rasteriser; what has moved or is missing
 // differs by more than half of black over a whole stroke or word.
 constexpr int kDifferent = 100;
@@ -37,7 +37,7 @@ TEST_CASE("the first page of each kind looks as it did when it was accepted", "[
     CAPTURE(kind.id);
     const auto sheets =
         sample::written(sample::chestOrder(), sample::chestShop(), Paper::A4, kind.id);
-    const QImage page = probe::raster(sheets->pdf, 1, kDots);
+    const QImage page = probe::raster(sheets->pdf, 1, kGoldenDots);
     const QString name =
         accepted.filePath(QString::fromStdString(kind.id) + QStringLiteral(".png"));
     if (qEnvironmentVariableIntValue("CREASELINE_ACCEPT_PAGES") != 0) {
@@ -58,7 +58,7 @@ TEST_CASE("the first page of each kind looks as it did when it was accepted", "[
 
 TEST_CASE("a moved word or a missing stroke is told from rounding", "[sheets][golden]") {
   const auto sheets = sample::written(sample::chestOrder(), sample::chestShop());
-  const QImage page = probe::raster(sheets->pdf, 1, kDots);
+  const QImage page = probe::raster(sheets->pdf, 1, kGoldenDots);
   QImage moved = page;
   QPainter painter(&moved);
   painter.drawImage(QPoint(0, 1), page);  // by half a millimetre

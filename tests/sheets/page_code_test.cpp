@@ -13,7 +13,7 @@ using namespace creaseline;
 
 namespace {
 
-constexpr int kDots = 200;  // a common scanner setting
+constexpr int kScannerDots = 200;  // a common scanner setting
 
 // The one code on a grey image; empty if there is none or more than one.
 QString decoded(const QImage& gray) {
@@ -33,7 +33,7 @@ QString decoded(const QImage& gray) {
 }
 
 QImage painted(const QString& text) {
-  constexpr double kScale = kDots / 25.4;
+  constexpr double kScale = kScannerDots / 25.4;
   QImage image(static_cast<int>(kScale * 30.0), static_cast<int>(kScale * 30.0),
                QImage::Format_Grayscale8);
   image.fill(Qt::white);
@@ -51,7 +51,7 @@ TEST_CASE("each page's code names order, page, line and place", "[sheets][code]"
   const auto sheets = sample::written(sample::chestOrder(), sample::chestShop(), paper);
   REQUIRE(sheets->written.pages > 1);
   for (int page = 1; page <= sheets->written.pages; ++page) {
-    const QString code = decoded(probe::raster(sheets->pdf, page, kDots));
+    const QString code = decoded(probe::raster(sheets->pdf, page, kScannerDots));
     INFO(page << ": " << code.toStdString());
     CHECK(code.startsWith(QStringLiteral("Creaseline 2026-118 page %1/%2 line 1 centre-chest ")
                               .arg(page)
@@ -76,7 +76,7 @@ TEST_CASE("what no readable code can carry is cut at its end", "[sheets][code]")
 TEST_CASE("a code with a quarter of its middle covered is still read", "[sheets][code]") {
   const QString text = pageCodeText(QStringLiteral("7"), 1, 2, QStringLiteral("line 1"));
   QImage image = painted(text);
-  const double scale = kDots / 25.4;
+  const double scale = kScannerDots / 25.4;
   QPainter painter(&image);
   painter.fillRect(QRectF(13.0 * scale, 13.0 * scale, 4.0 * scale, 4.0 * scale), Qt::white);
   painter.end();

@@ -11,7 +11,7 @@ namespace creaseline::probe {
 namespace {
 
 constexpr double kMmPerPoint = 25.4 / 72.0;
-constexpr int kDark = 110;
+constexpr int kDarkStroke = 110;
 
 QString unescaped(QString text) {
   return text.replace(QStringLiteral("&lt;"), QStringLiteral("<"))
@@ -82,7 +82,7 @@ Run longestDarkRun(const QImage& gray, int fixed, bool alongRow) {
   int start = 0;
   for (int i = 0; i <= count; ++i) {
     const bool dark = i < count && (alongRow ? gray.constScanLine(fixed)[i]
-                                             : gray.constScanLine(i)[fixed]) < kDark;
+                                             : gray.constScanLine(i)[fixed]) < kDarkStroke;
     if (!dark) {
       if (i - start > best.length) {
         best = {start, i - start};

@@ -24,7 +24,7 @@ using creaseline::sheets::toQString;
 
 namespace {
 
-constexpr int kDots = 600;
+constexpr int kFineDots = 600;
 constexpr double kTolerance = 0.1;  // millimetres, over 250
 constexpr double kEdge = 10.0;      // nothing that matters is nearer to the sheet's edge
 
@@ -45,8 +45,8 @@ QRectF bodyOf(const sample::Sheets& sheets, Paper paper, const std::string& kind
 
 // A page with all but its body wiped, so that rules and check bars are no part of what is found.
 QImage bodyRaster(const QString& pdf, int page, const QRectF& body) {
-  QImage image = probe::raster(pdf, page, kDots);
-  const double pixels = kDots / 25.4;
+  QImage image = probe::raster(pdf, page, kFineDots);
+  const double pixels = kFineDots / 25.4;
   const QRect keep(QPointF(body.left() * pixels, body.top() * pixels).toPoint() - QPoint(4, 4),
                    QPointF(body.right() * pixels, body.bottom() * pixels).toPoint() + QPoint(4, 4));
   for (int row = 0; row < image.height(); ++row) {
@@ -95,7 +95,7 @@ std::map<QString, QPointF> joinMarks(const QString& pdf, int page, const QImage&
   static const QRegularExpression kName(QStringLiteral("^[0-9]+[ab]$"));
   const auto words = probe::words(pdf)[static_cast<std::size_t>(page - 1)].words;
   std::map<QString, QPointF> marks;
-  for (const QPointF disc : probe::discs(image, kDots, kJoinMarkRadius)) {
+  for (const QPointF disc : probe::discs(image, kFineDots, kJoinMarkRadius)) {
     double nearest = 8.0;
     QString name;
     for (const probe::Word& word : words) {
@@ -154,7 +154,7 @@ TEST_CASE("a template on one page measures what planning laid out", "[truescale]
     const QImage image = bodyRaster(sheets->pdf, 1, bodyOf(*sheets, paper, "templates"));
     const Box cut = cutBox(figure);
 
-    const auto found = probe::lines(image, kDots, true, 100.0);
+    const auto found = probe::lines(image, kFineDots, true, 100.0);
     std::set<double> wanted = levels(figure, 100.0);
     // The sides of the design are lines too.
     wanted.insert(-45.0);
@@ -165,7 +165,7 @@ TEST_CASE("a template on one page measures what planning laid out", "[truescale]
       CHECK(std::abs(found[i] - found.front() - (y - *wanted.begin())) < kTolerance);
       ++i;
     }
-    const auto sides = probe::lines(image, kDots, false, 100.0);
+    const auto sides = probe::lines(image, kFineDots, false, 100.0);
     REQUIRE(sides.size() >= 2);
     CHECK(std::abs(sides.back() - sides.front() - cut.width()) < kTolerance);
     checkWordsInside(sheets->pdf);
@@ -190,8 +190,8 @@ TEST_CASE("a template on four tiles measures right across them, and its marks me
     std::vector<Page> pages;
     for (int number = 1; number <= 4; ++number) {
       const QImage image = bodyRaster(sheets->pdf, number, body);
-      pages.push_back({probe::lines(image, kDots, false, 60.0),
-                       probe::lines(image, kDots, true, 60.0),
+      pages.push_back({probe::lines(image, kFineDots, false, 60.0),
+                       probe::lines(image, kFineDots, true, 60.0),
                        joinMarks(sheets->pdf, number, image)});
       REQUIRE_FALSE(pages.back().columns.empty());
       REQUIRE_FALSE(pages.back().rows.empty());
@@ -250,8 +250,8 @@ TEST_CASE("register marks of a design in two parts measure right on both templat
       const QImage image =
           bodyRaster(sheets->pdf, static_cast<int>(part) + 1, bodyOf(*sheets, paper, "templates"));
       const Box cut = cutBox(figure);
-      const double left = probe::lines(image, kDots, false, 100.0).front() - cut.min.x;
-      const double top = probe::lines(image, kDots, true, 100.0).front() - cut.min.y;
+      const double left = probe::lines(image, kFineDots, false, 100.0).front() - cut.min.x;
+      const double top = probe::lines(image, kFineDots, true, 100.0).front() - cut.min.y;
       int arms = 0;
       for (const Stroke& stroke : figure.strokes) {
         if (stroke.kind != StrokeKind::Register || stroke.line[0].y != stroke.line[1].y) {
@@ -261,7 +261,7 @@ TEST_CASE("register marks of a design in two parts measure right on both templat
         const double y = stroke.line[0].y;
         const double beside = std::min(stroke.line[0].x, stroke.line[1].x) + 2.0;
         const auto runs =
-            probe::darkRuns(image, kDots, left + beside, top + y - 1.5, top + y + 1.5);
+            probe::darkRuns(image, kFineDots, left + beside, top + y - 1.5, top + y + 1.5);
         REQUIRE(runs.size() == 1);
         CHECK(std::abs(runs.front() - top - y) < kTolerance);
         ++arms;
@@ -304,8 +304,8 @@ TEST_CASE("a gauge's ruler, sides and cross measure right", "[truescale]") {
     const Figure figure = gaugeFigure(contextOf(*sheets), strips.front());
     const Box cut = cutBox(figure);
     const QImage image = bodyRaster(sheets->pdf, 1, bodyOf(*sheets, paper, "gauges"));
-    const auto sides = probe::lines(image, kDots, false, 60.0);
-    const auto rows = probe::lines(image, kDots, true, 60.0);
+    const auto sides = probe::lines(image, kFineDots, false, 60.0);
+    const auto rows = probe::lines(image, kFineDots, true, 60.0);
     REQUIRE(sides.size() == 2);
     REQUIRE_FALSE(rows.empty());
     CHECK(std::abs(sides[1] - sides[0] - cut.width()) < kTolerance);
@@ -317,7 +317,7 @@ TEST_CASE("a gauge's ruler, sides and cross measure right", "[truescale]") {
     const Point cross = figure.crosses.front().at;
 
     const QPointF top = toPage({-1.0, 1.0});
-    const auto marks = probe::darkRuns(image, kDots, top.x(), top.y(), rows.back() - 0.5);
+    const auto marks = probe::darkRuns(image, kFineDots, top.x(), top.y(), rows.back() - 0.5);
     int checked = 0;
     for (int mark = 1; mark * 25.4 / 8.0 < cross.y - 6.0; ++mark) {
       const double wanted = toPage({0.0, mark * 25.4 / 8.0}).y();
@@ -329,7 +329,7 @@ TEST_CASE("a gauge's ruler, sides and cross measure right", "[truescale]") {
     CHECK(checked > 30);
     // An arm of the cross, between ring and end.
     const QPointF arm = toPage(cross + Point{3.5, 0.0});
-    const auto arms = probe::darkRuns(image, kDots, arm.x(), arm.y() - 3.0, arm.y() + 3.0);
+    const auto arms = probe::darkRuns(image, kFineDots, arm.x(), arm.y() - 3.0, arm.y() + 3.0);
     REQUIRE(arms.size() == 1);
     CHECK(std::abs(arms.front() - arm.y()) < kTolerance);
     checkWordsInside(sheets->pdf);

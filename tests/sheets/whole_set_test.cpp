@@ -16,7 +16,7 @@ using namespace creaseline;
 
 namespace {
 
-QByteArray contentOf(const QString& path) {
+QByteArray bytesOf(const QString& path) {
   QFile file(path);
   REQUIRE(file.open(QIODevice::ReadOnly));
   return file.readAll();
@@ -73,7 +73,7 @@ TEST_CASE("a plan read from its file gives the same pages, byte for byte", "[she
   const Plan read = readPlan(text, "plan.json", set.order, set.shop, sample::shippedRules());
   const QString again = set.folder.filePath(QStringLiteral("again.pdf"));
   CHECK(set.write(read, Paper::A4, again) == set.pages);
-  CHECK(contentOf(again) == contentOf(set.pdf));
+  CHECK(bytesOf(again) == bytesOf(set.pdf));
 }
 
 TEST_CASE("sizes of a design for several lines come back from a plan's file to the same pages",
@@ -102,7 +102,7 @@ TEST_CASE("sizes of a design for several lines come back from a plan's file to t
     return path;
   };
   const QString pdf = written(made, QStringLiteral("made.pdf"));
-  CHECK(contentOf(written(read, QStringLiteral("read.pdf"))) == contentOf(pdf));
+  CHECK(bytesOf(written(read, QStringLiteral("read.pdf"))) == bytesOf(pdf));
   QString words;
   for (const probe::PageWords& page : probe::words(pdf)) {
     words += textOf(page) + u' ';
