@@ -4,6 +4,7 @@
 
 import json
 import re
+import shlex
 import subprocess
 import sys
 import tempfile
@@ -20,8 +21,8 @@ TIDY_LAYERS = ("base", "shape", "planning")
 # The path-sensitive analyzer doubles the time; the tests run under sanitizers instead. A heap
 # includes sources on purpose.
 TIDY_LEAVES_OUT = "-clang-analyzer-*,-bugprone-suspicious-include"
-# Sources that clang-tidy goes through at once, at most.
-TIDY_HEAP = 12
+# Sources of a layer that clang-tidy goes through at once, at most.
+TIDY_HEAP = 40
 
 
 def files(folders, suffixes):
@@ -82,45 +83,40 @@ def formatted():
     return run_all([["clang-format", "--dry-run", "-Werror", *map(str, sources())]])
 
 
-def heaps_of(paths, compiles):
-    """Sources in as few heaps as compile as one: most of clang-tidy's time goes into headers, and a
-    heap goes through them once. Where names of two sources meet, the heap is halved."""
-    if len(paths) == 1 or compiles(paths):
-        return [paths]
-    half = len(paths) // 2
-    return heaps_of(paths[:half], compiles) + heaps_of(paths[half:], compiles)
-
-
 def tidy(build):
+    """Goes through heaps of sources: most of clang-tidy's time goes into headers, and a heap goes
+    through them once. A heap that does not compile, as names of two sources meet, is halved."""
     database = json.loads((Path(build) / "compile_commands.json").read_text(encoding="utf-8"))
-    folders = tuple(str(ROOT / "src" / layer) + "/" for layer in TIDY_LAYERS)
-    entries = {entry["file"]: entry for entry in database if entry["file"].startswith(folders)}
-    chosen = sorted(entries)
-    if not chosen:
+    layers = [str(ROOT / "src" / layer) + "/" for layer in TIDY_LAYERS]
+    entries = {entry["file"]: entry for entry in database if entry["file"].startswith(tuple(layers))}
+    if not entries:
         return [f"no source to check in {build}/compile_commands.json"]
-    pattern = entries[chosen[0]]
-    command = re.sub(r"^(\S*ccache )?(.*?) -o \S+ -c .*$", r"\2", pattern["command"])
+    command = next(iter(entries.values()))["command"]
+    flags = shlex.split(re.sub(r"^(\S*ccache )?\S+ (.*?) -o \S+ -c .*$", r"\2", command))
+    heaps = []
+    for layer in layers:
+        paths = sorted(path for path in entries if path.startswith(layer))
+        count = -(-len(paths) // TIDY_HEAP)
+        heaps += [paths[start::count] for start in range(count)]
+    heaps.sort(key=len, reverse=True)
+    print(f"{len(entries)} sources in {len(heaps)} heaps")
+
     with tempfile.TemporaryDirectory() as folder:
-        def written(paths):
-            heap = Path(folder) / f"heap-{paths[0].replace('/', '-')}-{len(paths)}"
+        def complaints(paths):
+            heap = Path(folder) / f"{paths[0].replace('/', '-')}-{len(paths)}.cpp"
             heap.write_text("".join(f'#include "{path}"\n' for path in paths), encoding="utf-8")
-            return heap
+            done = subprocess.run(
+                ["clang-tidy", "--quiet", f"--config-file={ROOT / '.clang-tidy'}",
+                 "--checks=" + TIDY_LEAVES_OUT, str(heap), "--", *flags],
+                cwd=ROOT, text=True, capture_output=True, check=False)
+            text = done.stdout + done.stderr
+            if "[clang-diagnostic-error]" in text and len(paths) > 1:
+                half = len(paths) // 2
+                return complaints(paths[:half]) + complaints(paths[half:])
+            return text if done.returncode != 0 else ""
 
-        def compiles(paths):
-            done = subprocess.run(f"{command} -fsyntax-only -x c++ {written(paths)}", shell=True,
-                                  cwd=pattern["directory"], capture_output=True, check=False)
-            return done.returncode == 0
-
-        heaps = []
-        for start in range(0, len(chosen), TIDY_HEAP):
-            heaps += heaps_of(chosen[start:start + TIDY_HEAP], compiles)
-        mains = [str(written(paths)) for paths in heaps]
-        commands = [{"directory": pattern["directory"], "file": main,
-                     "command": f"{command} -x c++ -c {main}"} for main in mains]
-        (Path(folder) / "compile_commands.json").write_text(json.dumps(commands), encoding="utf-8")
-        print(f"{len(chosen)} sources in {len(heaps)} heaps")
-        return run_all([["clang-tidy", "--quiet", f"--config-file={ROOT / '.clang-tidy'}",
-                         "--checks=" + TIDY_LEAVES_OUT, "-p", folder, main] for main in mains])
+        with ThreadPoolExecutor(max_workers=2) as pool:
+            return [text for text in pool.map(complaints, heaps) if text]
 
 
 def main(arguments):
