@@ -14,6 +14,8 @@ using namespace desk;  // NOLINT(google-build-using-namespace): this file is the
 void DeskWindow::Parts::connectGuide() {
   QObject::connect(guide_, &OrderGuide::stepChosen, &window_,
                    [this](OrderGuide::Step step) { goToStep(step); });
+  QObject::connect(missing_, &MissingPanel::wayChosen, &window_,
+                   [this](MissingPanel::Way way) { fillIn(way); });
   QObject::connect(guide_, &OrderGuide::closed, &window_, [this] {
     settings_.setGuided(true);
     guideAsked_ = false;
@@ -25,6 +27,32 @@ void DeskWindow::Parts::connectGuide() {
   });
   for (const auto changed : {&Document::shopEdited, &Document::edited, &Document::filesChanged}) {
     QObject::connect(&document_, changed, &window_, [this] { updateGuide(); });
+  }
+}
+
+void DeskWindow::Parts::fillIn(MissingPanel::Way way) {
+  switch (way) {
+    case MissingPanel::Way::OpenShop:
+      askForShop();
+      return;
+    case MissingPanel::Way::NewShop:
+      startShop();
+      return;
+    case MissingPanel::Way::Garments:
+      goToStep(OrderGuide::Garment);
+      return;
+    case MissingPanel::Way::Designs:
+      goToStep(OrderGuide::Design);
+      return;
+    case MissingPanel::Way::AddLine:
+      goToStep(OrderGuide::Line);
+      return;
+    case MissingPanel::Way::AddPlace:
+      goToStep(OrderGuide::Place);
+      return;
+    case MissingPanel::Way::Quantities:
+      goToStep(OrderGuide::Quantities);
+      return;
   }
 }
 

@@ -113,7 +113,7 @@ QWidget* DeskWindow::Parts::buildWorkspace() {
 
   reasonsView_ = new ReasonsView;
   findingsPanel_ = new FindingsPanel;
-  right->addWidget(pane(tr("Reasons"), reasonsView_, right));
+  right->addWidget(buildReasons(right));
   right->addWidget(pane(tr("Findings"), findingsPanel_, right));
 
   // Findings and reasons stay readable with large letters.
@@ -123,6 +123,18 @@ QWidget* DeskWindow::Parts::buildWorkspace() {
   centre->setSizes({590, 190});
   right->setSizes({440, 340});
   return across;
+}
+
+// What is missing stands above the reasons, which there are few of then.
+QWidget* DeskWindow::Parts::buildReasons(QWidget* parent) {
+  auto* both = new QWidget(parent);
+  auto* layout = new QVBoxLayout(both);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  missing_ = new MissingPanel(both);
+  layout->addWidget(missing_);
+  layout->addWidget(reasonsView_, 1);
+  return pane(tr("Reasons"), both, parent);
 }
 
 // The table of the order above, what is selected in it below, to edit.

@@ -184,20 +184,24 @@ void DeskWindow::Parts::showSelection() {
   const auto planned = document_.planned();
   details_->show(planned, selection_.spot());
   updateEditing();
-  sizeModel_.setPlacement(planned, selection_.line(), selection_.placement());
-  tablePanel_->showSelection(planned);
-  if (const PlacementPlan* plan = selection_.current()) {
+  const auto laid = layUnplanned(*planned, selection_);
+  sizeModel_.setPlacement(planned, selection_.line(), selection_.placement(), laid);
+  tablePanel_->showSelection(planned, laid);
+  const PlacementPlan* plan = selection_.current();
+  const auto missing = whatIsMissing(*planned, selection_, plan != nullptr || !laid->empty());
+  missing_->show(missing);
+  if (plan != nullptr) {
     reasonsView_->show(reasonsFor(*planned, *plan));
+  } else if (missing.empty()) {
+    reasonsView_->showNothing(tr("Why it is as it is stands here as soon as it is planned."));
   } else {
-    reasonsView_->showNothing(tr("Choose a place in the order to see why it is as it is."));
+    reasonsView_->showNothing({});
   }
 }
 
 void DeskWindow::Parts::showPage() {
   const auto planned = document_.planned();
-  const bool hasOrder = planned->order() != nullptr;
-  const bool hasShop = planned->shop() != nullptr;
-  startPage_->showState(hasOrder, hasShop, demo().has_value(), settings_.recentOrders());
+  startPage_->showState(planned->shop() != nullptr, demo().has_value(), settings_.recentOrders());
   if (atWork()) {
     needWorkspace();
     pages_->setCurrentWidget(workspace_);
@@ -206,12 +210,9 @@ void DeskWindow::Parts::showPage() {
   }
 }
 
-// An order can be worked at as soon as it is there; without a shop it is the shop that is asked
-// for, unless somebody has begun to write the order here.
+// An order can be worked at as soon as it is there; what else it needs is asked for beside it.
 bool DeskWindow::Parts::atWork() const {
-  const auto planned = document_.planned();
-  return planned->plan() != nullptr ||
-         (planned->order() != nullptr && (planned->shop() != nullptr || document_.modified()));
+  return document_.planned()->order() != nullptr;
 }
 
 void DeskWindow::Parts::showTitle() {
@@ -356,7 +357,7 @@ void DeskWindow::Parts::updateEnabled() {
   for (QAction* action :
        {actions_.zoomIn, actions_.zoomOut, actions_.fit, actions_.goToOrder, actions_.goToTable,
         actions_.goToSizes, actions_.goToReasons, actions_.goToFindings, actions_.goToDetails}) {
-    action->setEnabled(planned);
+    action->setEnabled(atWork());
   }
   if (workspace_ != nullptr) {
     findingsPanel_->setRemediesEnabled(current);

@@ -20,6 +20,7 @@
 #include "desk/document.h"
 #include "desk/findings_panel.h"
 #include "desk/message_bar.h"
+#include "desk/missing_panel.h"
 #include "desk/order_guide.h"
 #include "desk/order_model.h"
 #include "desk/order_view.h"
@@ -75,8 +76,7 @@ class DeskWindow::Parts {
   QWidget* buildWorkspace();
   QWidget* buildOrderPane();
   QWidget* buildEditStrip(QWidget* parent);
-  QWidget* buildCentre();
-  QWidget* buildRight();
+  QWidget* buildReasons(QWidget* parent);
   void buildStatusBar();
   QWidget* pane(const QString& heading, QWidget* content, QWidget* parent);
   void restoreWindowPlace();
@@ -164,6 +164,7 @@ class DeskWindow::Parts {
   void connectGuide();
   void updateGuide();
   void goToStep(desk::OrderGuide::Step step);
+  void fillIn(desk::MissingPanel::Way way);
 
   // The shop and its window, in desk_shop.cpp.
   void connectShop();
@@ -221,6 +222,7 @@ class DeskWindow::Parts {
   desk::DetailsPanel* details_ = nullptr;
   desk::TablePanel* tablePanel_ = nullptr;
   desk::SizeRail* sizeRail_ = nullptr;
+  desk::MissingPanel* missing_ = nullptr;
   desk::ReasonsView* reasonsView_ = nullptr;
   desk::FindingsPanel* findingsPanel_ = nullptr;
   QLabel* counts_ = nullptr;

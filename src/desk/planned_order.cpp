@@ -117,6 +117,11 @@ PlannedOrder PlannedOrder::withUnits(const UnitChoice& units) const {
   return copy;
 }
 
+const Shop& PlannedOrder::shopForDrawing() const {
+  static const Shop kNone;
+  return shop_ ? *shop_ : kNone;
+}
+
 PlannedOrder::Index PlannedOrder::indexOfPlan() const {
   Index index;
   if (!plan_ || !order_) {

@@ -36,6 +36,8 @@ class PlannedOrder {
   // The order that plan() was made for; differs from order() only until an edit is planned.
   [[nodiscard]] const Order* plannedFor() const { return plannedFor_.get(); }
   [[nodiscard]] const Shop* shop() const { return shop_.get(); }
+  // The same, or one without anything in it.
+  [[nodiscard]] const Shop& shopForDrawing() const;
   [[nodiscard]] const Plan* plan() const { return plan_.get(); }
   // Only with an order.
   [[nodiscard]] const Rules& rules() const { return *rules_; }

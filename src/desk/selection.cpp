@@ -123,9 +123,19 @@ void Selection::settle() {
   const OrderLine& line = order.lines[line_];
   lineId_ = line.id;
   placement_ = line.placements.empty() ? 0 : std::min(placement_, line.placements.size() - 1);
-  if (!hasSize(line, size_)) {
-    // The middle size stands for the line better than its smallest.
-    size_ = line.sizes.empty() ? SizeName() : line.sizes[line.sizes.size() / 2].size;
+  // The middle size stands for the line better than its smallest.
+  if (!line.sizes.empty()) {
+    if (!hasSize(line, size_)) {
+      size_ = line.sizes[line.sizes.size() / 2].size;
+    }
+    return;
+  }
+  // Nothing is ordered yet: any size that the garment is made in can be looked at.
+  const Blank* blank = order.blank(line.blank);
+  if (blank == nullptr || blank->chart.sizes.empty()) {
+    size_ = SizeName();
+  } else if (blank->chart.find(size_) == nullptr) {
+    size_ = blank->chart.sizes[blank->chart.sizes.size() / 2].name;
   }
 }
 

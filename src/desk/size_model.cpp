@@ -12,8 +12,9 @@ SizeModel::SizeModel(QObject* parent) : QAbstractListModel(parent) {
 }
 
 void SizeModel::setPlacement(std::shared_ptr<const PlannedOrder> planned, std::size_t line,
-                             std::size_t placement) {
-  if (planned == planned_ && line == line_ && placement == placement_) {
+                             std::size_t placement, std::shared_ptr<const Laid> laid) {
+  if (planned == planned_ && line == line_ && placement == placement_ && laid_ && laid &&
+      laid->size() == laid_->size()) {
     return;
   }
   beginResetModel();
@@ -21,6 +22,11 @@ void SizeModel::setPlacement(std::shared_ptr<const PlannedOrder> planned, std::s
   line_ = line;
   placement_ = placement;
   plans_ = planned_ ? planned_->sizes(line, placement) : std::vector<const PlacementPlan*>();
+  laid_ = std::move(laid);
+  arePlanned_ = !plans_.empty();
+  for (std::size_t i = 0; !arePlanned_ && laid_ && i < laid_->size(); ++i) {
+    plans_.push_back(&(*laid_)[i]);
+  }
   endResetModel();
 }
 
@@ -51,13 +57,13 @@ QVariant SizeModel::data(const QModelIndex& index, int role) const {
     case Qt::DisplayRole:
       return size;
     case StateRole:
-      return static_cast<int>(plan.worst);
+      return arePlanned_ ? QVariant(static_cast<int>(plan.worst)) : QVariant();
     case QuantityRole:
       return plan.quantity;
     case Qt::ToolTipRole:
     case Qt::AccessibleTextRole:
       return tr("Size %1, %n garment(s), %2", nullptr, plan.quantity)
-          .arg(size, garmentWord(plan.worst));
+          .arg(size, arePlanned_ ? garmentWord(plan.worst) : tr("not planned yet"));
     default:
       return {};
   }

@@ -6,7 +6,7 @@
 #include <memory>
 #include <vector>
 
-#include "desk/planned_order.h"
+#include "desk/unplanned.h"
 
 namespace creaseline::desk {
 
@@ -15,16 +15,19 @@ class SizeModel : public QAbstractListModel {
 
  public:
   enum Role {
-    StateRole = Qt::UserRole,  // Severity as int
+    StateRole = Qt::UserRole,  // Severity as int; invalid without a plan
     QuantityRole
   };
 
   explicit SizeModel(QObject* parent = nullptr);
+  // `laid`: the sizes as they lie while there is no plan of them.
   void setPlacement(std::shared_ptr<const PlannedOrder> planned, std::size_t line,
-                    std::size_t placement);
+                    std::size_t placement, std::shared_ptr<const Laid> laid = nullptr);
 
   [[nodiscard]] const PlannedOrder* planned() const { return planned_.get(); }
   [[nodiscard]] const std::vector<const PlacementPlan*>& plans() const { return plans_; }
+  // Whether these are planned, and not only laid flat.
+  [[nodiscard]] bool arePlanned() const { return arePlanned_; }
   [[nodiscard]] std::optional<Colour> cloth() const;
   [[nodiscard]] int rowOf(const SizeName& size) const;  // -1 if absent
 
@@ -35,6 +38,8 @@ class SizeModel : public QAbstractListModel {
   std::shared_ptr<const PlannedOrder> planned_;
   std::size_t line_ = 0;
   std::size_t placement_ = 0;
+  std::shared_ptr<const Laid> laid_;
+  bool arePlanned_ = false;
   std::vector<const PlacementPlan*> plans_;
 };
 

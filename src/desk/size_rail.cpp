@@ -28,7 +28,7 @@ int textHeight(const QFontMetrics& metrics) {
 }
 
 QRectF hanging(const PlacementPlan& plan, const PlannedOrder& planned) {
-  return GarmentDrawing(plan, *planned.shop(), planned.units()).extent();
+  return GarmentDrawing(plan, planned.shopForDrawing(), planned.units()).extent();
 }
 
 class SizeDelegate : public QStyledItemDelegate {
@@ -79,7 +79,8 @@ class SizeDelegate : public QStyledItemDelegate {
   // Hung by the top of its extent, so that sizes can be compared from the same line.
   void paintGarment(QPainter& painter, const PlacementPlan& plan, const QPalette& palette,
                     const QRectF& box) const {
-    const GarmentDrawing drawing(plan, *model_.planned()->shop(), model_.planned()->units());
+    const GarmentDrawing drawing(plan, model_.planned()->shopForDrawing(),
+                                 model_.planned()->units());
     const double scale = rail_.pixelsPerMm();
     const QRectF extent = drawing.extent();
     DrawingStyle style = drawingStyle(palette, scale, model_.cloth());
@@ -96,8 +97,8 @@ class SizeDelegate : public QStyledItemDelegate {
     painter.restore();
   }
 
-  static void paintWords(QPainter& painter, const QStyleOptionViewItem& option,
-                         const PlacementPlan& plan, const QRect& box) {
+  void paintWords(QPainter& painter, const QStyleOptionViewItem& option, const PlacementPlan& plan,
+                  const QRect& box) const {
     QFont bold = option.font;
     bold.setBold(true);
     painter.setFont(bold);
@@ -107,6 +108,12 @@ class SizeDelegate : public QStyledItemDelegate {
         QRect(box.left(), box.top(), box.width(), line), Qt::AlignCenter,
         QStringLiteral("%1  × %2").arg(toQString(plan.size.text())).arg(plan.quantity));
     painter.setFont(option.font);
+    if (!model_.arePlanned()) {
+      painter.setPen(mutedText(option.palette));
+      painter.drawText(QRect(box.left(), box.top() + line, box.width(), line), Qt::AlignCenter,
+                       SizeRail::tr("not planned"));
+      return;
+    }
     const QColor colour = stateColour(plan.worst, option.palette);
     const QString word = garmentWord(plan.worst);
     const int side = option.fontMetrics.ascent() - 1;

@@ -31,22 +31,26 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   auto* layout = new QVBoxLayout(page);
   layout->setSpacing(14);
   layout->addStretch(2);
-  title_ = new QLabel(page);
-  QFont large = title_->font();
+  auto* title = new QLabel(tr("Where does the design go?"), page);
+  QFont large = title->font();
   large.setPointSizeF(large.pointSizeF() * 1.8);
   large.setBold(true);
-  title_->setFont(large);
-  title_->setWordWrap(true);
-  words_ = new QLabel(page);
-  words_->setWordWrap(true);
-  layout->addWidget(title_);
-  layout->addWidget(words_);
+  title->setFont(large);
+  title->setWordWrap(true);
+  auto* words = new QLabel(
+      tr("Start or open an order to see for every garment, size and place where the design goes, "
+         "which frame holds it and what goes behind it. Files can also be dropped here."),
+      page);
+  words->setWordWrap(true);
+  layout->addWidget(title);
+  layout->addWidget(words);
   // Two rows, so that longer words of other languages find room.
   auto* buttons = new QGridLayout;
   newOrder_ = new QPushButton(tr("&New order"), page);
   newOrder_->setObjectName(QStringLiteral("startNew"));
   newOrder_->setAccessibleName(tr("Start a new order"));
   openOrder_ = new QPushButton(tr("Open an &order…"), page);
+  openOrder_->setDefault(true);
   openOrder_->setObjectName(QStringLiteral("startOrder"));
   openShop_ = new QPushButton(tr("Open a &shop…"), page);
   openShop_->setObjectName(QStringLiteral("startShop"));
@@ -78,20 +82,7 @@ StartPage::StartPage(QWidget* parent) : QWidget(parent) {
   connect(openDemo_, &QPushButton::clicked, this, &StartPage::openDemoRequested);
 }
 
-void StartPage::showState(bool hasOrder, bool hasShop, bool demoAvailable,
-                          const QStringList& recent) {
-  if (hasOrder && !hasShop) {
-    title_->setText(tr("Which shop sews it?"));
-    words_->setText(
-        tr("The order is read. To plan it, open the file that describes the shop: its frames, "
-           "machines and stock. Or drop that file here, or describe a new shop."));
-  } else {
-    title_->setText(tr("Where does the design go?"));
-    words_->setText(
-        tr("Start or open an order to see for every garment, size and place where the design goes, "
-           "which frame holds it and what goes behind it. Files can also be dropped here."));
-  }
-  openOrder_->setDefault(!hasOrder);
+void StartPage::showState(bool hasShop, bool demoAvailable, const QStringList& recent) {
   openShop_->setVisible(!hasShop);
   newShop_->setVisible(!hasShop);
   openDemo_->setEnabled(demoAvailable);

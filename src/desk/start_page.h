@@ -17,7 +17,7 @@ class StartPage : public QWidget {
   explicit StartPage(QWidget* parent = nullptr);
 
   // What is missing, and the files that could be opened again.
-  void showState(bool hasOrder, bool hasShop, bool demoAvailable, const QStringList& recent);
+  void showState(bool hasShop, bool demoAvailable, const QStringList& recent);
 
  Q_SIGNALS:
   void newOrderRequested();
@@ -30,8 +30,6 @@ class StartPage : public QWidget {
  private:
   void fillRecent(const QStringList& recent);
 
-  QLabel* title_ = nullptr;
-  QLabel* words_ = nullptr;
   QPushButton* newOrder_ = nullptr;
   QPushButton* openOrder_ = nullptr;
   QPushButton* openShop_ = nullptr;

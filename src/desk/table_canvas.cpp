@@ -66,10 +66,10 @@ void TableCanvas::draw() {
     return plan != nullptr && plan->garment && plan->garment->panel(plan->panel) != nullptr;
   };
   if (const PlacementPlan* plan = shownPlan(); picture_.plan != nullptr && drawable(plan)) {
-    drawing_.emplace(*plan, *picture_.planned->shop(), picture_.planned->units());
+    drawing_.emplace(*plan, picture_.planned->shopForDrawing(), picture_.planned->units());
     cloth_ = picture_.planned->clothColour(picture_.spot.line);
     if (drawable(picture_.compared) && picture_.compared->panel == plan->panel) {
-      comparedDrawing_.emplace(*picture_.compared, *picture_.planned->shop(),
+      comparedDrawing_.emplace(*picture_.compared, picture_.planned->shopForDrawing(),
                                picture_.planned->units());
     }
   }
@@ -97,6 +97,9 @@ void TableCanvas::describe() {
     if (picture_.compared != nullptr) {
       text += tr("; size %1 drawn over it").arg(toQString(picture_.compared->size.text()));
     }
+  }
+  if (unplanned()) {
+    text = tr("Not planned yet. %1").arg(text);
   }
   if (stale_) {
     text = tr("Last good plan, not up to date. %1").arg(text);
@@ -197,6 +200,9 @@ void TableCanvas::paintEvent(QPaintEvent*) {
     painter.setPen(mutedText(palette()));
     painter.drawText(rect().adjusted(24, 24, -24, -24), Qt::AlignCenter | Qt::TextWordWrap,
                      picture_.why);
+  }
+  if (unplanned()) {
+    paintPlate(painter, tr("Not planned yet"), hairline(palette()), true);
   }
   if (stale_) {
     QColor veil = tableGround(palette());

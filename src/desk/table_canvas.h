@@ -12,7 +12,7 @@
 
 #include "creaseline/sheets/garment_drawing.h"
 #include "desk/placement_drag.h"
-#include "desk/planned_order.h"
+#include "desk/unplanned.h"
 
 namespace creaseline::desk {
 
@@ -31,7 +31,9 @@ class TableCanvas : public QWidget {
     LivePlanner::Spot spot;                   // in the order as it is now
     const PlacementPlan* plan = nullptr;      // belongs to `planned`; null clears the table
     const PlacementPlan* compared = nullptr;  // another size, drawn over it; or null
-    QString why;                              // shown on an empty table
+    // Keeps `plan` where it is not planned, but laid flat only; a hand cannot move it then.
+    std::shared_ptr<const Laid> laid;
+    QString why;  // shown on an empty table
   };
 
   explicit TableCanvas(QWidget* parent = nullptr);
@@ -90,6 +92,7 @@ class TableCanvas : public QWidget {
   void paintPicture(QPainter& painter) const;
   void paintCompared(QPainter& painter) const;
   void paintHand(QPainter& painter) const;
+  [[nodiscard]] bool unplanned() const { return picture_.plan != nullptr && picture_.laid; }
   void paintPlate(QPainter& painter, const QString& text, const QColor& edge, bool atTop) const;
 
   // The hand, in table_hand.cpp.

@@ -38,7 +38,7 @@ bool isFree(const QInputEvent& event) {
 
 std::optional<QPointF> TableCanvas::designAt() const {
   const PlacementPlan* plan = shownPlan();
-  return drawing_ && plan->hasRule
+  return drawing_ && plan->hasRule && !unplanned()
              ? std::optional(toWidget(drawing_->toScene(PlacementDrag::centreOf(*plan))))
              : std::nullopt;
 }
@@ -61,7 +61,7 @@ std::optional<QPointF> TableCanvas::turnGripAt() const {
 std::vector<std::pair<Dimension, QRectF>> TableCanvas::dimensions() const {
   std::vector<std::pair<Dimension, QRectF>> plates;
   for (const DrawnLabel& label :
-       drawing_ ? drawing_->labels(style(), area()) : std::vector<DrawnLabel>()) {
+       drawing_ && !unplanned() ? drawing_->labels(style(), area()) : std::vector<DrawnLabel>()) {
     if (label.dimension) {
       plates.emplace_back(*label.dimension, QRectF(toWidget(label.plate.topLeft()),
                                                    toWidget(label.plate.bottomRight())));

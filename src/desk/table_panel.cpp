@@ -4,6 +4,8 @@
 #include <QAction>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
 
 #include "creaseline/planning/wording.h"
 #include "desk/text.h"
@@ -74,26 +76,30 @@ TablePanel::TablePanel(Selection& selection, const QList<QAction*>& zoomActions,
           [this] { zoom_->setText(tr("%1 % of true size").arg(canvas_->percentOfTrueSize())); });
 }
 
-void TablePanel::showSelection(const std::shared_ptr<const PlannedOrder>& planned) {
+void TablePanel::showSelection(const std::shared_ptr<const PlannedOrder>& planned,
+                               const std::shared_ptr<const Laid>& laid) {
   fillPlaces(*planned);
   fillHoopings(*planned);
-  canvas_->setPicture({planned,
-                       {selection_.line(), selection_.placement(), selection_.size()},
-                       selection_.current(),
-                       selection_.compared(),
-                       emptyText(*planned)});
+  TableCanvas::Picture picture{planned,
+                               {selection_.line(), selection_.placement(), selection_.size()},
+                               selection_.current(),
+                               selection_.compared(),
+                               {},
+                               emptyText(*planned)};
+  if (picture.plan == nullptr && !laid->empty()) {
+    const auto chosen = std::find_if(laid->begin(), laid->end(), [this](const PlacementPlan& each) {
+      return each.size == selection_.size();
+    });
+    picture.plan = chosen == laid->end() ? &(*laid)[laid->size() / 2] : &*chosen;
+    picture.laid = laid;
+  }
+  canvas_->setPicture(std::move(picture));
 }
 
 QString TablePanel::emptyText(const PlannedOrder& planned) {
-  if (planned.order() != nullptr && planned.order()->lines.empty()) {
-    return tr("Add a garment to the order, then the places where it is sewn.");
-  }
-  if (planned.shop() == nullptr) {
-    return tr("Open a shop: its frames decide what can be sewn where.");
-  }
-  return planned.plan() == nullptr ? tr("The order is being planned.")
-                                   : tr("Nothing is planned for this line: it needs a place, and a "
-                                        "quantity of at least one size.");
+  return planned.order() != nullptr && planned.order()->blanks.empty()
+             ? tr("The garment lies here as soon as the order has one with a size chart.")
+             : tr("The garment cannot be drawn: its measures do not go together.");
 }
 
 void TablePanel::fillHoopings(const PlannedOrder& planned) {

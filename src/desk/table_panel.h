@@ -20,8 +20,9 @@ class TablePanel : public QWidget {
   TablePanel(Selection& selection, const QList<QAction*>& zoomActions, QWidget* parent = nullptr);
 
   [[nodiscard]] TableCanvas& canvas() { return *canvas_; }
-  // Shows what is selected in this plan.
-  void showSelection(const std::shared_ptr<const PlannedOrder>& planned);
+  // Shows what is selected in this plan; where that is not planned, of `laid` the selected size.
+  void showSelection(const std::shared_ptr<const PlannedOrder>& planned,
+                     const std::shared_ptr<const Laid>& laid);
 
  private:
   void fillPlaces(const PlannedOrder& planned);

@@ -327,6 +327,44 @@ LivePlanner::Laid LivePlanner::layAt(const Spot& spot, const OrderPlacement& ask
   return {request.placement, byRule};
 }
 
+std::optional<PlacementPlan> layFlat(const Order& order, std::size_t line,
+                                     std::optional<std::size_t> placement, const SizeName& size,
+                                     const Shop& shop, const Rules& rules) {
+  if (line >= order.lines.size()) {
+    return std::nullopt;
+  }
+  Shop frameless = shop;  // no frame is asked, and preparing them is most of the work
+  frameless.frames.clear();
+  const Workshop workshop = prepareWorkshop(frameless, rules);
+  const OrderLine& ordered = order.lines[line];
+  const auto entry = std::find_if(ordered.sizes.begin(), ordered.sizes.end(),
+                                  [&](const SizeQuantity& each) { return each.size == size; });
+  const int quantity = entry == ordered.sizes.end() ? 0 : entry->quantity;
+  PlacementPlan bare;
+  try {
+    OrderIndex catalogue = indexed(order);
+    const auto garment = buildGarment(blankOf(ordered, catalogue), ordered, size, workshop);
+    catalogue.garments[{ordered.blank, size}] = garment;
+    bare.line = line;
+    bare.size = size;
+    bare.band = garment->band;
+    bare.quantity = quantity;
+    bare.garment = garment;
+    bare.panel = garment->panels.begin()->first;
+    if (placement && *placement < ordered.placements.size()) {
+      const OrderPlacement& asked = ordered.placements[*placement];
+      PlacementPlan laid = place(
+          makeRequest(order, {line, *placement}, asked, {size, quantity}, catalogue), workshop);
+      if (laid.garment->panel(laid.panel) != nullptr) {
+        return laid;
+      }
+    }
+  } catch (const InputError&) {
+    // What is wrong is said by whoever plans the order; the bare garment may still be drawn.
+  }
+  return bare.garment ? std::optional(std::move(bare)) : std::nullopt;
+}
+
 PlacementPlan planPlacement(const Order& order, std::size_t line, std::size_t placement,
                             const SizeName& size, const Shop& shop, const Rules& rules) {
   return LivePlanner(order, shop, rules)

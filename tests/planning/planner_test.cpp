@@ -180,3 +180,37 @@ TEST_CASE("a size's band comes from its chart, then its name, then its body widt
   youth.measures[Measure::BodyLength] = 780_mm;
   CHECK(band() == SizeBand::AdultAboveXl);
 }
+
+TEST_CASE("A garment laid flat has the design where the plan has it, and nothing of frames",
+          "[planner]") {
+  Order order = manyLines(1);
+  const Shop shop = someShop();
+  const Rules& rules = sample::shippedRules();
+  const Plan plan = planOrder(order, shop, rules);
+  for (const PlacementPlan& planned : plan.placements) {
+    const auto laid = layFlat(order, 0, 0, planned.size, shop, rules);
+    REQUIRE(laid);
+    CHECK(laid->placed.centre == planned.placed.centre);
+    CHECK(laid->outlineOnPanel == planned.outlineOnPanel);
+    CHECK(laid->panel == planned.panel);
+    CHECK(laid->quantity == planned.quantity);
+    CHECK_FALSE(laid->frame);
+    CHECK(laid->rejections.empty());
+  }
+  // Without frames, place, quantity or design the garment lies there all the same.
+  const SizeName size = plan.placements.front().size;
+  CHECK(layFlat(order, 0, 0, size, Shop{}, rules)->placed.centre ==
+        plan.placements.front().placed.centre);
+  order.lines[0].sizes.clear();
+  CHECK(layFlat(order, 0, 0, size, shop, rules)->quantity == 0);
+  order.designs.clear();
+  CHECK_FALSE(layFlat(order, 0, 0, size, shop, rules)->hasRule);
+  const auto bare = layFlat(order, 0, std::nullopt, size, shop, rules);
+  REQUIRE(bare);
+  CHECK(bare->panel == PanelName::Front);
+  CHECK(bare->garment->panel(PanelName::Front) != nullptr);
+  CHECK_FALSE(layFlat(order, 0, std::nullopt, SizeName("none such"), shop, rules));
+  CHECK_FALSE(layFlat(order, 1, std::nullopt, size, shop, rules));
+  order.blanks.clear();
+  CHECK_FALSE(layFlat(order, 0, std::nullopt, size, shop, rules));
+}

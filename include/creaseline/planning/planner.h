@@ -5,6 +5,7 @@
 #include <atomic>
 #include <functional>
 #include <memory>
+#include <optional>
 
 #include "creaseline/planning/plan.h"
 
@@ -25,6 +26,16 @@ struct Cancelled {};
 // point into `rules`, which must outlive it.
 [[nodiscard]] Plan planOrder(const Order& order, const Shop& shop, const Rules& rules,
                              const PlanOptions& options = {});
+
+// A garment laid flat before it can be planned: its panel, and of the placement where its rule has
+// the design. Nothing else is decided: no frame, no backing, no finding, and no stop says that it
+// does not do. `placement` may be nothing, for a line without a place, which shows its first panel;
+// the size need not be ordered. Nothing comes back where the garment cannot be drawn, because line,
+// blank, kind or size are not known or the measures contradict each other.
+[[nodiscard]] std::optional<PlacementPlan> layFlat(const Order& order, std::size_t line,
+                                                   std::optional<std::size_t> placement,
+                                                   const SizeName& size, const Shop& shop,
+                                                   const Rules& rules);
 
 // Plans one placement again and again, as while it is dragged: what does not change meanwhile is
 // made ready once. Keeps references to order, shop and rules, which must outlive it and stay as
