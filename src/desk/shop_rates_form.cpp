@@ -39,7 +39,7 @@ ShopRatesForm::ShopRatesForm(QWidget* parent) : ShopForm(parent) {
 }
 
 void ShopRatesForm::addCurrency() {
-  addField(
+  currency_ = addField(
       "rateCurrency", tr("C&urrency"),
       tr("Code of the currency in three letters, as in EUR or USD; empty: costs are not reckoned"),
       [](const Shop& shop) {
@@ -63,6 +63,7 @@ void ShopRatesForm::addCurrency() {
         }
         return problemOf(changed);
       });
+  connect(&currency_->edit(), &QLineEdit::textChanged, this, &ShopRatesForm::openFields);
 }
 
 QString ShopRatesForm::currencyFirst() {
@@ -170,8 +171,19 @@ QString ShopRatesForm::fieldOf(std::optional<CostField> field) {
 }
 
 void ShopRatesForm::shown() {
+  openFields();
+}
+
+// As soon as what is typed is a currency, so that the next field is there to go on to; the shop has
+// it when the currency's field is left.
+void ShopRatesForm::openFields() {
+  if (!showsShop()) {
+    return;
+  }
+  const QString code = currency_->edit().text().trimmed().toUpper();
+  const bool open = !code.isEmpty() && (shop().rates || rules().currency(toUtf8(code)) != nullptr);
   for (FieldEdit* field : rates_) {
-    field->setEnabled(shop().rates.has_value());
+    field->setEnabled(open);
   }
 }
 

@@ -24,6 +24,7 @@ class ShopRatesForm : public ShopForm {
 
  private:
   void addCurrency();
+  void openFields();
   void addMoney(const char* name, const QString& label, const QString& words,
                 std::optional<Money> Rates::*amount);
   void addShare(const char* name, const QString& label, const QString& words,
@@ -39,6 +40,7 @@ class ShopRatesForm : public ShopForm {
   FieldEdit* addRate(const char* name, const QString& label, const QString& words,
                      std::optional<Value> Rates::*value, Read read, Text text);
 
+  FieldEdit* currency_ = nullptr;
   std::vector<FieldEdit*> rates_;  // of use only where there is a currency
 };
 

@@ -88,6 +88,37 @@ TEST_CASE("Rates are edited as typed, each as a step, and refused where they can
 }
 
 TEST_CASE("The currency comes first, and another keeps the digits", "[desk][rates]") {
+TEST_CASE("Rates can be typed as soon as a currency is, and not once it is emptied",
+          "[desk][rates]") {
+  CostOnDemo desk;
+  desk.openRates();
+  auto& currency = desk.find<QLineEdit>("rateCurrency");
+  auto& labour = desk.find<QLineEdit>("rateLabour");
+  currency.setFocus();
+  currency.selectAll();
+  QTest::keyClick(&currency, Qt::Key_Delete);
+  CHECK_FALSE(labour.isEnabled());
+  QTest::keyClick(&currency, Qt::Key_Escape);
+  CHECK(labour.isEnabled());
+  desk.type("rateCurrency", QStringLiteral(" "));
+  REQUIRE(desk.find<QLineEdit>("rateCurrency").text().trimmed().isEmpty());
+  CHECK_FALSE(labour.isEnabled());
+  currency.setFocus();
+  currency.selectAll();
+  QTest::keyClicks(&currency, QStringLiteral("us"));
+  CHECK_FALSE(labour.isEnabled());
+  QTest::keyClicks(&currency, QStringLiteral("d"));
+  REQUIRE(labour.isEnabled());
+  CHECK(desk.find<QLineEdit>("rateMarkup").isEnabled());
+  // Tab goes on to what was grey a moment ago.
+  QTest::keyClick(&currency, Qt::Key_Tab);
+  CHECK(QApplication::focusWidget() == &labour);
+  CHECK(currency.text() == QStringLiteral("USD"));
+  QTest::keyClicks(&labour, QStringLiteral("20"));
+  QTest::keyClick(&labour, Qt::Key_Return);
+  CHECK(labour.text() == QStringLiteral("20.00 USD"));
+}
+
   CostOnDemo desk;
   desk.openRates();
   desk.type("rateCurrency", QStringLiteral("usd"));
