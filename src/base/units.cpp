@@ -186,6 +186,18 @@ Length roundToMark(Length length, const UnitChoice& units) {
   return Length::fromNanometres(nearestMultiple(length.nanometres(), markStep(units)));
 }
 
+Length roundDownToMark(Length length, const UnitChoice& units) {
+  constexpr std::int64_t kOnMark = 1'000;
+  const std::int64_t step = markStep(units);
+  const std::int64_t value = length.nanometres() + kOnMark;
+  const std::int64_t marks = value / step - (value % step < 0 ? 1 : 0);
+  return Length::fromNanometres(marks * step);
+}
+
+Length roundUpToMark(Length length, const UnitChoice& units) {
+  return -roundDownToMark(-length, units);
+}
+
 std::string formatArealWeight(ArealWeight weight, const UnitChoice& units) {
   if (units.weight == WeightUnit::OuncesPerSquareYard) {
     return worded("{:.1f} oz/yd²", weight.ouncesPerSquareYard());

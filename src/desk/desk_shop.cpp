@@ -36,7 +36,7 @@ void DeskWindow::Parts::showShop() {
 
 void DeskWindow::Parts::startShop() {
   if (mayLeaveShop()) {
-    document_.startShop(ShopEdits::firstShop());
+    document_.startShop(ShopEdits::firstShop(document_.units()));
     showShop();
   }
 }

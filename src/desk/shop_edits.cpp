@@ -65,8 +65,6 @@ void fill(Frame& frame) {
 void fill(BackingStock& stock) {
   stock.name = toUtf8(ShopEdits::tr("New backing"));
   stock.weight = ArealWeight::fromGramsPerSquareMetre(60.0);
-  stock.width = 500_mm;
-  stock.length = 25000_mm;
 }
 void fill(NeedleStock& /*needle*/) {
 }
@@ -77,25 +75,37 @@ void fill(PlacementRule& rule) {
   rule.basis = toUtf8(ShopEdits::tr("the shop's own habit"));
 }
 
-Window firstWindow(double side) {
-  return *Window::rectangle(Length::fromMm(side), Length::fromMm(side));
+// Something near, round in the units of whoever goes on from there.
+Length round(const UnitChoice& units, double inches, Length metric) {
+  return units.length == LengthUnit::Inch ? Length::fromInches(inches) : metric;
+}
+
+Window square(Length side) {
+  return *Window::rectangle(side, side);
 }
 
 template <class Entry>
-Entry fresh(const Shop& /*shop*/, const Rules& /*rules*/) {
+Entry fresh(const UnitChoice& /*units*/, const Rules& /*rules*/) {
   return Entry{};
 }
 template <>
-Machine fresh<Machine>(const Shop& /*shop*/, const Rules& /*rules*/) {
-  return Machine{MachineId(), {}, 1, firstWindow(300.0), 600};
+Machine fresh<Machine>(const UnitChoice& units, const Rules& /*rules*/) {
+  return Machine{MachineId(), {}, 1, square(round(units, 12.0, 300_mm)), 600};
 }
 template <>
-Frame fresh<Frame>(const Shop& /*shop*/, const Rules& /*rules*/) {
+BackingStock fresh<BackingStock>(const UnitChoice& units, const Rules& /*rules*/) {
+  BackingStock stock;
+  stock.width = round(units, 20.0, 500_mm);
+  stock.length = round(units, 900.0, 25000_mm);
+  return stock;
+}
+template <>
+Frame fresh<Frame>(const UnitChoice& units, const Rules& /*rules*/) {
   return Frame{FrameId(),
                {},
                FrameKind::Screw,
-               firstWindow(100.0),
-               firstWindow(130.0),
+               square(round(units, 4.0, 100_mm)),
+               square(round(units, 5.25, 130_mm)),
                std::nullopt,
                {},
                BracketSide::Top,
@@ -106,7 +116,7 @@ Frame fresh<Frame>(const Shop& /*shop*/, const Rules& /*rules*/) {
 }
 // A house rule starts as a copy of the first shipped one, so that it makes sense from the start.
 template <>
-PlacementRule fresh<PlacementRule>(const Shop& /*shop*/, const Rules& rules) {
+PlacementRule fresh<PlacementRule>(const UnitChoice& /*units*/, const Rules& rules) {
   PlacementRule rule = rules.placement.front();
   rule.house = true;
   rule.note.clear();
@@ -192,7 +202,7 @@ ShopEdit ShopEdits::add(ShopList list) const {
   ShopEdit edit{{}, {}, shop_};
   onList(edit.shop, list, [&](auto& entries) {
     using Entry = typename std::decay_t<decltype(entries)>::value_type;
-    Entry entry = fresh<Entry>(shop_, rules_);
+    Entry entry = fresh<Entry>(units_, rules_);
     fill(entry);
     makeDistinct(entry, entries, stemOf(list));
     entries.push_back(std::move(entry));
@@ -229,14 +239,15 @@ ShopEdit ShopEdits::remove(ShopList list, std::size_t index) const {
   return edit;
 }
 
-Shop ShopEdits::firstShop() {
+Shop ShopEdits::firstShop(const UnitChoice& units) {
   Shop shop;
+  shop.units = units;
   shop.name = toUtf8(tr("My shop"));
   Rules none;
-  Machine machine = fresh<Machine>(shop, none);
+  Machine machine = fresh<Machine>(units, none);
   fill(machine);
   makeDistinct(machine, shop.machines, stemOf(ShopList::Machines));
-  Frame frame = fresh<Frame>(shop, none);
+  Frame frame = fresh<Frame>(units, none);
   fill(frame);
   makeDistinct(frame, shop.frames, stemOf(ShopList::Frames));
   shop.machines = {std::move(machine)};

@@ -44,7 +44,7 @@ class ShopEdits {
   [[nodiscard]] ShopEdit remove(ShopList list, std::size_t index) const;
 
   // An empty shop to start from: one machine, one frame.
-  [[nodiscard]] static Shop firstShop();
+  [[nodiscard]] static Shop firstShop(const UnitChoice& units);
 
  private:
   const Shop& shop_;

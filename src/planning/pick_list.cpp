@@ -100,8 +100,7 @@ class Picking {
       return;
     }
     FramePick fresh;
-    fresh.frame = worded("{} ({} window)", frame->name,
-                         sizePhrase(frame->window.width(), frame->window.height(), units_));
+    fresh.frame = worded("{} ({} window)", frame->name, windowPhrase(frame->window, units_));
     fresh.onHand = frame->quantity;
     entryOf(list_.frames, fresh, [&](const FramePick& known) {
       return known.frame == fresh.frame;

@@ -75,7 +75,9 @@ std::optional<Remedy> buyFrame(const Case& problem, const Workshop& workshop) {
       .remedy(ShopChange{"another-frame"},
               worded("use a frame, none is on hand, whose window and sewing field are at "
                      "least {}",
-                     sizePhrase(window.width, window.height, workshop.shop->units)),
+                     sizePhrase(roundUpToMark(window.width, workshop.shop->units),
+                                roundUpToMark(window.height, workshop.shop->units),
+                                workshop.shop->units)),
               kAsAsked, larger);
 }
 

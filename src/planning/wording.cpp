@@ -104,6 +104,11 @@ std::string sizePhrase(Length width, Length height, const UnitChoice& units) {
   return fmt::format("{} × {}", across.substr(0, across.rfind(' ')), along);
 }
 
+std::string windowPhrase(const Window& window, const UnitChoice& units) {
+  return sizePhrase(roundDownToMark(window.width(), units), roundDownToMark(window.height(), units),
+                    units);
+}
+
 std::string roomPhrase(Length room, const UnitChoice& units) {
   const Length step = markStep(units);
   if (room == Length()) {
@@ -318,7 +323,7 @@ std::string needlePhrase(const BackingChoice& backing) {
 }
 
 std::string framePhrase(const Frame& frame, const FrameChoice& choice, const UnitChoice& units) {
-  const std::string size = sizePhrase(frame.window.width(), frame.window.height(), units);
+  const std::string size = windowPhrase(frame.window, units);
   return choice.turn == Angle() ? worded("{} ({} window)", frame.name, size)
                                 : worded("{} ({} window), turned {} on the garment", frame.name,
                                          size, formatAngle(choice.turn));

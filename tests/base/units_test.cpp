@@ -214,6 +214,12 @@ TEST_CASE("what is shown is read back as the nearest ruler mark", "[base][units]
     CHECK(again->nanometres() == rounded.nanometres());
     CHECK(rounded.nanometres() % mark.nanometres() == 0);
     CHECK(abs(rounded - length) * 2.0 <= mark);
+    CHECK(roundDownToMark(length, choice) <= length + Length::fromNanometres(1'000));
+    CHECK(roundUpToMark(length, choice) >= length - Length::fromNanometres(1'000));
+    CHECK((roundDownToMark(length, choice) == rounded || roundUpToMark(length, choice) == rounded));
+    CHECK(roundDownToMark(rounded, choice) == rounded);
+    CHECK(roundUpToMark(rounded, choice) == rounded);
+    CHECK(roundDownToMark(-length, choice) == -roundUpToMark(length, choice));
     CHECK(roundToMark(-length, choice) == -rounded);
     CHECK(roundToMark(rounded, choice) == rounded);
   }

@@ -46,7 +46,7 @@ TEST_CASE("Whatever is added, duplicated or removed, the shop can be saved and r
 }
 
 TEST_CASE("A shop keeps one machine and one frame", "[desk][shop]") {
-  const Shop first = ShopEdits::firstShop();
+  const Shop first = ShopEdits::firstShop({});
   REQUIRE_FALSE(shopProblem(first, shippedRules()));
   const ShopEdits edits(first, shippedRules(), {});
   CHECK_FALSE(edits.mayRemove(ShopList::Machines));
@@ -65,6 +65,32 @@ TEST_CASE("A copy stands behind its entry under an id of its own", "[desk][shop]
   CHECK(copy.window == shop.frames[1].window);
   CHECK(toQString(copy.name).startsWith(toQString(shop.frames[1].name)));
   CHECK(edit.shop.frames[3] == shop.frames[2]);
+}
+
+TEST_CASE("What is new begins at round values of the user's own units", "[desk][shop]") {
+  for (const auto unit : {LengthUnit::Inch, LengthUnit::Centimetre, LengthUnit::Millimetre}) {
+    const UnitChoice units{unit, RulerMark::Eighth, {}};
+    const Shop first = ShopEdits::firstShop(units);
+    CHECK(first.units == units);
+    const ShopEdits edits(first, shippedRules(), units);
+    const Frame frame = edits.add(ShopList::Frames).shop.frames.back();
+    const BackingStock backing = edits.add(ShopList::Backings).shop.backings.back();
+    const Window& field = first.machines.front().sewingField;
+    for (const Length length :
+         {frame.window.width(), frame.window.height(), frame.body.width(), field.width(),
+          first.frames.front().window.width(), backing.width, backing.length}) {
+      const std::string text = exactText(length, unit);
+      CAPTURE(text);
+      CHECK(*parseLength(text) == length);
+      // Short: no decimals, and of inches no finer fraction than a quarter.
+      CHECK(text.find('.') == std::string::npos);
+      if (unit == LengthUnit::Inch) {
+        CHECK(length.nanometres() % (25'400'000 / 4) == 0);
+        CHECK(text.find("in") != std::string::npos);
+      }
+    }
+    CHECK(frame.body.width() > frame.window.width());
+  }
 }
 
 }  // namespace creaseline::desk

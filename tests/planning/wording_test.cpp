@@ -150,6 +150,17 @@ TEST_CASE("sizes of things carry their unit once", "[wording]") {
   CHECK(sizePhrase(8_in, 9.5_in, kInches) == "8 × 9 1/2 in");
 }
 
+TEST_CASE("a window is never said larger than it is", "[wording]") {
+  // 130 mm are 5.118 in: nearest to 5 1/8, but only 5 in are open.
+  CHECK(windowPhrase(*Window::rectangle(130_mm, 5.125_in), kInches) == "5 × 5 1/8 in");
+  CHECK(windowPhrase(*Window::ellipse(99.9_mm, 100_mm), kMillimetres) == "99 × 100 mm");
+  const Shop shop = samples::shop();
+  Frame frame = shop.frames[0];
+  frame.window = *Window::rectangle(130_mm, 180_mm);
+  CHECK(framePhrase(frame, *samples::placement().frame, kInches) ==
+        "Large magnetic (5 × 7 in window)");
+}
+
 TEST_CASE("a frame is named with its window, and its turn if it is turned", "[wording]") {
   const Shop shop = samples::shop();
   FrameChoice choice = *samples::placement().frame;

@@ -49,6 +49,11 @@ std::string formatLength(Length length, const UnitChoice& units);
 // The value that formatLength() shows, as a length: two lengths "agree to the ruler mark" if
 // their rounded values are equal.
 Length roundToMark(Length length, const UnitChoice& units);
+// The last mark that the length reaches, and the first that it does not go beyond: what is open
+// must not be said larger than it is, nor what is needed smaller. A thousandth of a millimetre off
+// a mark counts as on it, for lengths that come from reckoning.
+Length roundDownToMark(Length length, const UnitChoice& units);
+Length roundUpToMark(Length length, const UnitChoice& units);
 
 // For people: "280 g/m²" or "8.3 oz/yd²".
 std::string formatArealWeight(ArealWeight weight, const UnitChoice& units);

@@ -14,6 +14,8 @@ namespace creaseline {
 
 // "7 7/8 × 9 in": width times height, the unit once.
 [[nodiscard]] std::string sizePhrase(Length width, Length height, const UnitChoice& units);
+// The same of what is open inside, such as a frame's window: to the last mark that it reaches.
+[[nodiscard]] std::string windowPhrase(const Window& window, const UnitChoice& units);
 // Room, rounded down to the ruler mark so that no more is promised than there is: "1/4 in",
 // "under 1/8 in", "none".
 [[nodiscard]] std::string roomPhrase(Length room, const UnitChoice& units);
