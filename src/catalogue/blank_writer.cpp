@@ -116,6 +116,9 @@ JsonNode sizeChartNode(const JsonNode* before, const SizeChart& chart, LengthUni
                             }
                             entry.put("measures",
                                       measuresNode(entry.before("measures"), size.measures, unit));
+                            entry.enumerators(
+                                "proposed",
+                                std::vector<Measure>(size.proposed.begin(), size.proposed.end()));
                             return entry.take();
                           }));
   return object.take();

@@ -27,7 +27,10 @@ class Filling {
   std::optional<MeasureValue> value(Measure measure) {
     const auto given = size_->measures.find(measure);
     if (given != size_->measures.end()) {
-      return MeasureValue{given->second, false, RuleId(), inLanguage("size chart")};
+      return size_->proposed.count(measure) > 0
+                 ? MeasureValue{given->second, true, RuleId(),
+                                worded("proposed in the size chart, measured by nobody yet")}
+                 : MeasureValue{given->second, false, RuleId(), inLanguage("size chart")};
     }
     if (!underway_.insert(measure).second) {
       return std::nullopt;  // rules that go round in a circle fill nothing

@@ -3,6 +3,7 @@
 #include "catalogue/size_chart_reader.h"
 
 #include "base/worded.h"
+#include "catalogue/said_name.h"
 
 namespace creaseline {
 
@@ -33,6 +34,15 @@ ChartSize readSize(const JsonCursor& at) {
     size.band = bandFromName(size.name).value_or(SizeBand::Adult);
   }
   size.measures = readMeasures(object.at("measures"));
+  if (const auto proposed = object.find("proposed")) {
+    for (const Measure measure : proposed->enumerators<Measure>()) {
+      if (size.measures.count(measure) == 0) {
+        proposed->fail(worded("{}, which the size has no measure of", saidName(measure)),
+                       worded("points of measure that stand in \"measures\""));
+      }
+      size.proposed.insert(measure);
+    }
+  }
   object.finish();
   return size;
 }

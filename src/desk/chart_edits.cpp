@@ -30,6 +30,7 @@ std::optional<QString> GarmentEdits::measureProblem(std::size_t index, std::size
   } else {
     changed.measures.erase(measure);
   }
+  changed.proposed.erase(measure);
   changed.band = bandOf(changed, rules_.defaults);
   return kind == nullptr ? std::nullopt : sizeProblem(*kind, changed);
 }
@@ -43,6 +44,7 @@ OrderEdit GarmentEdits::measure(std::size_t index, std::size_t size, Measure mea
                                    .arg(what, row, toQString(exactText(*value, units_.length)))
                              : tr("%1 of %2 not in the chart", "measure, size").arg(what, row);
   return onSize(index, size, name, [&](ChartSize& at) {
+    at.proposed.erase(measure);
     if (value) {
       at.measures[measure] = *value;
     } else {
@@ -59,6 +61,9 @@ OrderEdit GarmentEdits::addSize(std::size_t index, std::size_t after) const {
   }
   ChartSize fresh = chart.sizes.at(after);
   fresh.name = SizeName(freshId(toUtf8(tr("new", "size")), taken));
+  for (const auto& each : fresh.measures) {
+    fresh.proposed.insert(each.first);
+  }
   fresh.band = bandOf(fresh, rules_.defaults);
   return onBlank(index, tr("Add a size behind %1").arg(toQString(chart.sizes[after].name.text())),
                  [&](Blank& blank) {

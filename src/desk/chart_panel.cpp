@@ -232,8 +232,8 @@ void ChartPanel::showNote() {
   below_->setPalette(colours);
   below_->setText(
       problem_.isEmpty()
-          ? tr("Lengths in any unit, such as 20 1/2 in or 52 cm. In brackets: not in the chart, "
-               "taken as usual for this kind.")
+          ? tr("Lengths in any unit, such as 20 1/2 in or 52 cm. In brackets: not measured, but "
+               "proposed or taken as usual for this kind; the plan says so until it is typed over.")
           : stateShape(Severity::Stop) + QLatin1Char(' ') + problem_);
   table_->setAccessibleDescription(below_->text());
 }

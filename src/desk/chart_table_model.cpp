@@ -138,7 +138,13 @@ QString ChartTableModel::measureName(int column) const {
 const Length* ChartTableModel::given(const QModelIndex& index) const {
   const auto& measures = blank().chart.sizes.at(static_cast<std::size_t>(index.row())).measures;
   const auto found = measures.find(measureAt(index.column()));
-  return found == measures.end() ? nullptr : &found->second;
+  return found == measures.end() || proposed(index) ? nullptr : &found->second;
+}
+
+bool ChartTableModel::proposed(const QModelIndex& index) const {
+  return blank()
+             .chart.sizes.at(static_cast<std::size_t>(index.row()))
+             .proposed.count(measureAt(index.column())) > 0;
 }
 
 const MeasureValue* ChartTableModel::filled(const QModelIndex& index) const {
@@ -184,9 +190,10 @@ QVariant ChartTableModel::data(const QModelIndex& index, int role) const {
         return value != nullptr ? QVariant()
                                 : tr("Garments of this kind have no use for this measure.");
       }
-      return value == nullptr ? QString()
-                              : tr("Not in the chart; taken as usual for this kind: %1")
-                                    .arg(toQString(value->basis));
+      return value == nullptr  ? QString()
+             : proposed(index) ? tr("Only proposed: measure a garment and type over it.")
+                               : tr("Not in the chart; taken as usual for this kind: %1")
+                                     .arg(toQString(value->basis));
     default:
       return {};
   }
@@ -237,6 +244,8 @@ std::optional<QString> ChartTableModel::problem(const QModelIndex& index,
       return capitalised(toQString(length.message()));
     }
     value = *length;
+  } else if (proposed(index)) {
+    return std::nullopt;  // it stays as it was proposed
   } else if (measure == Measure::BodyWidth || measure == Measure::BodyLength) {
     return tr("Every chart needs this measure");
   }
@@ -245,6 +254,9 @@ std::optional<QString> ChartTableModel::problem(const QModelIndex& index,
 
 bool ChartTableModel::setData(const QModelIndex& index, const QVariant& value, int role) {
   if (role != Qt::EditRole || !index.isValid() || problem(index, value.toString())) {
+    return false;
+  }
+  if (proposed(index) && value.toString().trimmed().isEmpty()) {
     return false;
   }
   const Measure measure = measureAt(index.column());

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 // The size chart of one garment as a table: a row for each size, a column for each point of measure
 // that the garment's kind uses or the chart gives. What the chart does not give is shown in
-// brackets, as the kind's proportions fill it.
+// brackets, as the kind's proportions fill it, and so is what is only proposed.
 #pragma once
 
 #include <map>
@@ -48,7 +48,8 @@ class ChartTableModel : public CheckedTableModel {
   [[nodiscard]] const Blank& blank() const { return planned_->order()->blanks.at(blank_); }
   [[nodiscard]] GarmentEdits edits() const;
   [[nodiscard]] Measure measureAt(int column) const;
-  [[nodiscard]] const Length* given(const QModelIndex& index) const;
+  [[nodiscard]] const Length* given(const QModelIndex& index) const;  // by somebody who measured
+  [[nodiscard]] bool proposed(const QModelIndex& index) const;
   [[nodiscard]] const MeasureValue* filled(const QModelIndex& index) const;
   [[nodiscard]] std::vector<Measure> wantedColumns() const;
   [[nodiscard]] QString measureName(int column) const;

@@ -37,6 +37,7 @@ Blank newBlank(const Rules& rules, const std::string& name) {
     row.name = SizeName(size);
     row.measures[Measure::BodyWidth] = Length::fromInches(width);
     row.measures[Measure::BodyLength] = Length::fromInches(width / 2.0 + 19.0);
+    row.proposed = {Measure::BodyWidth, Measure::BodyLength};  // until somebody types over them
     row.band = bandOf(row, rules.defaults);
     blank.chart.sizes.push_back(std::move(row));
   }

@@ -63,7 +63,7 @@ class GarmentEdits {
                                                       std::optional<Length> value) const;
   [[nodiscard]] OrderEdit measure(std::size_t index, std::size_t size, Measure measure,
                                   std::optional<Length> value) const;
-  // A new size has the measures of the one that it stands behind.
+  // A new size has the measures of the one that it stands behind, as proposals.
   [[nodiscard]] OrderEdit addSize(std::size_t index, std::size_t after) const;
   [[nodiscard]] std::optional<QString> removeSizeProblem(std::size_t index, std::size_t size) const;
   [[nodiscard]] OrderEdit removeSize(std::size_t index, std::size_t size) const;

@@ -120,7 +120,12 @@ Reason leastShareReason(const Workshop& workshop) {
 Reason assumedReason(const PlacementPlan& plan) {
   const Measure first = plan.assumed.front();
   const MeasureValue& value = plan.garment->measures.at(first);
-  return {worded("the proportions of such a garment"), value.rule, value.basis, true, first,
+  return {value.rule.empty() ? worded("a value that was only proposed")
+                             : worded("the proportions of such a garment"),
+          value.rule,
+          value.basis,
+          true,
+          first,
           worded("measuring it on the garment")};
 }
 

@@ -116,8 +116,10 @@ double measured(const GarmentShape& garment, Measure measure, const UnitChoice& 
   const MeasureValue& value = garment.measures.at(measure);
   const std::string name = measurePhrase(measure);
   const std::string size = formatLength(value.value, units);
-  reasons.push_back({value.assumed ? worded("{} {} assumed: the size chart lacks it", name, size)
-                                   : worded("{} {} from the size chart", name, size),
+  const bool proposed = value.assumed && value.rule.empty();
+  reasons.push_back({proposed        ? worded("{} {} assumed: proposed, not measured", name, size)
+                     : value.assumed ? worded("{} {} assumed: the size chart lacks it", name, size)
+                                     : worded("{} {} from the size chart", name, size),
                      value.rule, value.basis, value.assumed, measure,
                      value.assumed ? worded("measuring it on the garment")
                                    : worded("another measure in the size chart")});

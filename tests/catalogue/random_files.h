@@ -159,6 +159,9 @@ class RandomFiles {
     for (ChartSize& size : blank.chart.sizes) {
       for (auto& [measure, value] : size.measures) {
         value += Length::fromNanometres(between(-500'000, 500'000));
+        if (chance(10)) {
+          size.proposed.insert(measure);
+        }
       }
       if (chance(30)) {
         size.bandGiven = false;

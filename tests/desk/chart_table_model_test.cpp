@@ -89,6 +89,29 @@ TEST_CASE("What the chart does not give stands in brackets and is typed from not
   CHECK(model.cellName(cell).startsWith(QStringLiteral("Neck width of")));
 }
 
+TEST_CASE("What is only proposed stands in brackets, and what is typed over it does not",
+          "[desk][garments][models]") {
+  const Order order =
+      GarmentEdits(*plannedDemo()->order(), shippedRules(), plannedDemo()->units()).add().order;
+  const auto planned =
+      std::make_shared<PlannedOrder>(std::make_shared<const Order>(order), nullptr, nullptr,
+                                     sharedRules(), plannedDemo()->units());
+  ChartTableModel model;
+  model.show(planned, order.blanks.size() - 1);
+  const QModelIndex cell = model.index(0, model.columnOf(Measure::BodyWidth));
+  CHECK(cell.data().toString().startsWith(QLatin1Char('(')));
+  CHECK(cell.data(Qt::EditRole).toString().isEmpty());
+  CHECK(cell.data(Qt::ToolTipRole).toString().contains(QStringLiteral("proposed")));
+  const QSignalSpy edits(&model, &ChartTableModel::edited);
+  CHECK_FALSE(model.problem(cell, QString()));
+  CHECK_FALSE(model.setData(cell, QString(), Qt::EditRole));
+  CHECK(edits.isEmpty());
+  CHECK(model.setData(cell, QStringLiteral("18 in"), Qt::EditRole));
+  REQUIRE(edits.size() == 1);
+  const Order typed = edits.first().first().value<OrderEdit>().order;
+  CHECK(typed.blanks.back().chart.sizes.front().proposed.count(Measure::BodyWidth) == 0);
+}
+
 TEST_CASE("A length is checked in any unit, and against the garment that it makes",
           "[desk][garments][models]") {
   ChartTableModel model;

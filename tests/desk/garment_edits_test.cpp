@@ -94,6 +94,56 @@ TEST_CASE("A size that is ordered stays, and so does the last one", "[desk][garm
   CHECK(demoEdits(order).removeSizeProblem(last, 0));
 }
 
+TEST_CASE("What a new garment's chart proposes counts as assumed until it is typed over",
+          "[desk][garments]") {
+  const Order made = demoEdits().add().order;
+  const std::size_t at = made.blanks.size() - 1;
+  const std::size_t m = sizeOf(made.blanks[at], "M");
+  const auto shapeOf = [](const Order& order, std::size_t blank, std::size_t size) {
+    const Blank& garment = order.blanks[blank];
+    return garmentShape(*shippedRules().kind(garment.kind), garment.chart.sizes[size], {}, {});
+  };
+  const auto assumed = [&](const Order& order, std::size_t size, Measure measure) {
+    return shapeOf(order, at, size).measures.at(measure).assumed;
+  };
+  CHECK(assumed(made, m, Measure::BodyWidth));
+  CHECK(assumed(made, m, Measure::BodyLength));
+  // Typed over, even by the same length, it is measured.
+  const Length proposed = made.blanks[at].chart.sizes[m].measures.at(Measure::BodyWidth);
+  const Order typed = demoEdits(made).measure(at, m, Measure::BodyWidth, proposed).order;
+  CHECK_FALSE(assumed(typed, m, Measure::BodyWidth));
+  CHECK(assumed(typed, m, Measure::BodyLength));
+  CHECK(assumed(typed, m + 1, Measure::BodyWidth));
+  // A size that is added has what it copies as a proposal.
+  const Order more = demoEdits(typed).addSize(at, m).order;
+  CHECK(assumed(more, m + 1, Measure::BodyWidth));
+  // In the file and back.
+  const DemoCopy demo;
+  const auto file = demo.folder() / "made.order.json";
+  Order alone = typed;
+  alone.lines.clear();
+  alone.designs.clear();  // whose drawings lie elsewhere
+  static_cast<void>(saveOrder(file, alone, {}, {}));
+  CHECK(loadOrderDraft(file, shippedRules()).value.blanks[at].chart == typed.blanks[at].chart);
+  // The plan says so.
+  Order ordered = made;
+  OrderLine& line = ordered.lines.front();
+  line.blank = made.blanks[at].id;
+  line.colour.clear();
+  line.sizes = {{SizeName("M"), 3}};
+  line.placements.resize(1);
+  line.placements.front().location = LocationId("centre-chest");
+  ordered.lines.resize(1);
+  const Plan plan = planOrder(ordered, *plannedDemo()->shop(), shippedRules());
+  const auto& measures = plan.placements.front().assumed;
+  CHECK(std::find(measures.begin(), measures.end(), Measure::BodyWidth) != measures.end());
+  const auto finding = std::find_if(plan.findings.begin(), plan.findings.end(), [](const auto& f) {
+    return f.code == FindingCode::MeasureAssumed;
+  });
+  REQUIRE(finding != plan.findings.end());
+  CHECK(finding->text.find("nobody has measured") != std::string::npos);
+}
+
 TEST_CASE("What makes no garment is refused with the reason", "[desk][garments]") {
   const std::size_t tee = ofKind("t-shirt");
   const std::size_t m = sizeOf(demoOrder().blanks[tee], "M");

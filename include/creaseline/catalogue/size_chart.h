@@ -4,6 +4,7 @@
 
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -70,6 +71,7 @@ struct ChartSize {
   SizeBand band = SizeBand::Adult;
   bool bandGiven = false;  // by the chart itself; otherwise read from the name or the body width
   std::map<Measure, Length> measures;
+  std::set<Measure> proposed;  // of these: nobody measured them yet, so that they count as assumed
   bool operator==(const ChartSize&) const = default;
 };
 
