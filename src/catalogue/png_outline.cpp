@@ -39,6 +39,15 @@ void checkResolution(const std::filesystem::path& file, double dotsPerInch) {
   }
 }
 
+PngAlpha readAlpha(const std::filesystem::path& file) {
+  auto alpha = readPngAlpha(readFile(file, kLargestPng));
+  if (!alpha) {
+    refuse(file, alpha.message(),
+           worded("a PNG with transparency of at most {0} x {0} pixels", kMostPixelsOneWay));
+  }
+  return std::move(*alpha);
+}
+
 PixelSize pixelSize(const std::filesystem::path& file, const PngAlpha& alpha, double dotsPerInch) {
   if (dotsPerInch != 0.0) {
     checkResolution(file, dotsPerInch);
@@ -56,14 +65,24 @@ PixelSize pixelSize(const std::filesystem::path& file, const PngAlpha& alpha, do
 
 }  // namespace
 
+bool pngSaysItsSize(const std::filesystem::path& file) {
+  const PngAlpha alpha = readAlpha(file);
+  return alpha.pixelsPerMetreX && alpha.pixelsPerMetreY;
+}
+
+double pngDotsPerInchFor(const std::filesystem::path& file, Length width) {
+  // At one that is always taken, to see how many pixels wide it is.
+  constexpr double kAnyDotsPerInch = 100.0;
+  const double wide = readPngOutline(file, kAnyDotsPerInch).bounds().width();
+  const double dotsPerInch = kAnyDotsPerInch * wide / width.mm();
+  checkResolution(file, dotsPerInch);
+  return dotsPerInch;
+}
+
 Outline readPngOutline(const std::filesystem::path& file, double dotsPerInch) {
-  const auto alpha = readPngAlpha(readFile(file, kLargestPng));
-  if (!alpha) {
-    refuse(file, alpha.message(),
-           worded("a PNG with transparency of at most {0} x {0} pixels", kMostPixelsOneWay));
-  }
-  const PixelSize size = pixelSize(file, *alpha, dotsPerInch);
-  auto rings = tracePixels(alpha->pixels, kMostRings, kMostTracedPoints);
+  const PngAlpha alpha = readAlpha(file);
+  const PixelSize size = pixelSize(file, alpha, dotsPerInch);
+  auto rings = tracePixels(alpha.pixels, kMostRings, kMostTracedPoints);
   if (!rings) {
     refuse(file, worded("too many specks"), worded("a picture of fewer parts with clean edges"));
   }

@@ -4,6 +4,7 @@
 #include <QFormLayout>
 #include <QHBoxLayout>
 #include <QSignalBlocker>
+#include <QVBoxLayout>
 
 #include "creaseline/catalogue/field_check.h"
 #include "desk/catalogue_words.h"
@@ -145,8 +146,10 @@ QWidget* DesignForm::buildOutline() {
                     tr("From a drawing with its size in millimetres or inches"));
   picture_ =
       button("designOutlinePicture", tr("From &PNG…"), tr("From the opaque part of a picture"));
-  connect(box_, &QPushButton::clicked, this,
-          [this] { Q_EMIT edited(edits().outlineFromBox(design_)); });
+  connect(box_, &QPushButton::clicked, this, [this] {
+    forgetPicture();
+    Q_EMIT edited(edits().outlineFromBox(design_));
+  });
   connect(drawing_, &QPushButton::clicked, this, &DesignForm::drawingAsked);
   connect(picture_, &QPushButton::clicked, this, &DesignForm::pictureAsked);
   dots_ = new FieldEdit(
@@ -155,7 +158,7 @@ QWidget* DesignForm::buildOutline() {
       [](const QString& text) { return problemOf(checkDots(text)); }, group);
   dots_->edit().setPlaceholderText(tr("its own"));
   connect(dots_, &FieldEdit::committed, this, [this](const QString& text) {
-    if (design().outlineSource == OutlineSource::Png) {
+    if (design().outlineSource == OutlineSource::Png || asksPictureWidth()) {
       Q_EMIT dotsPerInchAsked(*checkDots(text));
     }
   });
@@ -174,7 +177,48 @@ QWidget* DesignForm::buildOutline() {
   layout->addWidget(source_);
   layout->addLayout(buttons);
   layout->addLayout(dots);
+  layout->addWidget(buildPictureRow(group));
   return group;
+}
+
+// Shown only while it is asked for.
+QWidget* DesignForm::buildPictureRow(QWidget* parent) {
+  pictureRow_ = new QWidget(parent);
+  pictureWords_ = new QLabel(pictureRow_);
+  pictureWords_->setObjectName(QStringLiteral("designPictureWords"));
+  pictureWords_->setTextFormat(Qt::PlainText);
+  pictureWords_->setWordWrap(true);
+  pictureWidth_ = new FieldEdit(
+      QStringLiteral("designPictureWidth"), tr("Width at which the picture's design is sewn"),
+      [this](const QString& text) {
+        return problemOf(checkDesignSide(toUtf8(text), planned_->units().length));
+      },
+      pictureRow_);
+  connect(pictureWidth_, &FieldEdit::committed, this, [this](const QString& text) {
+    Q_EMIT pictureWidthGiven(*checkDesignSide(toUtf8(text), planned_->units().length));
+  });
+  auto* layout = new QVBoxLayout(pictureRow_);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(3);
+  layout->addWidget(pictureWords_);
+  layout->addWidget(pictureWidth_);
+  pictureRow_->hide();
+  return pictureRow_;
+}
+
+void DesignForm::askPictureWidth(const QString& file) {
+  pictureWords_->setText(
+      tr("%1 does not say how large it is. How wide is its design sewn, from edge to edge of what "
+         "is opaque? Type a length, such as 3 1/2 in or 90 mm; or type its dots per inch above.")
+          .arg(file));
+  pictureWidth_->edit().setAccessibleDescription(pictureWords_->text());
+  pictureWidth_->setText(QString());
+  pictureRow_->show();
+  pictureWidth_->edit().setFocus(Qt::OtherFocusReason);
+}
+
+void DesignForm::forgetPicture() {
+  pictureRow_->hide();
 }
 
 FieldEdit* DesignForm::nameField(const char* name, const QString& words,

@@ -24,6 +24,11 @@ class DesignForm : public QWidget {
   void show(const std::shared_ptr<const PlannedOrder>& planned, std::size_t design);
   // Of a picture whose file says none; 0: its own.
   [[nodiscard]] double dotsPerInch() const;
+  // A picture was chosen that does not say how large it is: asks for its width, with the focus in
+  // the field, until it is given, another outline is taken, or another design is shown.
+  void askPictureWidth(const QString& file);
+  void forgetPicture();
+  [[nodiscard]] bool asksPictureWidth() const { return !pictureRow_->isHidden(); }
 
  Q_SIGNALS:
   void edited(const creaseline::desk::OrderEdit& edit);
@@ -32,10 +37,12 @@ class DesignForm : public QWidget {
   void drawingAsked();  // an outline from an SVG file
   void pictureAsked();  // from a PNG file
   void dotsPerInchAsked(double dotsPerInch);
+  void pictureWidthGiven(creaseline::Length width);
 
  private:
   QWidget* buildDesign();
   QWidget* buildOutline();
+  QWidget* buildPictureRow(QWidget* parent);
   QWidget* buildMonogram();
   void showSize();
   FieldEdit* sideField(const char* name, const QString& words, DesignEdits::Side side,
@@ -58,6 +65,9 @@ class DesignForm : public QWidget {
   OutlineView* outline_ = nullptr;
   QPushButton *box_ = nullptr, *drawing_ = nullptr, *picture_ = nullptr;
   FieldEdit* dots_ = nullptr;
+  QWidget* pictureRow_ = nullptr;
+  QLabel* pictureWords_ = nullptr;
+  FieldEdit* pictureWidth_ = nullptr;
   QCheckBox* monogram_ = nullptr;
   QWidget* names_ = nullptr;  // of the monogram
   FieldEdit *first_ = nullptr, *middle_ = nullptr, *surname_ = nullptr, *wish_ = nullptr;

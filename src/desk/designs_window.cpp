@@ -49,6 +49,7 @@ DesignsWindow::DesignsWindow(Settings& settings, Document& document, QWidget* pa
   connect(form_, &DesignForm::drawingAsked, this, [this] { askForOutline(OutlineSource::Svg); });
   connect(form_, &DesignForm::pictureAsked, this, [this] { askForOutline(OutlineSource::Png); });
   connect(form_, &DesignForm::dotsPerInchAsked, this, &DesignsWindow::readPictureAgain);
+  connect(form_, &DesignForm::pictureWidthGiven, this, &DesignsWindow::takeWidth);
   connect(tables_, &DesignTables::edited, this, [this](const OrderEdit& asked) { edit(asked); });
   setForm(right);
 }
@@ -69,6 +70,9 @@ std::vector<LibraryWindow::Entry> DesignsWindow::entries() const {
 }
 
 void DesignsWindow::showEntry(std::size_t index) {
+  if (!waiting_.empty() && design(index).id != waitingFor_) {
+    letPictureGo();
+  }
   form_->show(planned(), index);
   tables_->show(planned(), index);
 }
@@ -187,8 +191,40 @@ void DesignsWindow::askForOutline(OutlineSource source) {
       this, drawing ? tr("Outline from a drawing") : tr("Outline from a picture"), folder(),
       drawing ? tr("Drawings (*.svg)") : tr("Pictures (*.png)"));
   if (!file.isEmpty()) {
-    takeOutline(source, toPath(file), form_->dotsPerInch());
+    drawing ? takeOutline(source, toPath(file), 0.0) : takePicture(toPath(file));
   }
+}
+
+void DesignsWindow::takePicture(const std::filesystem::path& file) {
+  letPictureGo();
+  try {
+    if (form_->dotsPerInch() > 0.0 || pngSaysItsSize(file)) {
+      takeOutline(OutlineSource::Png, file, form_->dotsPerInch());
+      return;
+    }
+    waiting_ = file;
+    waitingFor_ = design(static_cast<std::size_t>(entry())).id;
+    form_->askPictureWidth(pathText(file.filename()));
+  } catch (const InputError& error) {
+    say(Severity::Stop, tr("The outline cannot be taken"), toQString(error.what()));
+  }
+}
+
+void DesignsWindow::takeWidth(Length width) {
+  if (waiting_.empty()) {
+    return;
+  }
+  try {
+    const std::filesystem::path file = waiting_;
+    takeOutline(OutlineSource::Png, file, pngDotsPerInchFor(file, width));
+  } catch (const InputError& error) {
+    say(Severity::Stop, tr("The outline cannot be taken"), toQString(error.what()));
+  }
+}
+
+void DesignsWindow::letPictureGo() {
+  waiting_.clear();
+  form_->forgetPicture();
 }
 
 void DesignsWindow::takeOutline(OutlineSource source, const std::filesystem::path& file,
@@ -205,6 +241,7 @@ void DesignsWindow::takeOutline(OutlineSource source, const std::filesystem::pat
     const std::filesystem::path plain = plainFolder(file.parent_path()) / file.filename();
     const std::filesystem::path path =
         from.empty() ? plain : plain.lexically_relative(plainFolder(from));
+    letPictureGo();
     edit(edits().outlineFromFile(index, source, outline, toUtf8(pathText(path)), dotsPerInch));
   } catch (const InputError& error) {
     say(Severity::Stop, tr("The outline cannot be taken"), toQString(error.what()));
@@ -212,6 +249,10 @@ void DesignsWindow::takeOutline(OutlineSource source, const std::filesystem::pat
 }
 
 void DesignsWindow::readPictureAgain(double dotsPerInch) {
+  if (form_->asksPictureWidth()) {
+    takeOutline(OutlineSource::Png, std::filesystem::path(waiting_), dotsPerInch);
+    return;
+  }
   const Design& shown = design(static_cast<std::size_t>(entry()));
   takeOutline(OutlineSource::Png, pathsFrom(shown) / toPath(toQString(shown.outlineFile)),
               dotsPerInch);

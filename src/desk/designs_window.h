@@ -35,9 +35,15 @@ class DesignsWindow : public LibraryWindow {
   void askForOutline(OutlineSource source);
   void takeOutline(OutlineSource source, const std::filesystem::path& file, double dotsPerInch);
   void readPictureAgain(double dotsPerInch);
+  // A picture that does not say how large it is waits for its width.
+  void takePicture(const std::filesystem::path& file);
+  void takeWidth(Length width);
+  void letPictureGo();
 
   DesignForm* form_ = nullptr;
   DesignTables* tables_ = nullptr;
+  std::filesystem::path waiting_;  // that picture; empty: none
+  DesignId waitingFor_;            // the design that it is for
 };
 
 }  // namespace creaseline::desk

@@ -141,6 +141,50 @@ TEST_CASE("An outline comes from a drawing or a picture, and goes back to the re
   CHECK_FALSE(desk.window->isWindowModified());
 }
 
+TEST_CASE("A picture that does not say how large it is asks for its width", "[desk][designs]") {
+  DeskOnDemo desk;
+  openFresh(desk);
+  auto& width = desk.find<QLineEdit>("designPictureWidth");
+  CHECK_FALSE(width.isVisible());
+  QImage image(300, 150, QImage::Format_ARGB32);
+  image.fill(Qt::transparent);
+  for (int x = 50; x < 250; ++x) {
+    for (int y = 25; y < 125; ++y) {
+      image.setPixelColor(x, y, Qt::black);
+    }
+  }
+  const std::filesystem::path picture = desk.demo.folder() / "mark.png";
+  REQUIRE(image.save(pathText(picture)));
+  // Without its pHYs chunk: length, name, nine bytes, checksum.
+  QByteArray bytes = DemoCopy::read(picture);
+  const qsizetype chunk = bytes.indexOf("pHYs");
+  REQUIRE(chunk > 4);
+  DemoCopy::replace(picture, bytes.remove(chunk - 4, 4 + 4 + 9 + 4));
+  const QString before = text(desk, "designWidth");
+  answerFileDialog(desk, picture);
+  press(desk, "designOutlinePicture");
+  REQUIRE(width.isVisible());
+  CHECK(width.window()->focusWidget() == &width);
+  CHECK(desk.label("designPictureWords").contains(QStringLiteral("mark.png")));
+  CHECK_FALSE(desk.find<MessageBar>("designsMessage").isVisible());
+  CHECK(text(desk, "designWidth") == before);
+  typeField(desk, "designPictureWidth", QStringLiteral("wide"));
+  CHECK_FALSE(width.accessibleDescription().isEmpty());
+  CHECK(width.isVisible());
+  typeField(desk, "designPictureWidth", QStringLiteral("76.2 mm"));
+  // The opaque part is twice as wide as high.
+  CHECK(text(desk, "designWidth") == QStringLiteral("76.2 mm"));
+  CHECK(text(desk, "designHeight") == QStringLiteral("38.1 mm"));
+  CHECK_FALSE(width.isVisible());
+  CHECK(desk.label("designOutlineSource").contains(QStringLiteral("mark.png")));
+  desk.save();
+  const Design saved = loadOrder(desk.demo.order(), shippedRules()).value.designs.back();
+  CHECK(saved.outlineDotsPerInch == Approx(200.0 / 3.0));
+  CHECK(saved.width == Length::fromMm(76.2));
+  desk.action("undo").trigger();
+  CHECK(text(desk, "designWidth") == before);
+}
+
 TEST_CASE("A monogram's names are typed; a larger centre letter asks for three",
           "[desk][designs]") {
   DeskOnDemo desk;

@@ -23,4 +23,12 @@ namespace creaseline {
 // alpha is refused. Bounds: 4 MiB, 4096 x 4096 pixels. Throws InputError.
 [[nodiscard]] Outline readPngOutline(const std::filesystem::path& file, double dotsPerInch);
 
+// Whether the picture says its own resolution, so that readPngOutline() needs none. Throws
+// InputError where it is no such picture.
+[[nodiscard]] bool pngSaysItsSize(const std::filesystem::path& file);
+
+// The dots per inch at which the picture's opaque part is as wide as `width` (> 0). Throws
+// InputError like readPngOutline(), and where that is no resolution that it takes.
+[[nodiscard]] double pngDotsPerInchFor(const std::filesystem::path& file, Length width);
+
 }  // namespace creaseline
