@@ -15,6 +15,7 @@ DeskActions::DeskActions(QMainWindow& window, QUndoStack& undoStack) : window_(w
   makeEditing();
   makeOrders();
   makeChoices();
+  makeAppearances();
   makeLanguages();
   makeMenus(undoStack);
   makeToolBar();
@@ -130,6 +131,16 @@ void DeskActions::makeChoices() {
       ->setToolTip(tr("Inches to a sixteenth"));
 }
 
+void DeskActions::makeAppearances() {
+  appearances = new QActionGroup(&window_);
+  const auto look = [this](const char* name, const QString& text, Appearance value) {
+    choice(*appearances, QString::fromLatin1(name), text, static_cast<int>(value));
+  };
+  look("appearanceSystem", tr("&As the system"), Appearance::System);
+  look("appearanceLight", tr("&Light"), Appearance::Light);
+  look("appearanceDark", tr("&Dark"), Appearance::Dark);
+}
+
 void DeskActions::makeLanguages() {
   languages = new QActionGroup(&window_);
   choice(*languages, QStringLiteral("languageSystem"), tr("&As the system"), kSystemLanguage);
@@ -184,6 +195,7 @@ void DeskActions::makeMenus(QUndoStack& undoStack) {
   view->addSeparator();
   view->addMenu(tr("&Units"))->addActions(lengthUnits->actions());
   view->addMenu(tr("Ruler &mark"))->addActions(rulerMarks->actions());
+  view->addMenu(tr("A&ppearance"))->addActions(appearances->actions());
   view->addMenu(tr("&Language"))->addActions(languages->actions());
   view->addSeparator();
   view->addActions({goToOrder, goToTable, goToSizes, goToReasons, goToFindings, goToDetails});
@@ -232,6 +244,17 @@ UnitChoice DeskActions::chosenUnits(UnitChoice base) const {
     base.mark = static_cast<RulerMark>(mark->data().toInt());
   }
   return base;
+}
+
+Appearance DeskActions::chosenAppearance() const {
+  const QAction* chosen = appearances->checkedAction();
+  return chosen == nullptr ? Appearance::System : static_cast<Appearance>(chosen->data().toInt());
+}
+
+void DeskActions::showAppearance(Appearance appearance) {
+  for (QAction* action : appearances->actions()) {
+    action->setChecked(action->data().toInt() == static_cast<int>(appearance));
+  }
 }
 
 std::optional<Language> DeskActions::chosenLanguage() const {

@@ -12,6 +12,7 @@
 #include <optional>
 
 #include "creaseline/base/units.h"
+#include "desk/appearance.h"
 #include "desk/language.h"
 
 namespace creaseline::desk {
@@ -67,12 +68,15 @@ class DeskActions {
   QActionGroup* lengthUnits = nullptr;  // data: LengthUnit as int
   QActionGroup* rulerMarks = nullptr;   // data: RulerMark as int
 
-  QActionGroup* languages = nullptr;  // data: Language as int, kSystemLanguage
+  QActionGroup* appearances = nullptr;  // data: Appearance as int
+  QActionGroup* languages = nullptr;    // data: Language as int, kSystemLanguage
 
   [[nodiscard]] UnitChoice chosenUnits(UnitChoice base) const;
   void showUnits(const UnitChoice& units);
   // Nothing stands for the system's.
   [[nodiscard]] std::optional<Language> chosenLanguage() const;
+  [[nodiscard]] Appearance chosenAppearance() const;
+  void showAppearance(Appearance appearance);
   void showLanguage(std::optional<Language> language);
 
  private:
@@ -85,6 +89,7 @@ class DeskActions {
   void makeEditing();
   void makeOrders();
   void makeChoices();
+  void makeAppearances();
   void makeLanguages();
   void makeMenus(QUndoStack& undoStack);
   void makeToolBar();

@@ -31,6 +31,9 @@ DeskWindow::Parts::Parts(DeskWindow& window, const DeskRules& rules,
       recovery_(QFileInfo(settingsFile).absolutePath() + QStringLiteral("/recovery"), document_),
       library_(window, settings_, document_, resources) {
   language_.readPhrases(resources_);
+  if (settings_.appearance() != Appearance::System) {
+    applyAppearance(settings_.appearance());
+  }
   build();
   busyDelay_.setSingleShot(true);
   busyDelay_.setInterval(kBusyDelayMs);
@@ -45,6 +48,7 @@ DeskWindow::Parts::Parts(DeskWindow& window, const DeskRules& rules,
   library_.connectActions(*actions_.garments, *actions_.designs, [this] { saveOrder(Wait::No); });
   actions_.showUnits(document_.units());
   actions_.showLanguage(settings_.language());
+  actions_.showAppearance(settings_.appearance());
   fillRecent();
   showPlanned();
   offerLeftWork();
@@ -68,6 +72,10 @@ void DeskWindow::Parts::connectActions() {
   const auto chooseUnits = [this] { document_.setUnits(actions_.chosenUnits(document_.units())); };
   QObject::connect(actions_.lengthUnits, &QActionGroup::triggered, &document_, chooseUnits);
   QObject::connect(actions_.rulerMarks, &QActionGroup::triggered, &document_, chooseUnits);
+  QObject::connect(actions_.appearances, &QActionGroup::triggered, &window_, [this] {
+    settings_.setAppearance(actions_.chosenAppearance());
+    applyAppearance(settings_.appearance());
+  });
   QObject::connect(actions_.languages, &QActionGroup::triggered, &window_,
                    [this] { chooseLanguage(actions_.chosenLanguage()); });
   QObject::connect(actions_.showWords, &QAction::triggered, &window_, [this] { showWords(0); });

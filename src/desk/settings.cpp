@@ -11,6 +11,7 @@ namespace creaseline::desk {
 namespace {
 
 const QString kLanguage = QStringLiteral("window/language");
+const QString kAppearance = QStringLiteral("window/appearance");
 const QString kLengthUnit = QStringLiteral("units/length");
 const QString kRulerMark = QStringLiteral("units/ruler-mark");
 const QString kWeightUnit = QStringLiteral("units/weight");
@@ -54,6 +55,15 @@ void Settings::setLanguage(std::optional<Language> language) {
   } else {
     store_.remove(kLanguage);
   }
+}
+
+Appearance Settings::appearance() const {
+  return enumFromName<Appearance>(toUtf8(store_.value(kAppearance).toString()))
+      .value_or(Appearance::System);
+}
+
+void Settings::setAppearance(Appearance appearance) {
+  store_.setValue(kAppearance, toQString(nameOf(appearance)));
 }
 
 std::optional<UnitChoice> Settings::units() const {

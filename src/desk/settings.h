@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
-// What the desk keeps between two days: language, units, the sheets chosen, recent files, the shop
-// used last, the windows' places. The file is given from outside, so that tests never touch a
-// person's own settings.
+// What the desk keeps between two days: language, appearance, units, the sheets chosen, recent
+// files, the shop used last, the windows' places. The file is given from outside, so that tests
+// never touch a person's own settings.
 #pragma once
 
 #include <QByteArray>
@@ -13,6 +13,7 @@
 
 #include "creaseline/base/units.h"
 #include "creaseline/sheets/sheet_kind.h"
+#include "desk/appearance.h"
 #include "desk/language.h"
 
 namespace creaseline::desk {
@@ -27,6 +28,9 @@ class Settings {
   // Nothing as long as the system's is followed.
   [[nodiscard]] std::optional<Language> language() const;
   void setLanguage(std::optional<Language> language);
+
+  [[nodiscard]] Appearance appearance() const;
+  void setAppearance(Appearance appearance);
 
   // Nothing until the user has chosen; then the shop's own choice is no longer followed.
   [[nodiscard]] std::optional<UnitChoice> units() const;

@@ -5,6 +5,7 @@
 #include <QSet>
 
 #include "creaseline/base/colour.h"
+#include "desk/appearance.h"
 #include "desk/order_model.h"
 #include "desk/theme.h"
 #include "library_fixture.h"
@@ -16,24 +17,11 @@ using namespace creaseline::desk;
 namespace {
 
 QPalette lightPalette() {
-  return QApplication::style()->standardPalette();
+  return paletteOf(Appearance::Light);
 }
 
 QPalette darkPalette() {
-  QPalette palette(QColor(0x35, 0x37, 0x3a), QColor(0x2b, 0x2d, 0x30));
-  palette.setColor(QPalette::Base, QColor(0x1f, 0x20, 0x23));
-  palette.setColor(QPalette::Text, QColor(0xea, 0xea, 0xea));
-  palette.setColor(QPalette::WindowText, QColor(0xea, 0xea, 0xea));
-  palette.setColor(QPalette::ButtonText, QColor(0xea, 0xea, 0xea));
-  palette.setColor(QPalette::Highlight, QColor(0x3d, 0x6f, 0xa8));
-  palette.setColor(QPalette::HighlightedText, Qt::white);
-  palette.setColor(QPalette::ToolTipBase, QColor(0x35, 0x37, 0x3a));
-  palette.setColor(QPalette::ToolTipText, Qt::white);
-  palette.setColor(QPalette::PlaceholderText, QColor(0xa0, 0xa0, 0xa0));
-  for (const auto role : {QPalette::Text, QPalette::WindowText, QPalette::ButtonText}) {
-    palette.setColor(QPalette::Disabled, role, QColor(0x80, 0x82, 0x86));
-  }
-  return palette;
+  return paletteOf(Appearance::Dark);
 }
 
 class PaletteGuard {
@@ -88,6 +76,55 @@ TEST_CASE("States and secondary text can be read in light and in dark", "[desk][
     }
     CHECK(contrastRatio(toColour(mutedText(palette)), ground) >= 4.5);
   }
+}
+
+// W3C WCAG 2.2, success criterion 1.4.3.
+TEST_CASE("Texts of both palettes can be read on what they stand on", "[desk][appearance]") {
+  using Pair = std::pair<QPalette::ColorRole, QPalette::ColorRole>;
+  for (const QPalette& palette : {lightPalette(), darkPalette()}) {
+    CAPTURE(isDark(palette));
+    for (const auto& [text, ground] :
+         {Pair{QPalette::WindowText, QPalette::Window}, Pair{QPalette::Text, QPalette::Base},
+          Pair{QPalette::Text, QPalette::AlternateBase},
+          Pair{QPalette::ButtonText, QPalette::Button},
+          Pair{QPalette::PlaceholderText, QPalette::Base},
+          Pair{QPalette::HighlightedText, QPalette::Highlight},
+          Pair{QPalette::Link, QPalette::Base}, Pair{QPalette::LinkVisited, QPalette::Base},
+          Pair{QPalette::ToolTipText, QPalette::ToolTipBase}}) {
+      CAPTURE(static_cast<int>(text), static_cast<int>(ground));
+      CHECK(contrastRatio(toColour(palette.color(text)), toColour(palette.color(ground))) >= 4.5);
+    }
+  }
+}
+
+TEST_CASE("The appearance is chosen in the menu, counts at once, and is there the next day",
+          "[desk][appearance][settings]") {
+  const QPalette system = QApplication::palette();
+  DeskOnDemo desk;
+  desk.openDemo();
+  CHECK(desk.action("appearanceSystem").isChecked());
+  const auto ground = [&desk] {
+    QCoreApplication::processEvents();  // by which the windows hear of it
+    return desk.order().palette().color(QPalette::Base);
+  };
+  desk.action("appearanceDark").trigger();
+  CHECK(isDark(QApplication::palette()));
+  CHECK(ground() == darkPalette().color(QPalette::Base));
+  picture(*desk.window, QStringLiteral("appearance-dark"));
+  desk.action("appearanceLight").trigger();
+  CHECK(ground() == lightPalette().color(QPalette::Base));
+  picture(*desk.window, QStringLiteral("appearance-light"));
+  desk.action("appearanceDark").trigger();
+  CHECK(Settings(desk.demo.settings()).appearance() == Appearance::Dark);
+  QApplication::setPalette(QPalette());
+  {
+    DeskWindow next(shippedRules(), resourcesFolder(), desk.demo.settings());
+    CHECK(isDark(QApplication::palette()));
+    CHECK(next.findChild<QAction*>(QStringLiteral("appearanceDark"))->isChecked());
+  }
+  desk.action("appearanceSystem").trigger();
+  CHECK(QApplication::palette().color(QPalette::Base) == system.color(QPalette::Base));
+  CHECK(ground() == system.color(QPalette::Base));
 }
 
 TEST_CASE("States differ in shape and word, not in colour alone", "[desk][appearance]") {

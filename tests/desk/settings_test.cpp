@@ -17,6 +17,8 @@ TEST_CASE("Settings come back from their file", "[desk][settings]") {
     CHECK_FALSE(settings.language().has_value());
     settings.setLanguage(Language::Spanish);
     settings.setUnits(units);
+    CHECK(settings.appearance() == Appearance::System);
+    settings.setAppearance(Appearance::Dark);
     settings.setPaper(Paper::AnsiC);
     settings.setSheetTicked("run-cards", false);
     settings.setSheetTicked("gauges", true);
@@ -29,6 +31,7 @@ TEST_CASE("Settings come back from their file", "[desk][settings]") {
   const Settings again(file);
   CHECK(again.language() == Language::Spanish);
   CHECK(again.units() == units);
+  CHECK(again.appearance() == Appearance::Dark);
   CHECK(again.paper() == Paper::AnsiC);
   CHECK(again.sheetTicked("run-cards") == false);
   CHECK(again.sheetTicked("gauges") == true);
