@@ -39,11 +39,12 @@ PlanningJob readJob(const Arguments& arguments, const std::filesystem::path& pro
   speakBy(nullptr);
   job.order = take(loadOrder(arguments.order, job.rules), job, arguments.quiet);
   job.shop = take(loadShop(arguments.shop, job.rules), job, arguments.quiet);
-  std::vector<LoadNote> idle = idleHouseRules(job.order, job.shop);
-  for (LoadNote& note : idle) {
-    note.file = arguments.shop.string();
+  std::vector<LoadNote> notes;
+  for (IdleHouseRule& idle : idleHouseRules(job.order, job.shop)) {
+    idle.note.file = arguments.shop.string();
+    notes.push_back(std::move(idle.note));
   }
-  writeNotes(idle, arguments.quiet);
+  writeNotes(notes, arguments.quiet);
   if (!arguments.prices) {
     job.shop.rates.reset();
   }

@@ -48,15 +48,16 @@ std::string quotedList(const std::vector<Id>& ids) {
 
 }  // namespace
 
-std::vector<LoadNote> idleHouseRules(const Order& order, const Shop& shop) {
-  std::vector<LoadNote> notes;
-  for (const PlacementRule& rule : shop.houseRules) {
+std::vector<IdleHouseRule> idleHouseRules(const Order& order, const Shop& shop) {
+  std::vector<IdleHouseRule> idle;
+  for (std::size_t i = 0; i < shop.houseRules.size(); ++i) {
+    const PlacementRule& rule = shop.houseRules[i];
     std::vector<const Blank*> blanks = blanksAt(rule, order);
     if (blanks.empty()) {
       continue;  // for other orders
     }
     const auto say = [&](std::string text) {
-      notes.push_back({{}, worded("house rule {}", inQuotes(rule.id.text())), std::move(text)});
+      idle.push_back({i, {{}, worded("house rule {}", inQuotes(rule.id.text())), std::move(text)}});
     };
     if (!rule.blanks.empty()) {
       std::erase_if(blanks, [&rule](const Blank* blank) { return !names(rule.blanks, blank->id); });
@@ -75,7 +76,7 @@ std::vector<LoadNote> idleHouseRules(const Order& order, const Shop& shop) {
       say(worded("not used: no size chart has its sizes {}", quotedList(rule.sizes)));
     }
   }
-  return notes;
+  return idle;
 }
 
 std::optional<std::string> shopProblem(const Shop& shop, const Rules& rules) {

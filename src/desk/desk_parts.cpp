@@ -114,6 +114,13 @@ void DeskWindow::Parts::connectWorkspace() {
                    [this](std::size_t word) { showWords(word); });
   QObject::connect(findingsPanel_, &FindingsPanel::jumpRequested, &window_,
                    [this](const Finding& finding) { jumpTo(finding); });
+  QObject::connect(findingsPanel_, &FindingsPanel::houseRuleRequested, &window_,
+                   [this](std::size_t rule) {
+                     showShop();
+                     if (shopWindow_ != nullptr) {
+                       shopWindow_->goToHouseRule(rule);
+                     }
+                   });
   QObject::connect(findingsPanel_, &FindingsPanel::remedyRequested, &window_,
                    [this](const Finding& finding, const Remedy& remedy) {
                      applyRemedy(document_, finding, remedy);

@@ -2,11 +2,13 @@
 #include "desk/entry_page.h"
 
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QScrollArea>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
+
+#include "desk/theme.h"
 
 namespace creaseline::desk {
 
@@ -59,7 +61,15 @@ EntryPage::EntryPage(ShopList list, ShopForm* form, const QString& words, const 
   empty_ = none;
   auto* layout = new QHBoxLayout(this);
   layout->addLayout(left, 2);
-  layout->addWidget(area, 3);
+  auto* right = new QVBoxLayout;
+  remark_ = new QLabel(this);
+  remark_->setObjectName(QStringLiteral("entryRemark"));
+  remark_->setTextFormat(Qt::PlainText);
+  remark_->setWordWrap(true);
+  remark_->hide();
+  right->addWidget(remark_);
+  right->addWidget(area, 1);
+  layout->addLayout(right, 3);
   layout->addWidget(none, 3);
   connect(entries_, &QListWidget::currentRowChanged, this, &EntryPage::showChosen);
   connect(form_, &ShopForm::edited, this, &EntryPage::edited);
@@ -76,7 +86,28 @@ std::optional<std::size_t> EntryPage::chosen() const {
 
 void EntryPage::show(const ShownShop& shown) {
   shown_ = shown;
-  const QStringList names = edits().names(list_);
+  showNames();
+  showChosen();
+}
+
+void EntryPage::setRemarks(std::map<std::size_t, QString> remarks) {
+  if (remarks != remarks_) {
+    remarks_ = std::move(remarks);
+    if (shown_.shop) {
+      showNames();
+      showRemark();
+    }
+  }
+}
+
+void EntryPage::showNames() {
+  QStringList names = edits().names(list_);
+  for (const auto& each : remarks_) {
+    if (static_cast<qsizetype>(each.first) < names.size()) {
+      QString& name = names[static_cast<qsizetype>(each.first)];
+      name = tr("%1 (not used)", "entry of the shop").arg(name);
+    }
+  }
   const int before = entries_->currentRow();
   {
     const QSignalBlocker quiet(entries_);
@@ -94,7 +125,19 @@ void EntryPage::show(const ShownShop& shown) {
     entries_->setCurrentRow(
         std::clamp(before, names.isEmpty() ? -1 : 0, static_cast<int>(names.size()) - 1));
   }
-  showChosen();
+}
+
+// The shape says it without the colour.
+void EntryPage::showRemark() {
+  const auto entry = chosen();
+  const auto found = entry ? remarks_.find(*entry) : remarks_.end();
+  remark_->setVisible(found != remarks_.end());
+  if (found != remarks_.end()) {
+    QPalette colours = palette();
+    colours.setColor(QPalette::WindowText, stateColour(Severity::Watch, palette()));
+    remark_->setPalette(colours);
+    remark_->setText(stateShape(Severity::Watch) + QLatin1Char(' ') + found->second);
+  }
 }
 
 void EntryPage::choose(std::size_t entry) {
@@ -107,6 +150,7 @@ void EntryPage::showChosen() {
   empty_->setVisible(!entry);
   duplicate_->setEnabled(entry.has_value());
   remove_->setEnabled(entry && edits().mayRemove(list_));
+  showRemark();
   if (entry) {
     form_->show(shown_, *entry);
   }

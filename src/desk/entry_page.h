@@ -2,9 +2,11 @@
 // A list of the shop with the form of the entry that is chosen: add, duplicate, remove.
 #pragma once
 
+#include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
 #include <QWidget>
+#include <map>
 
 #include "desk/shop_form.h"
 
@@ -21,6 +23,8 @@ class EntryPage : public QWidget {
 
   void show(const ShownShop& shown);
   void choose(std::size_t entry);
+  // On single entries, said above their form and after their name: that they are not used.
+  void setRemarks(std::map<std::size_t, QString> remarks);
 
  Q_SIGNALS:
   void edited(const creaseline::desk::ShopEdit& edit);
@@ -29,6 +33,8 @@ class EntryPage : public QWidget {
   [[nodiscard]] ShopEdits edits() const;
   [[nodiscard]] std::optional<std::size_t> chosen() const;
   void showChosen();
+  void showNames();
+  void showRemark();
 
   ShopList list_;
   ShownShop shown_;
@@ -36,6 +42,8 @@ class EntryPage : public QWidget {
   ShopForm* form_ = nullptr;
   QPushButton* duplicate_ = nullptr;
   QPushButton* remove_ = nullptr;
+  QLabel* remark_ = nullptr;
+  std::map<std::size_t, QString> remarks_;
   QWidget* empty_ = nullptr;
   QWidget* area_ = nullptr;
 };

@@ -22,6 +22,8 @@ constexpr int kPadding = 7;
 constexpr int kBatch = 60;
 constexpr qsizetype kLongestRemedy = 124;  // characters, in a narrow column
 
+const QString kTryIt = QStringLiteral("tryIt");
+
 class FindingDelegate : public QStyledItemDelegate {
  public:
   explicit FindingDelegate(QListView* view) : QStyledItemDelegate(view), view_(view) {}
@@ -174,6 +176,12 @@ FindingsPanel::FindingsPanel(QWidget* parent) : QWidget(parent) {
   connect(list_, &QListView::clicked, this, jump);
   // Enter; a double click has already jumped by its first click, and jumping again does no harm.
   connect(list_, &QListView::activated, this, jump);
+  // Another window is not opened by a mere click.
+  connect(list_, &QListView::activated, this, [this](const QModelIndex& index) {
+    if (const IdleHouseRule* idle = model_.idleRule(index.row())) {
+      Q_EMIT houseRuleRequested(idle->rule);
+    }
+  });
 }
 
 void FindingsPanel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
@@ -207,7 +215,7 @@ void FindingsPanel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
 
 void FindingsPanel::setRemediesEnabled(bool enabled) {
   remediesEnabled_ = enabled;
-  for (auto* button : remedies_->findChildren<QPushButton*>()) {
+  for (auto* button : remedies_->findChildren<QPushButton*>(kTryIt)) {
     button->setEnabled(enabled);
   }
 }
@@ -225,6 +233,14 @@ void FindingsPanel::clearRemedies() {
 
 void FindingsPanel::showRemedies(int row) {
   clearRemedies();
+  if (const IdleHouseRule* idle = model_.idleRule(row)) {
+    auto* button = new QPushButton(tr("Open the house rule…"), remedies_);
+    button->setObjectName(QStringLiteral("findingHouseRule"));
+    connect(button, &QPushButton::clicked, this,
+            [this, rule = idle->rule] { Q_EMIT houseRuleRequested(rule); });
+    remediesLayout_->addWidget(button, 0, Qt::AlignLeft);
+    remedies_->show();
+  }
   const Finding* finding = model_.finding(row);
   if (finding == nullptr) {
     return;
@@ -279,6 +295,7 @@ QWidget* FindingsPanel::remedyRow(const Finding& finding, const Remedy& remedy) 
                             !std::holds_alternative<StitchesChange>(remedy.change);
   if (changesOrder) {
     auto* button = new QPushButton(tr("Try it"), row);
+    button->setObjectName(kTryIt);
     button->setAccessibleName(tr("Try: %1").arg(text));
     button->setEnabled(remediesEnabled_);
     layout->addWidget(button, 0, Qt::AlignTop);

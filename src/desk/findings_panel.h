@@ -24,6 +24,8 @@ class FindingsPanel : public QWidget {
  Q_SIGNALS:
   // Clicked, or chosen by Enter: show its place.
   void jumpRequested(const creaseline::Finding& finding);
+  // Chosen by its button, by Enter or by a double click: index into the shop's house rules.
+  void houseRuleRequested(std::size_t rule);
   void remedyRequested(const creaseline::Finding& finding, const creaseline::Remedy& remedy);
 
  private:

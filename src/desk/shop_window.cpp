@@ -5,8 +5,10 @@
 #include <QDir>
 #include <QScrollArea>
 #include <QVBoxLayout>
+#include <map>
 #include <utility>
 
+#include "creaseline/catalogue/shop_check.h"
 #include "desk/edit_commands.h"
 #include "desk/text.h"
 
@@ -60,9 +62,9 @@ void ShopWindow::build() {
           tr("Measure at the machine how far off each garment was hooped before you bring it true, "
              "and write it down here. With enough of them the room that a frame must leave follows "
              "from your own hands."));
-  addPage(ShopList::HouseRules, new HouseRuleForm, tr("House rules"),
-          tr("Placement rules of the shop"),
-          tr("A house rule says where this shop puts a design, in place of the shipped rule."));
+  houseRules_ = addPage(
+      ShopList::HouseRules, new HouseRuleForm, tr("House rules"), tr("Placement rules of the shop"),
+      tr("A house rule says where this shop puts a design, in place of the shipped rule."));
   rates_ = new ShopRatesForm;
   tabs_->addTab(scrolled(rates_), tr("Rates"));
   effect_ = new QLabel(this);
@@ -116,15 +118,40 @@ void ShopWindow::goTo(std::optional<CostField> field, const std::string& entry) 
       }
     }
   }
+  bringInFront(page);
+  if (auto* edit = page->findChild<QLineEdit*>(name)) {
+    edit->setFocus(Qt::OtherFocusReason);
+    edit->selectAll();
+  }
+}
+
+void ShopWindow::bringInFront(const QWidget* page) {
   for (int tab = 0; tab < tabs_->count(); ++tab) {
     if (tabs_->widget(tab) == page || tabs_->widget(tab)->isAncestorOf(page)) {
       tabs_->setCurrentIndex(tab);
     }
   }
-  if (auto* edit = page->findChild<QLineEdit*>(name)) {
-    edit->setFocus(Qt::OtherFocusReason);
-    edit->selectAll();
+}
+
+void ShopWindow::goToHouseRule(std::size_t rule) {
+  bringInFront(houseRules_);
+  houseRules_->choose(rule);
+  if (auto* list = houseRules_->findChild<QListWidget*>(QStringLiteral("entries"))) {
+    list->setFocus(Qt::OtherFocusReason);
   }
+}
+
+// Those that the order on the desk should use, but does not.
+void ShopWindow::showIdleRules() {
+  std::map<std::size_t, QString> remarks;
+  const auto shop = document_.shopInHand();
+  const auto order = document_.orderInHand();
+  if (shop && order) {
+    for (const IdleHouseRule& idle : idleHouseRules(*order, *shop)) {
+      remarks[idle.rule] = capitalised(toQString(idle.note.text));
+    }
+  }
+  houseRules_->setRemarks(std::move(remarks));
 }
 
 EntryPage* ShopWindow::addPage(ShopList list, ShopForm* form, const QString& title,
@@ -156,6 +183,7 @@ void ShopWindow::showShop() {
 
 void ShopWindow::showState() {
   const auto shop = document_.shopInHand();
+  showIdleRules();
   setWindowTitle(shop ? tr("%1[*] - Shop").arg(toQString(shop->name)) : tr("Shop[*]"));
   setWindowModified(document_.shopModified());
   file_->setText(document_.shopFile().isEmpty() ? tr("Not in a file yet")

@@ -28,6 +28,7 @@ class ShopWindow : public SideWindow {
   // Brings what a cost lacks in front, ready to be typed in. `entry`: id of a backing, where it is
   // one's. Nothing: the currency.
   void goTo(std::optional<CostField> field, const std::string& entry);
+  void goToHouseRule(std::size_t rule);
 
  Q_SIGNALS:
   void saveRequested();
@@ -40,6 +41,8 @@ class ShopWindow : public SideWindow {
   QWidget* scrolled(ShopForm* form);
   void showShop();
   void showState();
+  void showIdleRules();
+  void bringInFront(const QWidget* page);
   void edit(const ShopEdit& edit);
 
   Document& document_;
@@ -48,6 +51,7 @@ class ShopWindow : public SideWindow {
   ShopForm* head_ = nullptr;
   ShopForm* rates_ = nullptr;
   EntryPage* backing_ = nullptr;
+  EntryPage* houseRules_ = nullptr;
   std::vector<EntryPage*> pages_;
   QLabel* file_ = nullptr;
   QLabel* effect_ = nullptr;

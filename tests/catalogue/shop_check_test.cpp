@@ -86,8 +86,9 @@ TEST_CASE("a house rule for a blank or size that the order lacks is remarked on"
   const auto notes = [&](const PlacementRule& given) {
     shop.houseRules = {given};
     std::string all;
-    for (const LoadNote& note : idleHouseRules(order, shop)) {
-      all += note.where + ": " + note.text;
+    for (const IdleHouseRule& idle : idleHouseRules(order, shop)) {
+      CHECK(idle.rule == 0);
+      all += idle.note.where + ": " + idle.note.text;
     }
     return all;
   };

@@ -7,7 +7,7 @@
 #include <QMessageBox>
 #include <QTimer>
 
-#include "desk/desk_fixture.h"
+#include "desk/library_fixture.h"
 #include "desk/message_bar.h"
 
 namespace creaseline::desk {
@@ -237,6 +237,43 @@ TEST_CASE("A house rule is made and moves the designs that it is meant for", "[d
   desk.type("ruleDistance", QStringLiteral("8 in"));
   CHECK(desk.stepName().contains(QStringLiteral("distance 8 in")));
   REQUIRE(desk.waitForPlan());
+}
+
+TEST_CASE("A house rule that the order does not use is remarked on, and the finding leads to it",
+          "[desk][shop][findings]") {
+  ShopOnDemo desk;
+  desk.openTab(QStringLiteral("House rules"));
+  auto& rules = desk.onPage<QListWidget>("entries");
+  QTest::mouseClick(&desk.onPage<QPushButton>("addEntry"), Qt::LeftButton);
+  const int row = rules.currentRow();
+  auto& place = desk.onPage<QComboBox>("ruleLocation");
+  const QString sewn =
+      toQString(plannedDemo()->order()->lines.front().placements.front().location.text());
+  place.setCurrentIndex(place.findData(sewn));
+  Q_EMIT place.activated(place.currentIndex());
+  Q_EMIT desk.onPage<TickMenu>("ruleKinds").picked({});
+  Q_EMIT desk.onPage<TickMenu>("ruleBands").picked({});
+  auto& remark = desk.onPage<QLabel>("entryRemark");
+  desk.type("ruleSizes", QStringLiteral("NoSuch"));
+  REQUIRE(waitFor([&] { return remark.isVisible(); }));
+  CHECK(remark.text().contains(QStringLiteral("NoSuch")));
+  CHECK(rules.item(row)->text().contains(QStringLiteral("not used")));
+  REQUIRE(desk.waitForPlan());
+  // Last among the findings; its button leads back to the rule.
+  desk.find<QTabWidget>("shopTabs").setCurrentIndex(0);
+  auto& findings = desk.findings();
+  const QModelIndex last = findings.model()->index(findings.model()->rowCount() - 1, 0);
+  CHECK(last.data().toString().contains(QStringLiteral("NoSuch")));
+  CHECK(last.data(Qt::AccessibleTextRole).toString().contains(QStringLiteral("note")));
+  findings.setCurrentIndex(last);
+  rules.setCurrentRow(-1);
+  press(desk, "findingHouseRule");
+  CHECK(desk.onPage<QListWidget>("entries").isVisible());
+  CHECK(rules.currentRow() == row);
+  // A size that the chart has mends it.
+  desk.type("ruleSizes",
+            toQString(plannedDemo()->order()->lines.front().sizes.front().size.text()));
+  CHECK(waitFor([&] { return !remark.isVisible(); }));
 }
 
 TEST_CASE("A new shop starts from nothing and asks for a file", "[desk][shop]") {

@@ -19,8 +19,13 @@ namespace creaseline {
 [[nodiscard]] std::optional<std::string> shopProblem(const Shop& shop, const Rules& rules);
 
 // The shop's rules for places that the order sews which name blanks that it lacks, or sizes that no
-// size chart of theirs has: they would never be used, most likely for a slip in the name. The notes
-// name the rule; their file is empty.
-[[nodiscard]] std::vector<LoadNote> idleHouseRules(const Order& order, const Shop& shop);
+// size chart of theirs has: they would never be used, most likely for a slip in the name. In the
+// order of the shop's rules.
+struct IdleHouseRule {
+  std::size_t rule = 0;  // into Shop::houseRules
+  LoadNote note;         // names the rule; its file is empty
+  bool operator==(const IdleHouseRule&) const = default;
+};
+[[nodiscard]] std::vector<IdleHouseRule> idleHouseRules(const Order& order, const Shop& shop);
 
 }  // namespace creaseline
