@@ -7,6 +7,7 @@
 #include <QStatusBar>
 
 #include "creaseline/base/file.h"
+#include "desk/changed_parts.h"
 #include "desk/desk_parts.h"
 #include "desk/file_questions.h"
 #include "desk/text.h"
@@ -18,6 +19,7 @@ using namespace desk;  // NOLINT(google-build-using-namespace): this file is the
 namespace {
 
 constexpr qsizetype kConflictsShown = 4;
+constexpr int kTakenMs = 20'000;  // who looks up from the machine shall still see it
 
 }  // namespace
 
@@ -32,6 +34,13 @@ void DeskWindow::Parts::connectFiles() {
   QObject::connect(&document_, &Document::shopSaved, &window_,
                    [this](SaveResult result) { told(Saveable::Shop, result); });
   QObject::connect(&document_, &Document::modifiedChanged, &window_, [this] { updateEditing(); });
+  QObject::connect(&document_, &Document::outsideTaken, &window_,
+                   [this](const QString& file, const QStringList& parts) {
+                     window_.statusBar()->showMessage(
+                         tr("%1 was changed by somebody else; taken over: %2. Undo takes it back.")
+                             .arg(QFileInfo(file).fileName(), fewOf(parts)),
+                         kTakenMs);
+                   });
   QObject::connect(&document_, &Document::merged, &window_, [this] { showMerged(); });
   QObject::connect(&recovery_, &Recovery::notKept, &window_, [this](const QString& reason) {
     messageBar_->say(Severity::Watch, tr("Unsaved changes cannot be kept against a crash"),

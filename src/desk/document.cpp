@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "desk/changed_parts.h"
 #include "desk/edit_commands.h"
 #include "desk/text.h"
 
@@ -270,6 +271,8 @@ void Document::takeOutsideChange(const PlanOutcome& outcome) {
   tellModified();
   if (changedHere) {
     Q_EMIT merged();
+  } else if (const QStringList parts = changedParts(*outside_.mine, *order_); !parts.isEmpty()) {
+    Q_EMIT outsideTaken(orderFile_, parts);
   }
 }
 

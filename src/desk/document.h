@@ -169,6 +169,9 @@ class Document : public QObject {
   // What recover() took up is in hand, or was let go because planning was stopped or another order
   // opened before its file was read.
   void recoveryEnded(bool inHand);
+  // A file changed on disk and nothing was changed here: what it says was taken, as a step that can
+  // be undone. `parts`: what that changed.
+  void outsideTaken(const QString& file, const QStringList& parts);
   // The order file changed on disk, and what both changed was merged; see outsideChange().
   void merged();
 

@@ -3,6 +3,7 @@
 #include <QFileInfo>
 #include <utility>
 
+#include "desk/changed_parts.h"
 #include "desk/document.h"
 #include "desk/document_saving.h"
 #include "desk/edit_commands.h"
@@ -58,9 +59,14 @@ bool Document::takeShop(const PlanOutcome& outcome) {
   if (!sameFile && std::exchange(shopSteps_, false)) {
     undoStack_.clear();  // its steps are of another shop
   }
-  if (sameFile && changedHere && !sameContent) {
+  if (sameFile && !sameContent) {
+    const QStringList parts = changedParts(*shop_, *outcome.shop);
     undoStack_.push(makeShopStep(*this, tr("Take over what the shop's file says"), outcome.shop));
-    Q_EMIT shopReplaced();
+    if (changedHere) {
+      Q_EMIT shopReplaced();
+    } else {
+      Q_EMIT outsideTaken(shopFile_, parts);
+    }
   } else if (!sameContent) {
     shop_ = outcome.shop;
     Q_EMIT shopEdited();

@@ -8,11 +8,13 @@
 #include <QProgressBar>
 #include <QPushButton>
 #include <QStackedWidget>
+#include <QStatusBar>
 #include <QTextBrowser>
 #include <QTimer>
 #include <QToolButton>
 #include <QUndoStack>
 
+#include "desk/changed_parts.h"
 #include "desk/finding_model.h"
 #include "desk/order_model.h"
 #include "desk/table_canvas.h"
@@ -133,6 +135,64 @@ TEST_CASE("A file changed on disk is read again and the selection stays", "[desk
   REQUIRE(waitFor([&] { return reasons(desk).contains(QStringLiteral("17 ×")); }));
   CHECK(reasons(desk).contains(QStringLiteral("size YM")));
   CHECK(desk.order().currentIndex() == cell(desk, 1, 0, QStringLiteral("YM")));
+  // The status bar says what was taken, and that it can be undone.
+  const QString said = desk.window->statusBar()->currentMessage();
+  CHECK(said.contains(QStringLiteral("regatta.order.json")));
+  CHECK(said.contains(QStringLiteral("line 2")));
+  CHECK(said.contains(QStringLiteral("Undo")));
+  CHECK_FALSE(said.contains(QStringLiteral("line 1")));
+  desk.action("undo").trigger();
+  CHECK(cell(desk, 1, 0, QStringLiteral("YM"))
+            .parent()
+            .siblingAtColumn(desk.order().currentIndex().column())
+            .data()
+            .toInt() == 3);
+}
+
+TEST_CASE("A shop changed on disk is taken with a word in the status bar, and can be undone",
+          "[desk][window][watch]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  DemoCopy::edit(desk.demo.shop(), "\"name\": \"Millrace Stitchroom\"",
+                 "\"name\": \"Lock Stitchroom\"");
+  REQUIRE(waitFor([&] { return desk.label("orderDetail").contains(QStringLiteral("Lock")); }));
+  const QString said = desk.window->statusBar()->currentMessage();
+  CHECK(said.contains(QStringLiteral("workshop.shop.json")));
+  CHECK(said.contains(QStringLiteral("name")));
+  REQUIRE(desk.action("undo").isEnabled());
+  desk.action("undo").trigger();
+  CHECK(waitFor([&] { return desk.label("orderDetail").contains(QStringLiteral("Millrace")); }));
+  // The file's is the saved one, so that the desk asks before it is left.
+  desk.action("redo").trigger();
+  REQUIRE(desk.waitForPlan());
+  // Writing the same again is no change and says nothing.
+  desk.window->statusBar()->clearMessage();
+  DemoCopy::replace(desk.demo.shop(), DemoCopy::read(desk.demo.shop()) + "\n");
+  QTest::qWait(400);
+  CHECK(desk.window->statusBar()->currentMessage().isEmpty());
+}
+
+TEST_CASE("What an order or a shop has otherwise is named in a few words",
+          "[desk][window][watch]") {
+  const Order& before = *plannedDemo()->order();
+  CHECK(changedParts(before, before).isEmpty());
+  Order after = before;
+  after.title = "Another";
+  after.lines[1].note = "rush";
+  after.lines.pop_back();
+  after.blanks.front().name = "Quay hoodie";
+  const QStringList parts = changedParts(before, after);
+  CHECK(parts == QStringList{QStringLiteral("head of the order"), QStringLiteral("line 2"),
+                             QStringLiteral("line 3"), QStringLiteral("garment Quay hoodie")});
+  CHECK(fewOf(parts) == QStringLiteral("head of the order, line 2 and 2 more"));
+  after = before;
+  std::swap(after.lines[0], after.lines[1]);
+  CHECK(changedParts(before, after).size() == 1);
+  Shop shop = *plannedDemo()->shop();
+  shop.frames.pop_back();
+  shop.rates.reset();
+  CHECK(changedParts(*plannedDemo()->shop(), shop) ==
+        QStringList{QStringLiteral("frames"), QStringLiteral("rates")});
 }
 
 TEST_CASE("A broken file shows file, place, found and expected, and keeps the plan",
