@@ -25,6 +25,8 @@ FieldEdit::FieldEdit(const QString& name, const QString& words, Check check, QWi
   problem_->hide();
   layout->addWidget(edit_);
   layout->addWidget(problem_);
+  // Without a policy of its own the key of the label before it would lead nowhere.
+  setFocusPolicy(Qt::StrongFocus);
   setFocusProxy(edit_);
   connect(edit_, &QLineEdit::textEdited, this, &FieldEdit::showProblem);
   connect(edit_, &QLineEdit::editingFinished, this, &FieldEdit::commit);

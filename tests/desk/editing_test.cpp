@@ -93,6 +93,18 @@ TEST_CASE("A field says beside it what is wrong, and takes what is right in any 
   CHECK(moveDown.text().startsWith(QStringLiteral("-3 mm")));
 }
 
+TEST_CASE("The key of a label leads to its field", "[desk][editing][access]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  for (const auto& [key, field] :
+       {std::pair(Qt::Key_U, "orderNumber"), std::pair(Qt::Key_I, "orderTitleEdit"),
+        std::pair(Qt::Key_C, "orderCustomer")}) {
+    QTest::keyClick(desk.window.get(), key, Qt::AltModifier);
+    CAPTURE(field);
+    CHECK(QApplication::focusWidget() == &desk.find<QLineEdit>(field));
+  }
+}
+
 TEST_CASE("Several hoopings are allowed by a tick, and each part is shown by its button",
           "[desk][editing]") {
   DeskOnDemo desk(7);
