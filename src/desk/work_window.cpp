@@ -2,6 +2,7 @@
 #include "desk/work_window.h"
 
 #include <QHBoxLayout>
+#include <QScrollArea>
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -51,8 +52,19 @@ void WorkWindow::build() {
   tabs->addTab(buildRuns(), tr("Runs"));
   materials_ = reader("workMaterials", tr("Materials to lay ready"), tabs);
   tabs->addTab(materials_, tr("Materials"));
+  tabs->addTab(buildCuts(), tr("Cutting"));
   tabs->addTab(buildCost(), tr("Cost"));
   layout->addWidget(tabs, 1);
+}
+
+QWidget* WorkWindow::buildCuts() {
+  auto* area = new QScrollArea(this);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setWidgetResizable(true);
+  area->setFocusPolicy(Qt::NoFocus);
+  cuts_ = new CutView(area);
+  area->setWidget(cuts_);
+  return area;
 }
 
 QWidget* WorkWindow::buildCost() {
@@ -142,6 +154,7 @@ void WorkWindow::showWork() {
     day_->show({});
     run_->clear();
     materials_->clear();
+    cuts_->show({}, {});
     needles_->show({});
     showCost();
     return;
@@ -168,6 +181,7 @@ void WorkWindow::showWork() {
                  toQString(formatDuration(card.time.total))));
   }
   materials_->setHtml(materialsText(work_->picks, runs, palette(), work_->planned->units()));
+  cuts_->show(work_->picks.cuts, work_->planned->units());
   showCost();
   runs_->setCurrentRow(runs.cards.empty() ? -1 : std::clamp(chosen, 0, runs_->count() - 1));
   showRun(runs_->currentRow());

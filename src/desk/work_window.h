@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 // How the order is sewn and what it takes: runs in order with their needles and times, and the
-// materials to lay ready. Worked out off the GUI thread whenever the plan changes.
+// materials to lay ready and how backing is cut. Worked out off the GUI thread whenever the plan
+// changes.
 #pragma once
 
 #include <QLabel>
@@ -12,6 +13,7 @@
 
 #include "creaseline/planning/cost.h"
 #include "creaseline/planning/pick_list.h"
+#include "desk/cut_view.h"
 #include "desk/day_bar.h"
 #include "desk/latest_job.h"
 #include "desk/needle_chart.h"
@@ -49,6 +51,7 @@ class WorkWindow : public SideWindow {
 
   void build();
   QWidget* buildRuns();
+  QWidget* buildCuts();
   QWidget* buildCost();
   void workOut();
   void showWork();
@@ -65,6 +68,7 @@ class WorkWindow : public SideWindow {
   NeedleChart* needles_ = nullptr;
   QTextBrowser* run_ = nullptr;
   QTextBrowser* materials_ = nullptr;
+  CutView* cuts_ = nullptr;
   QLabel* costHead_ = nullptr;
   QListWidget* missing_ = nullptr;  // what is not counted, one a row
   QPushButton* fillIn_ = nullptr;

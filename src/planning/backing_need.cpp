@@ -4,10 +4,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstdint>
 #include <map>
-#include <optional>
 #include <utility>
 
 #include "base/worded.h"
@@ -24,22 +24,38 @@ std::int64_t rowsFor(int pieces, std::int64_t across) {
   return (pieces + across - 1) / across;
 }
 
-std::int64_t piecesOfSheet(const BackingStock& stock, Length width, Length height) {
-  return std::max(times(stock.width, width) * times(stock.length, height),
-                  times(stock.width, height) * times(stock.length, width));
+// A piece as it is, and turned.
+std::array<std::pair<Length, Length>, 2> waysOf(const BackingPieces& size) {
+  return {{{size.width, size.height}, {size.height, size.width}}};
 }
 
-// Nothing if the piece is wider than the roll either way.
-std::optional<Length> lengthOfRoll(const BackingStock& stock, const BackingPieces& need) {
-  std::optional<Length> least;
-  for (const auto& [across, along] :
-       {std::pair(need.width, need.height), std::pair(need.height, need.width)}) {
-    if (const std::int64_t beside = times(stock.width, across); beside > 0) {
-      const auto length = Length::fromNanometres(rowsFor(need.pieces, beside) * along.nanometres());
-      least = least ? std::min(*least, length) : length;
+CutBlock blockOfSheets(const BackingStock& stock, const BackingPieces& size) {
+  CutBlock best{size.width, size.height, size.pieces, 0, 0, {}, 0};
+  for (const auto& [across, along] : waysOf(size)) {
+    const std::int64_t beside = times(stock.width, across);
+    const std::int64_t rows = times(stock.length, along);
+    if (beside * rows > best.beside * best.rows) {
+      best = {across, along, size.pieces, beside, rows, {}, 0};
     }
   }
-  return least;
+  best.sheets = rowsFor(size.pieces, std::max<std::int64_t>(1, best.beside * best.rows));
+  return best;
+}
+
+CutBlock blockOfRoll(const BackingStock& stock, const BackingPieces& size) {
+  CutBlock best{size.width, size.height, size.pieces, 0, 0, {}, 0};
+  for (const auto& [across, along] : waysOf(size)) {
+    const std::int64_t beside = times(stock.width, across);
+    if (beside == 0) {
+      continue;
+    }
+    const std::int64_t rows = rowsFor(size.pieces, beside);
+    const auto taken = Length::fromNanometres(rows * along.nanometres());
+    if (best.beside == 0 || taken < best.taken) {
+      best = {across, along, size.pieces, beside, rows, taken, 0};
+    }
+  }
+  return best;
 }
 
 // Metres or yards to a tenth, rounded by `round`.
@@ -83,20 +99,31 @@ void addRoll(BackingTotal& total, const BackingStock& stock, const CutNeed& need
 
 }  // namespace
 
+std::vector<CutBlock> cutBlocks(const BackingStock& stock,
+                                const std::vector<BackingPieces>& pieces) {
+  std::vector<CutBlock> blocks;
+  for (const BackingPieces& size : bySize(pieces)) {
+    blocks.push_back(stock.form == BackingForm::Sheets ? blockOfSheets(stock, size)
+                                                       : blockOfRoll(stock, size));
+  }
+  return blocks;
+}
+
 CutNeed cutNeed(const BackingStock& stock, const std::vector<BackingPieces>& pieces) {
   CutNeed need;
-  for (const BackingPieces& size : bySize(pieces)) {
-    if (stock.form == BackingForm::Sheets) {
-      const std::int64_t each = piecesOfSheet(stock, size.width, size.height);
-      need.goesOn = need.goesOn && each > 0;
-      need.sheets += rowsFor(size.pieces, std::max<std::int64_t>(1, each));
-    } else if (const auto length = lengthOfRoll(stock, size)) {
-      need.roll += *length;
-    } else {
-      need.goesOn = false;
-    }
+  for (const CutBlock& block : cutBlocks(stock, pieces)) {
+    need.goesOn = need.goesOn && block.beside > 0;
+    need.roll += block.taken;
+    need.sheets += block.sheets;
   }
   return need;
+}
+
+CutLayout cutLayout(const BackingStock& stock, const std::vector<BackingPieces>& pieces,
+                    const UnitChoice& units) {
+  const BackingTotal total = backingTotal(stock, pieces, units);
+  return {stock.name, stock.form,  stock.width, stock.length, cutBlocks(stock, pieces),
+          total.need, total.enough};
 }
 
 BackingTotal backingTotal(const BackingStock& stock, const std::vector<BackingPieces>& pieces,

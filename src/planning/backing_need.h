@@ -24,6 +24,10 @@ struct CutNeed {
 // Each cut size is cut for itself in straight rows, whichever way of the piece takes less; better
 // cutting needs less. A piece that goes on no way takes more than there is.
 CutNeed cutNeed(const BackingStock& stock, const std::vector<BackingPieces>& pieces);
+std::vector<CutBlock> cutBlocks(const BackingStock& stock,
+                                const std::vector<BackingPieces>& pieces);
+CutLayout cutLayout(const BackingStock& stock, const std::vector<BackingPieces>& pieces,
+                    const UnitChoice& units);
 BackingTotal backingTotal(const BackingStock& stock, const std::vector<BackingPieces>& pieces,
                           const UnitChoice& units);
 

@@ -182,6 +182,7 @@ class Picking {
       const auto pieces = needs_.find(stock.id);
       if (pieces != needs_.end()) {
         list_.backingTotals.push_back(backingTotal(stock, pieces->second, units_));
+        list_.cuts.push_back(cutLayout(stock, pieces->second, units_));
       }
     }
   }

@@ -77,6 +77,42 @@ TEST_CASE("What to lay ready is listed as the pick list has it", "[desk][work]")
   }
 }
 
+TEST_CASE("How backing is cut is drawn to one scale and said in words", "[desk][work]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  WorkWindow& work = openWork(desk);
+  auto& tabs = desk.find<QTabWidget>("workTabs");
+  tabs.setCurrentIndex(2);
+  auto& view = desk.find<CutView>("workCuts");
+  REQUIRE(view.isVisible());
+  const auto planned = plannedDemo();
+  const PickList picks =
+      pickList(*planned->plan(), runsOfDemo(),
+               {*planned->order(), *planned->shop(), shippedRules()}, planned->units());
+  REQUIRE_FALSE(picks.cuts.empty());
+  const QString said = view.accessibleDescription();
+  for (const CutLayout& cut : picks.cuts) {
+    CHECK(said.contains(toQString(cut.stock)));
+    CHECK(said.contains(toQString(cut.need)));
+    for (const CutBlock& block : cut.blocks) {
+      const QString words = view.wordsOf(cut, block);
+      CHECK(said.contains(words));
+      CHECK(words.contains(QString::number(block.pieces)));
+    }
+  }
+  // Keyboard: the drawing is reached by Tab, and all of it is in the area that scrolls.
+  CHECK((view.focusPolicy() & Qt::TabFocus) != 0);
+  CHECK(view.height() >= view.heightForWidth(view.width()));
+  QDir().mkpath(QStringLiteral(SCREENSHOT_FOLDER));
+  CHECK(work.grab().save(QStringLiteral("%1/cutting.png").arg(QStringLiteral(SCREENSHOT_FOLDER))));
+  view.show({}, planned->units());
+  CHECK(view.accessibleDescription().isEmpty());
+  CutLayout narrow = picks.cuts.front();
+  narrow.blocks = {CutBlock{Length::fromMm(900.0), Length::fromMm(900.0), 2, 0, 0, {}, 1}};
+  view.show({narrow}, planned->units());
+  CHECK(view.accessibleDescription().contains(QStringLiteral("larger than what is in stock")));
+}
+
 TEST_CASE("Runs follow the order that is edited", "[desk][work]") {
   DeskOnDemo desk;
   desk.openDemo();

@@ -162,6 +162,50 @@ TEST_CASE("a piece wider than the roll either way is never enough", "[pick]") {
   CHECK(backingTotal(roll, {{310_mm, 290_mm, 1}}, kMillimetres).need == "0.4 m of roll");
 }
 
+TEST_CASE("how pieces are cut lies on the stock, holds all of them, and takes what is said",
+          "[pick]") {
+  const std::vector<BackingPieces> pieces = {
+      {190_mm, 290_mm, 12}, {290_mm, 190_mm, 3}, {120_mm, 80_mm, 7}, {250_mm, 250_mm, 1}};
+  for (const BackingForm form : {BackingForm::Roll, BackingForm::Sheets}) {
+    const BackingStock entry = stock(form, 600_mm, 400_mm, 9);
+    const CutLayout layout = cutLayout(entry, pieces, kMillimetres);
+    CHECK(layout.need == backingTotal(entry, pieces, kMillimetres).need);
+    REQUIRE(layout.blocks.size() == 3);  // lying and standing are one size
+    Length taken;
+    std::int64_t sheets = 0;
+    std::int64_t all = 0;
+    for (const CutBlock& block : layout.blocks) {
+      CHECK(block.beside > 0);
+      CHECK(block.across * static_cast<double>(block.beside) <= layout.width);
+      all += block.pieces;
+      taken += block.taken;
+      sheets += block.sheets;
+      if (form == BackingForm::Sheets) {
+        CHECK(block.along * static_cast<double>(block.rows) <= layout.length);
+        CHECK(block.sheets * block.beside * block.rows >= block.pieces);
+      } else {
+        CHECK(block.rows * block.beside >= block.pieces);
+        CHECK((block.rows - 1) * block.beside < block.pieces);
+        CHECK(block.taken == block.along * static_cast<double>(block.rows));
+      }
+    }
+    CHECK(all == 23);
+    CHECK(taken == cutNeed(entry, pieces).roll);
+    CHECK(sheets == cutNeed(entry, pieces).sheets);
+  }
+  // Fifteen of 190 by 290 mm on 600 mm: three beside each other in five rows of 290 mm (1.45 m), or
+  // two in eight rows of 190 mm (1.52 m).
+  const CutBlock block =
+      cutLayout(stock(BackingForm::Roll, 600_mm, 9000_mm, 0), pieces, kMillimetres).blocks[1];
+  CHECK(block.across == 190_mm);
+  CHECK(block.beside == 3);
+  CHECK(block.rows == 5);
+  const CutLayout wide =
+      cutLayout(stock(BackingForm::Roll, 100_mm, 9000_mm, 0), {{310_mm, 320_mm, 1}}, kMillimetres);
+  CHECK(wide.blocks.front().beside == 0);
+  CHECK_FALSE(wide.enough);
+}
+
 TEST_CASE("a planned order's pieces equal its hoopings", "[pick]") {
   const Order order =
       sample::order(sample::blank("crew-sweatshirt"), sample::design("crest", 190_mm, 120_mm),

@@ -47,6 +47,28 @@ struct BackingTotal {
   bool enough = true;
 };
 
+// How the pieces of one size are cut from a stock entry: in straight rows across it.
+struct CutBlock {
+  Length across, along;     // of a piece as it lies, across the roll or sheet and along it
+  std::int64_t pieces = 0;  // in all
+  std::int64_t beside = 0;  // in a row; 0: the piece goes on no way
+  std::int64_t rows = 0;    // on the roll, or on one sheet
+  Length taken;             // of the roll
+  std::int64_t sheets = 0;
+  bool operator==(const CutBlock&) const = default;
+};
+// All of one stock entry; what its blocks take in all is what BackingTotal says.
+struct CutLayout {
+  std::string stock;  // name
+  BackingForm form{};
+  Length width;   // of the roll or sheet
+  Length length;  // left on the roll, or of one sheet
+  std::vector<CutBlock> blocks;
+  std::string need;  // as in BackingTotal
+  bool enough = true;
+  bool operator==(const CutLayout&) const = default;
+};
+
 struct ToppingPick {
   Length width, height;  // of the frame's window, which it covers
   int pieces = 0;
@@ -79,6 +101,7 @@ struct PickList {
   std::vector<FramePick> frames;
   std::vector<BackingPick> backing;
   std::vector<BackingTotal> backingTotals;
+  std::vector<CutLayout> cuts;  // of the same stock, in the same order
   std::vector<ToppingPick> topping;
   std::vector<ThreadPick> threads;
   std::vector<FabricPick> fabrics;
