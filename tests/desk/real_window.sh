@@ -1,13 +1,15 @@
 #!/bin/sh
 # SPDX-License-Identifier: MIT
 # Starts the desk in a real X window under a small window manager, works it with keys and clicks,
-# and checks what it did. Arguments: the program, the source folder. Exit 77: skipped.
+# and checks what it did. Arguments: the program, the source folder, a folder for pictures of the
+# screen, or none. Exit 77: skipped.
 set -eu
 
 program=$1
 source=$2
+pictures=${3:-}
 
-for tool in Xvfb openbox xdotool pdfinfo; do
+for tool in Xvfb openbox xdotool pdfinfo pdftotext; do
   if ! command -v "$tool" >/dev/null 2>&1; then
     echo "skipped: $tool is not installed, so there is no real window to try"
     exit 77
@@ -20,8 +22,11 @@ mkdir -m 700 "$work/home"
 export HOME="$work/home" XDG_CONFIG_HOME="$work/home/config" XDG_RUNTIME_DIR="$work/home"
 export CREASELINE_RESOURCES="$source/resources" QT_QPA_PLATFORM=xcb LC_ALL=C.UTF-8 LANGUAGE=en
 
-server='' manager='' desk=''
+server='' manager='' desk='' painters=''
 tidy() {
+  for started in $painters; do
+    wait "$started" 2>/dev/null || true
+  done
   for started in $desk $manager $server; do
     kill "$started" 2>/dev/null || true
     wait "$started" 2>/dev/null || true
@@ -30,8 +35,21 @@ tidy() {
 }
 trap tidy EXIT
 
+# picture NAME: what is on the screen, where pictures are wanted and can be made; beside what goes on.
+picture() {
+  if [ -n "$pictures" ] && command -v python3 >/dev/null 2>&1; then
+    mkdir -p "$pictures"
+    sleep 0.3
+    cp "$work/Xvfb_screen0" "$work/$1.xwd"
+    python3 "$source/docs/xwd_to_png.py" "$work/$1.xwd" "$pictures/real-window-$1.png" \
+      0 0 "$width" "$height" &
+    painters="$painters $!"
+  fi
+}
+
 fail() {
   echo "failed: $1"
+  [ -z "${DISPLAY:-}" ] || picture failed
   [ ! -f "$work/desk.log" ] || sed 's/^/desk: /' "$work/desk.log"
   exit 1
 }
@@ -51,7 +69,9 @@ wait_until() {
 }
 
 # The server picks a free display and says which.
-Xvfb -displayfd 3 -screen 0 1500x950x24 -nolisten tcp 3>"$work/display" 2>"$work/xvfb.log" &
+width=1500
+height=950
+Xvfb -displayfd 3 -screen 0 "${width}x${height}x24" -fbdir "$work" -nolisten tcp 3>"$work/display" 2>"$work/xvfb.log" &
 server=$!
 wait_until 300 "the X server did not start" test -s "$work/display"
 DISPLAY=":$(cat "$work/display")"
@@ -77,6 +97,108 @@ shown() {
   xdotool search --onlyvisible --name "$1" >"$work/found" 2>/dev/null
 }
 
+dialog() {
+  wait_until 300 "no window named '$1' appeared" shown "$1"
+  xdotool windowactivate --sync "$(tail -n 1 "$work/found")"
+}
+
+# to_desk: the desk's own window in front again.
+to_desk() {
+  xdotool windowactivate --sync "$window"
+}
+
+# field KEY TEXT: types over the field that Alt and the key lead to.
+field() {
+  xdotool key --delay 40 "alt+$1" ctrl+a
+  xdotool type --delay 8 "$2"
+}
+
+# save_as TITLE FILE: answers the question where to save.
+save_as() {
+  dialog "$1"
+  xdotool key --delay 40 ctrl+a
+  xdotool type --delay 8 "$2"
+  xdotool key Return
+  wait_until 300 "$2 was not saved" test -s "$2"
+}
+
+# ---- From an empty desk to sheets of a first order, typed ---------------------------------------
+
+XDG_CONFIG_HOME="$work/home/first" "$program" >>"$work/desk.log" 2>&1 &
+desk=$!
+wait_until 900 "no empty desk appeared" shown '^Creaseline$'
+window=$(head -n 1 "$work/found")
+to_desk
+sleep 0.3
+xdotool key ctrl+n
+wait_until 300 "no new order was started" shown '^1.* - Creaseline'
+sleep 0.3
+field u 2026-1
+field i 'First regatta'
+field c 'Harbour Row Club'
+xdotool key Tab
+wait_until 100 "the order's number was not taken" shown '^2026-1 First regatta'
+
+# A new garment comes with a line of its own; it lies on the table before it can be planned.
+xdotool key --delay 150 alt+e g Return
+dialog '^Garments'
+field n 'Quay tee'
+xdotool key --delay 60 Tab Escape
+to_desk
+picture garment-unplanned
+xdotool key --delay 60 alt+q ctrl+a
+xdotool type --delay 40 '4'
+xdotool key --delay 60 Tab
+xdotool type --delay 40 '6'
+xdotool key --delay 60 Tab
+
+# A design comes with the place where it is sewn.
+xdotool key --delay 150 alt+e p Return
+dialog '^Designs'
+field n 'Pennant'
+field w '60 mm'
+xdotool key --delay 60 Tab Escape
+to_desk
+picture without-shop
+
+# The shop is what still lacks. With it the order is planned, and its sheets can be saved.
+xdotool key --delay 150 alt+f b
+dialog ' - Shop'
+xdotool key ctrl+s
+save_as '^Save the shop' "$work/first.shop.json"
+dialog ' - Shop'
+xdotool key Escape
+to_desk
+xdotool mousemove --window "$window" 720 400 click 1
+sleep 0.5
+picture planned
+xdotool key ctrl+s
+save_as '^Save the order' "$work/first.order.json"
+for typed in 'First regatta' 'Harbour Row Club' 'Quay tee' 'Pennant' '"60 mm"' '"S": 4' '"M": 6'; do
+  grep -q "$typed" "$work/first.order.json" || fail "the saved order lacks what was typed: $typed"
+done
+to_desk
+xdotool key ctrl+e
+dialog '^Sheets'
+sleep 0.5
+picture sheets
+xdotool key alt+s
+save_as '^Save the sheets as a PDF' "$work/first.pdf"
+wait_until 300 "the sheets of the first order are no PDF" pdfinfo "$work/first.pdf"
+pdftotext "$work/first.pdf" "$work/first.txt"
+for typed in 'Harbour Row Club' 'Quay tee' 'Pennant'; do
+  grep -q "$typed" "$work/first.txt" || fail "the sheets lack what was typed: $typed"
+done
+to_desk
+xdotool key ctrl+q
+first=$desk
+desk=''
+gone() { ! kill -0 "$first"; }
+wait_until 300 "the desk with the first order did not close" gone
+wait "$first" || fail "the desk with the first order closed with an error"
+
+# ---- The demo, changed outside, killed, taken up again ------------------------------------------
+
 # Starts the desk on the demo and waits for its window.
 start_desk() {
   "$program" "$work/demo/regatta.order.json" "$work/demo/workshop.shop.json" \
@@ -97,10 +219,6 @@ kill -0 "$desk" 2>/dev/null || fail "the desk ended while it was used"
 
 # Ctrl+E opens the window "Sheets" with its button for a PDF ready; Page Down turns the preview. The
 # range, the question where to save and the saving itself take keys alone.
-dialog() {
-  wait_until 300 "no window named '$1' appeared" shown "$1"
-  xdotool windowactivate --sync "$(tail -n 1 "$work/found")"
-}
 xdotool windowactivate --sync "$window"
 xdotool key ctrl+e
 dialog '^Sheets'
