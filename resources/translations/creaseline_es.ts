@@ -212,10 +212,6 @@
         <translation>Detener la planificación</translation>
     </message>
     <message>
-        <source>Choose a place in the order to see why it is as it is.</source>
-        <translation>Elija una ubicación del pedido para ver por qué es como es.</translation>
-    </message>
-    <message>
         <source>Creaseline[*]</source>
         <translation>Creaseline[*]</translation>
     </message>
@@ -528,6 +524,14 @@
         <source>The steps before this one make the plan that the sheets show.</source>
         <translation>Los pasos anteriores a este hacen el plan que muestran las hojas.</translation>
     </message>
+    <message>
+        <source>%1 was changed by somebody else; taken over: %2. Undo takes it back.</source>
+        <translation>Otra persona ha cambiado %1; se ha incorporado: %2. Con Deshacer se revierte.</translation>
+    </message>
+    <message>
+        <source>Why it is as it is stands here as soon as it is planned.</source>
+        <translation>Aquí se explica el porqué en cuanto esté planificado.</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk</name>
@@ -820,6 +824,69 @@
     </message>
 </context>
 <context>
+    <name>creaseline::desk::ChangedParts</name>
+    <message>
+        <source>head of the order</source>
+        <translation>encabezado del pedido</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>línea %1</translation>
+    </message>
+    <message>
+        <source>garment %1</source>
+        <translation>prenda %1</translation>
+    </message>
+    <message>
+        <source>design %1</source>
+        <translation>diseño %1</translation>
+    </message>
+    <message>
+        <source>the sequence</source>
+        <translation>el orden</translation>
+    </message>
+    <message>
+        <source>name or units</source>
+        <translation>nombre o unidades</translation>
+    </message>
+    <message>
+        <source>frames</source>
+        <translation>bastidores</translation>
+    </message>
+    <message>
+        <source>machines</source>
+        <translation>máquinas</translation>
+    </message>
+    <message>
+        <source>backing</source>
+        <translation>estabilizador</translation>
+    </message>
+    <message>
+        <source>needles</source>
+        <translation>agujas</translation>
+    </message>
+    <message>
+        <source>hooping errors</source>
+        <translation>errores al poner en el bastidor</translation>
+    </message>
+    <message>
+        <source>house rules</source>
+        <translation>normas propias</translation>
+    </message>
+    <message>
+        <source>rates</source>
+        <translation>tarifas</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <comment>parts</comment>
+        <translation>
+            <numerusform>%1 y %n más</numerusform>
+            <numerusform>%1 y %n más</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>creaseline::desk::ChartImportDialog</name>
     <message>
         <source>inches</source>
@@ -1052,8 +1119,8 @@
         <translation>Por su ancho: %1</translation>
     </message>
     <message>
-        <source>Lengths in any unit, such as 20 1/2 in or 52 cm. In brackets: not in the chart, taken as usual for this kind.</source>
-        <translation>Medidas en cualquier unidad, como 20 1/2 in o 52 cm. Entre paréntesis: no está en la tabla, se toma lo habitual en este tipo.</translation>
+        <source>Lengths in any unit, such as 20 1/2 in or 52 cm. In brackets: not measured, but proposed or taken as usual for this kind; the plan says so until it is typed over.</source>
+        <translation>Longitudes en cualquier unidad, como 20 1/2 in o 52 cm. Entre paréntesis: sin medir, propuesto o tomado como habitual en este tipo; el plan lo indica hasta que se escriba encima.</translation>
     </message>
 </context>
 <context>
@@ -1074,6 +1141,10 @@
     <message>
         <source>Every chart needs this measure</source>
         <translation>Toda tabla necesita esta medida</translation>
+    </message>
+    <message>
+        <source>Only proposed: measure a garment and type over it.</source>
+        <translation>Solo propuesto: mida una prenda y escriba encima.</translation>
     </message>
 </context>
 <context>
@@ -1117,6 +1188,75 @@
     <message>
         <source>in the file: %1</source>
         <translation>en el archivo: %1</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::CutView</name>
+    <message>
+        <source>How the backing is cut</source>
+        <translation>Cómo se corta el estabilizador</translation>
+    </message>
+    <message>
+        <source>%1, roll %2 wide</source>
+        <comment>stock, width</comment>
+        <translation>%1, rollo de %2 de ancho</translation>
+    </message>
+    <message>
+        <source>%1, sheets of %2</source>
+        <comment>stock, size</comment>
+        <translation>%1, hojas de %2</translation>
+    </message>
+    <message>
+        <source>%1: takes at most %2</source>
+        <comment>stock, need</comment>
+        <translation>%1: consume como mucho %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n piece(s) of %1</source>
+        <translation>
+            <numerusform>%n pieza de %1</numerusform>
+            <numerusform>%n piezas de %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1: larger than what is in stock</source>
+        <translation>%1: más grande que lo que hay en existencias</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s)</source>
+        <translation>
+            <numerusform>%n fila</numerusform>
+            <numerusform>%n filas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2 beside each other in %3</source>
+        <comment>pieces, number, rows</comment>
+        <translation>%1, %2 por fila en %3</translation>
+    </message>
+    <message>
+        <source>%1; takes %2 of the roll</source>
+        <translation>%1; consume %2 del rollo</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 on %n sheet(s)</source>
+        <translation>
+            <numerusform>%1 en %n hoja</numerusform>
+            <numerusform>%1 en %n hojas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing is cut from backing in stock.</source>
+        <translation>No se corta nada del estabilizador en existencias.</translation>
+    </message>
+    <message>
+        <source>%1 %2, more than there is</source>
+        <comment>shape, stock and need</comment>
+        <translation>%1 %2, más de lo que hay</translation>
+    </message>
+    <message>
+        <source>Each size is cut for itself in straight rows; better cutting takes less.</source>
+        <translation>Cada medida se corta aparte, en filas rectas; con un corte mejor se consume menos.</translation>
     </message>
 </context>
 <context>
@@ -1515,6 +1655,14 @@
     <message>
         <source>The sum of the thread blocks</source>
         <translation>La suma de los bloques de hilo</translation>
+    </message>
+    <message>
+        <source>Width at which the picture&apos;s design is sewn</source>
+        <translation>Ancho al que se borda el diseño de la imagen</translation>
+    </message>
+    <message>
+        <source>%1 does not say how large it is. How wide is its design sewn, from edge to edge of what is opaque? Type a length, such as 3 1/2 in or 90 mm; or type its dots per inch above.</source>
+        <translation>%1 no dice qué tamaño tiene. ¿A qué ancho se borda su diseño, de borde a borde de lo opaco? Escriba una longitud, como 3 1/2 in o 90 mm, o escriba arriba sus puntos por pulgada.</translation>
     </message>
 </context>
 <context>
@@ -1986,6 +2134,18 @@
         <source>&amp;Guide to an order</source>
         <translation>&amp;Guía para un pedido</translation>
     </message>
+    <message>
+        <source>&amp;Light</source>
+        <translation>C&amp;lara</translation>
+    </message>
+    <message>
+        <source>&amp;Dark</source>
+        <translation>&amp;Oscura</translation>
+    </message>
+    <message>
+        <source>A&amp;ppearance</source>
+        <translation>Aparien&amp;cia</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::DetailsPanel</name>
@@ -2038,6 +2198,11 @@
     <message>
         <source>Remove</source>
         <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>%1 (not used)</source>
+        <comment>entry of the shop</comment>
+        <translation>%1 (no se usa)</translation>
     </message>
 </context>
 <context>
@@ -2153,6 +2318,10 @@
         <source>%1: %2</source>
         <comment>reason: its source</comment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Open the house rule…</source>
+        <translation>Abrir la norma propia…</translation>
     </message>
 </context>
 <context>
@@ -3127,6 +3296,73 @@
     <message>
         <source>Hide the message</source>
         <translation>Ocultar el mensaje</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::MissingPanel</name>
+    <message>
+        <source>What is missing before it can be planned:</source>
+        <translation>Lo que falta para poder planificarlo:</translation>
+    </message>
+    <message>
+        <source>A shop: its frames decide what can be sewn where.</source>
+        <translation>Un taller: sus bastidores deciden qué se puede bordar y dónde.</translation>
+    </message>
+    <message>
+        <source>Open a shop&apos;s file…</source>
+        <translation>Abrir el archivo de un taller…</translation>
+    </message>
+    <message>
+        <source>Describe a new shop…</source>
+        <translation>Describir un taller nuevo…</translation>
+    </message>
+    <message>
+        <source>A garment with its size chart; then it lies here on the table.</source>
+        <translation>Una prenda con su tabla de tallas; entonces aparece aquí sobre la mesa.</translation>
+    </message>
+    <message>
+        <source>Garments of the order…</source>
+        <translation>Prendas del pedido…</translation>
+    </message>
+    <message>
+        <source>A line of the order that asks for this garment.</source>
+        <translation>Una línea del pedido que pida esta prenda.</translation>
+    </message>
+    <message>
+        <source>Add a garment to the order…</source>
+        <translation>Añadir una prenda al pedido…</translation>
+    </message>
+    <message>
+        <source>A design: its size and stitches.</source>
+        <translation>Un diseño: su tamaño y sus puntadas.</translation>
+    </message>
+    <message>
+        <source>Designs of the order…</source>
+        <translation>Diseños del pedido…</translation>
+    </message>
+    <message>
+        <source>A place on the garment where a design is sewn.</source>
+        <translation>Una ubicación en la prenda donde se borde un diseño.</translation>
+    </message>
+    <message>
+        <source>Add a place to the line…</source>
+        <translation>Añadir una ubicación a la línea…</translation>
+    </message>
+    <message>
+        <source>How many garments of which size: this line asks for none.</source>
+        <translation>Cuántas prendas de qué talla: esta línea no pide ninguna.</translation>
+    </message>
+    <message>
+        <source>Type the &amp;quantities…</source>
+        <translation>Escribir el nú&amp;mero de cada talla…</translation>
+    </message>
+    <message>
+        <source>Measures that go together: the garment cannot be drawn from its size chart.</source>
+        <translation>Medidas que concuerden: la prenda no se puede dibujar con su tabla de tallas.</translation>
+    </message>
+    <message>
+        <source>Mend the size chart…</source>
+        <translation>Corregir la tabla de tallas…</translation>
     </message>
 </context>
 <context>
@@ -4661,12 +4897,20 @@
             <numerusform>Talla %1, %n prendas, %2</numerusform>
         </translation>
     </message>
+    <message>
+        <source>not planned yet</source>
+        <translation>aún sin planificar</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::SizeRail</name>
     <message>
         <source>Sizes of the selected place</source>
         <translation>Tallas de la ubicación elegida</translation>
+    </message>
+    <message>
+        <source>not planned</source>
+        <translation>sin planificar</translation>
     </message>
 </context>
 <context>
@@ -4704,10 +4948,6 @@
         <translation>Abrir la demostración desde la página de inicio</translation>
     </message>
     <message>
-        <source>Which shop sews it?</source>
-        <translation>¿Qué taller lo borda?</translation>
-    </message>
-    <message>
         <source>Where does the design go?</source>
         <translation>¿Dónde va el diseño?</translation>
     </message>
@@ -4739,10 +4979,6 @@
     <message>
         <source>Describe a shop: its frames, machines and stock</source>
         <translation>Describir un taller: sus bastidores, máquinas y existencias</translation>
-    </message>
-    <message>
-        <source>The order is read. To plan it, open the file that describes the shop: its frames, machines and stock. Or drop that file here, or describe a new shop.</source>
-        <translation>El pedido está leído. Para planificarlo, abra el archivo que describe el taller: sus bastidores, máquinas y existencias. O suelte ese archivo aquí, o describa un taller nuevo.</translation>
     </message>
 </context>
 <context>
@@ -4890,28 +5126,20 @@
         <source>Length sideways to the design&apos;s centre</source>
         <translation>Longitud lateral hasta el centro del diseño</translation>
     </message>
+    <message>
+        <source>Not planned yet. %1</source>
+        <translation>Aún sin planificar. %1</translation>
+    </message>
+    <message>
+        <source>Not planned yet</source>
+        <translation>Aún sin planificar</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::TablePanel</name>
     <message>
         <source>%1 % of true size</source>
         <translation>%1 % del tamaño real</translation>
-    </message>
-    <message>
-        <source>Add a garment to the order, then the places where it is sewn.</source>
-        <translation>Añada una prenda al pedido y después las ubicaciones donde se borda.</translation>
-    </message>
-    <message>
-        <source>Open a shop: its frames decide what can be sewn where.</source>
-        <translation>Abra un taller: sus bastidores deciden qué se puede bordar y dónde.</translation>
-    </message>
-    <message>
-        <source>The order is being planned.</source>
-        <translation>El pedido se está planificando.</translation>
-    </message>
-    <message>
-        <source>Nothing is planned for this line: it needs a place, and a quantity of at least one size.</source>
-        <translation>No hay nada planificado para esta línea: necesita una ubicación y la cantidad de al menos una talla.</translation>
     </message>
     <message>
         <source>Part %1</source>
@@ -4928,6 +5156,14 @@
     <message>
         <source>Place %1: %2</source>
         <translation>Ubicación %1: %2</translation>
+    </message>
+    <message>
+        <source>The garment lies here as soon as the order has one with a size chart.</source>
+        <translation>La prenda aparece aquí en cuanto el pedido tenga una con tabla de tallas.</translation>
+    </message>
+    <message>
+        <source>The garment cannot be drawn: its measures do not go together.</source>
+        <translation>La prenda no se puede dibujar: sus medidas no concuerdan.</translation>
     </message>
 </context>
 <context>
@@ -5275,6 +5511,10 @@
     <message>
         <source>Not counted: %1. To count it, %2.</source>
         <translation>No se cuenta: %1. Para contarlo, %2.</translation>
+    </message>
+    <message>
+        <source>Cutting</source>
+        <translation>Corte</translation>
     </message>
 </context>
 <context>
