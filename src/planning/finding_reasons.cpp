@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "planning/finding_reasons.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "base/worded.h"
@@ -115,6 +116,16 @@ Reason leastShareReason(const Workshop& workshop) {
              "it",
              share.text),
       share, worded("other frames, or other sizes in the order"));
+}
+
+std::string assumedText(const PlacementPlan& plan, const std::string& list) {
+  const bool anyProposed = std::any_of(
+      plan.assumed.begin(), plan.assumed.end(),
+      [&plan](Measure measure) { return plan.garment->measures.at(measure).rule.empty(); });
+  return anyProposed
+             ? worded("nobody has measured {} yet; assumed: measure before hooping", list)
+             : worded("the size chart lacks {}; assumed by proportion: measure before hooping",
+                      list);
 }
 
 Reason assumedReason(const PlacementPlan& plan) {

@@ -38,7 +38,9 @@ Reason splitReason(const Workshop& workshop);
 // Of the least size in which a design is still worth having.
 Reason leastShareReason(const Workshop& workshop);
 
-// Of the measures that the chart lacks. Precondition: there are some.
+// Of the measures that the chart lacks or only proposes, and what is said of them; `list` names
+// them. Precondition: there are some.
+std::string assumedText(const PlacementPlan& plan, const std::string& list);
 Reason assumedReason(const PlacementPlan& plan);
 
 // Of the backing rule that fired last and named this part of the answer; nothing if none did.

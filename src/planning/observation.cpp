@@ -261,16 +261,11 @@ class PlaceObserver : Observer {
       return;
     }
     std::string list;
-    bool anyProposed = false;
     for (const Measure measure : plan_.assumed) {
       list += (list.empty() ? "" : ", ") + measurePhrase(measure);
-      anyProposed = anyProposed || plan_.garment->measures.at(measure).rule.empty();
     }
     say(assumptionMatters() ? Severity::Watch : Severity::Note, FindingCode::MeasureAssumed, list,
-        anyProposed
-            ? worded("nobody has measured {} yet; assumed: measure before hooping", list)
-            : worded("the size chart lacks {}; assumed by proportion: measure before hooping",
-                     list));
+        assumedText(plan_, list));
     because(assumedReason(plan_));
   }
 
