@@ -114,7 +114,9 @@ void addTopping(SheetList& list, const PickList& pick, const UnitChoice& units) 
               {printed("Covers a window of"), 0.0, 1.0},
               {printed("Pieces"), kCountColumn, 1.0, true}});
   for (const ToppingPick& topping : pick.topping) {
-    list.row({tickCell(), strongCell(toQString(sizePhrase(topping.width, topping.height, units))),
+    list.row({tickCell(),
+              strongCell(toQString(sizePhrase(roundDownToMark(topping.width, units),
+                                              roundDownToMark(topping.height, units), units))),
               headingCell(countText(topping.pieces))});
   }
 }
