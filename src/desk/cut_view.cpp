@@ -19,7 +19,7 @@ constexpr int kGap = 8;
 constexpr int kWordsWidth = 210;         // beside the drawing
 constexpr std::int64_t kMostRows = 4;    // drawn; the rest is said
 constexpr double kLeastNumbered = 18.0;  // pixels of a piece that has room for its number
-constexpr double kMostPixelsPerMm = 0.6;
+constexpr double kMostPixelsPerMm = 0.28;
 
 // The rows that are drawn: all, or the first few and the last.
 std::int64_t rowsDrawn(const CutBlock& block) {

@@ -62,6 +62,9 @@ QWidget* WorkWindow::buildCuts() {
   area->setFrameShape(QFrame::NoFrame);
   area->setWidgetResizable(true);
   area->setFocusPolicy(Qt::NoFocus);
+  // Always there, because its coming would narrow what has been laid out already.
+  area->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   cuts_ = new CutView(area);
   area->setWidget(cuts_);
   return area;
