@@ -4,8 +4,10 @@
 
 #include <catch2/catch.hpp>
 #include <cstdlib>
+#include <set>
 
 #include "catalogue/catalogue_data.h"
+#include "creaseline/catalogue/garment_shape.h"
 
 using namespace creaseline;
 using namespace creaseline::literals;
@@ -121,6 +123,28 @@ TEST_CASE("a blank arrives with fabric, colours and chart", "[catalogue]") {
   REQUIRE(small != nullptr);
   CHECK(small->measures.at(Measure::BodyWidth) == 19_in);
   CHECK(small->measures.size() == 5);
+}
+
+TEST_CASE("a size names the measures that nobody has measured yet", "[catalogue]") {
+  const TemporaryFolder folder;
+  const std::string text = contentOf(goodFile("tee.blank.json"));
+  const auto load = [&](const char* proposed) {
+    const std::string with = replaced(text, R"("size": "S",)",
+                                      std::string(R"("size": "S", "proposed": )") + proposed + ",");
+    return loadBlank(folder.write("x.blank.json", with), shippedRules());
+  };
+  const Loaded<Blank> blank = load(R"(["neck-width", "body-width"])");
+  CHECK(blank.notes.empty());
+  const ChartSize small = *blank.value.chart.find(SizeName("S"));
+  CHECK(small.proposed == std::set{Measure::BodyWidth, Measure::NeckWidth});
+  const GarmentShape shape =
+      garmentShape(*shippedRules().kind(blank.value.kind), small, "x.blank.json", "size S");
+  CHECK(shape.measures.at(Measure::BodyWidth).assumed);
+  CHECK(shape.measures.at(Measure::BodyWidth).value == 19_in);
+  CHECK_FALSE(shape.measures.at(Measure::BodyLength).assumed);
+  CHECK_THROWS_AS(load(R"(["cuff-width"])"), InputError);  // of which it gives none
+  CHECK_THROWS_AS(load(R"(["neck-width", "neck-width"])"), InputError);
+  CHECK_THROWS_AS(load("[]"), InputError);
 }
 
 TEST_CASE("a size takes its band from the chart, else its name, else its body width",

@@ -204,6 +204,22 @@ TEST_CASE("a disc comes within half a pixel of its area", "[catalogue][outline]"
   CHECK(outline.pieces[0].outer.size() < 400);
 }
 
+TEST_CASE("a picture without resolution takes its size from the width of what is opaque",
+          "[catalogue][outline]") {
+  const Picture without{60, 50, block(5, 6, 40, 30)};
+  const ScratchFile file("design.png", encoded(without));
+  CHECK_FALSE(pngSaysItsSize(file.path()));
+  const double dots = pngDotsPerInchFor(file.path(), Length::fromInches(2.0));
+  CHECK(dots == Approx(20.0));
+  CHECK(readPngOutline(file.path(), dots).bounds().width() == Approx(50.8));
+  // Forty pixels over four metres are coarser than any picture of a design.
+  CHECK_THROWS_AS(pngDotsPerInchFor(file.path(), Length::fromMm(4000.0)), InputError);
+  Picture with = without;
+  with.pixelsPerMetre = 10'000;
+  CHECK(pngSaysItsSize(ScratchFile("design.png", encoded(with)).path()));
+  CHECK_THROWS_AS(pngSaysItsSize(ScratchFile("design.png", "no picture").path()), InputError);
+}
+
 TEST_CASE("holes and islands nest", "[catalogue][outline]") {
   const Outline outline = readBytes(encoded({60, 60, [](unsigned x, unsigned y) {
                                                const auto ring = block(5, 5, 50, 50)(x, y) &&
