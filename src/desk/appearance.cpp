@@ -19,11 +19,11 @@ struct Look {
 constexpr Look kLight{0xffefefef, 0xffffffff, 0xfff5f5f5, 0xffefefef, 0xff1b1b1b, 0xff6b6b6b,
                       0xff8e8e8e, 0xffffffff, 0xffe4e4e4, 0xffb8b8b8, 0xff9f9f9f, 0xff767676,
                       0xff1f6099, 0xffffffff, 0xff0b57a4, 0xff6a2c91, 0xffffffdc, 0xff1b1b1b};
-constexpr Look kDark{0xff2b2d30, 0xff1f2023, 0xff26282b, 0xff35373a, 0xffeaeaea, 0xffa0a0a0,
-                     0xff808286, 0xff54575c, 0xff45484c, 0xff232528, 0xff17181a, 0xff0e0f10,
+constexpr Look kDark{0xff3a3d41, 0xff1b1c1f, 0xff232528, 0xff4a4d52, 0xffeaeaea, 0xffa0a0a0,
+                     0xff8a8c90, 0xff666a70, 0xff56595f, 0xff2b2d30, 0xff17181a, 0xff0e0f10,
                      0xff3d6fa8, 0xffffffff, 0xff7fb6f0, 0xffc79be6, 0xff35373a, 0xffffffff};
 
-QPalette made(const Look& look) {
+QPalette paletteFrom(const Look& look) {
   QPalette palette;
   const auto all = [&palette](QPalette::ColorRole role, QRgb colour) {
     palette.setColor(QPalette::All, role, QColor::fromRgb(colour));
@@ -57,7 +57,7 @@ QPalette made(const Look& look) {
 }  // namespace
 
 QPalette paletteOf(Appearance appearance) {
-  return made(appearance == Appearance::Dark ? kDark : kLight);
+  return paletteFrom(appearance == Appearance::Dark ? kDark : kLight);
 }
 
 void applyAppearance(Appearance appearance) {

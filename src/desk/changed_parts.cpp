@@ -20,7 +20,7 @@ struct ChangedParts {
 
 // Calls `say` with each entry that one list has and the other has not, or has otherwise.
 template <class Entry, class Say>
-void compare(const std::vector<Entry>& before, const std::vector<Entry>& after, Say say) {
+void tellDifferences(const std::vector<Entry>& before, const std::vector<Entry>& after, Say say) {
   const auto lacks = [](const std::vector<Entry>& list, const Entry& sought, bool same) {
     return std::none_of(list.begin(), list.end(), [&](const Entry& each) {
       return each.id == sought.id && (!same || each == sought);
@@ -48,13 +48,13 @@ QStringList changedParts(const Order& before, const Order& after) {
   if (head(before) != head(after)) {
     parts.append(ChangedParts::tr("head of the order"));
   }
-  compare(before.lines, after.lines, [&parts](const OrderLine& line) {
+  tellDifferences(before.lines, after.lines, [&parts](const OrderLine& line) {
     parts.append(ChangedParts::tr("line %1").arg(toQString(line.id)));
   });
-  compare(before.blanks, after.blanks, [&parts](const Blank& blank) {
+  tellDifferences(before.blanks, after.blanks, [&parts](const Blank& blank) {
     parts.append(ChangedParts::tr("garment %1").arg(toQString(blank.name)));
   });
-  compare(before.designs, after.designs, [&parts](const Design& design) {
+  tellDifferences(before.designs, after.designs, [&parts](const Design& design) {
     parts.append(ChangedParts::tr("design %1").arg(toQString(design.name)));
   });
   if (parts.isEmpty() && !(before == after)) {

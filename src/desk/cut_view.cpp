@@ -14,16 +14,16 @@ namespace creaseline::desk {
 
 namespace {
 
-constexpr int kMargin = 12;
-constexpr int kGap = 8;
-constexpr int kWordsWidth = 210;         // beside the drawing
-constexpr std::int64_t kMostRows = 4;    // drawn; the rest is said
-constexpr double kLeastNumbered = 18.0;  // pixels of a piece that has room for its number
-constexpr double kMostPixelsPerMm = 0.28;
+constexpr int kCutMargin = 12;
+constexpr int kCutGap = 8;
+constexpr int kCutWordsWidth = 210;       // beside the drawing
+constexpr std::int64_t kMostCutRows = 4;  // drawn; the rest is said
+constexpr double kLeastNumbered = 18.0;   // pixels of a piece that has room for its number
+constexpr double kMostCutPixelsPerMm = 0.28;
 
 // The rows that are drawn: all, or the first few and the last.
 std::int64_t rowsDrawn(const CutBlock& block) {
-  return std::min(block.rows, kMostRows);
+  return std::min(block.rows, kMostCutRows);
 }
 
 }  // namespace
@@ -86,8 +86,8 @@ double CutView::scaleFor(int width) const {
   for (const CutLayout& cut : cuts_) {
     widest = std::max(widest, cut.width.mm());
   }
-  return std::min(kMostPixelsPerMm,
-                  std::max(60.0, width - 2.0 * kMargin - kWordsWidth - kGap) / widest);
+  return std::min(kMostCutPixelsPerMm,
+                  std::max(60.0, width - 2.0 * kCutMargin - kCutWordsWidth - kCutGap) / widest);
 }
 
 int CutView::heightForWidth(int width) const {
@@ -95,7 +95,7 @@ int CutView::heightForWidth(int width) const {
 }
 
 QSize CutView::minimumSizeHint() const {
-  return {kWordsWidth + 140, 80};
+  return {kCutWordsWidth + 140, 80};
 }
 
 void CutView::resizeEvent(QResizeEvent* event) {
@@ -105,26 +105,26 @@ void CutView::resizeEvent(QResizeEvent* event) {
 }
 
 int CutView::lay(int width, QPainter* painter) const {
-  const int textWidth = std::max(80, width - 2 * kMargin);
+  const int textWidth = std::max(80, width - 2 * kCutMargin);
   const double scale = scaleFor(width);
-  int y = kMargin;
+  int y = kCutMargin;
   const auto text = [&](const QString& words, bool strong) {
     QFont face = font();
     face.setBold(strong);
-    const QRect room(kMargin, y, textWidth, 10000);
+    const QRect room(kCutMargin, y, textWidth, 10000);
     const int height = QFontMetrics(face).boundingRect(room, Qt::TextWordWrap, words).height();
     if (painter != nullptr) {
       painter->setFont(face);
-      painter->drawText(QRect(kMargin, y, textWidth, height), Qt::TextWordWrap, words);
+      painter->drawText(QRect(kCutMargin, y, textWidth, height), Qt::TextWordWrap, words);
     }
-    y += height + kGap / 2;
+    y += height + kCutGap / 2;
   };
   if (painter != nullptr) {
     painter->setPen(palette().color(QPalette::Text));
   }
   if (cuts_.empty()) {
     text(tr("Nothing is cut from backing in stock."), false);
-    return y + kMargin;
+    return y + kCutMargin;
   }
   for (const CutLayout& cut : cuts_) {
     if (painter != nullptr) {
@@ -136,13 +136,13 @@ int CutView::lay(int width, QPainter* painter) const {
                           .arg(stateShape(Severity::Watch), headingOf(cut)),
          true);
     for (const CutBlock& block : cut.blocks) {
-      const QRect room(kMargin, y, textWidth, 10000);
-      y += layBlock(cut, block, room, scale, painter) + kGap;
+      const QRect room(kCutMargin, y, textWidth, 10000);
+      y += layBlock(cut, block, room, scale, painter) + kCutGap;
     }
-    y += kGap;
+    y += kCutGap;
   }
   text(tr("Each size is cut for itself in straight rows; better cutting takes less."), false);
-  return y + kMargin;
+  return y + kCutMargin;
 }
 
 // The roll's width lies across; its rows follow each other downwards.
@@ -155,12 +155,12 @@ int CutView::layBlock(const CutLayout& cut, const CutBlock& block, const QRect& 
   const bool more = block.rows > drawn;
   const double rows = static_cast<double>(drawn) * pieceHeight;
   const double whole =
-      cut.form == BackingForm::Sheets ? cut.length.mm() * scale : rows + (more ? kGap : 0.0);
+      cut.form == BackingForm::Sheets ? cut.length.mm() * scale : rows + (more ? kCutGap : 0.0);
   const int high = block.beside == 0
                        ? 0
-                       : static_cast<int>(std::ceil(std::max(rows, more ? rows + kGap : whole)));
+                       : static_cast<int>(std::ceil(std::max(rows, more ? rows + kCutGap : whole)));
   const QString words = wordsOf(cut, block);
-  const int left = room.left() + across + kGap;
+  const int left = room.left() + across + kCutGap;
   const QRect beside(left, room.top(), std::max(60, room.right() - left), 10000);
   const int wordsHigh = fontMetrics().boundingRect(beside, Qt::TextWordWrap, words).height();
   if (painter != nullptr) {
@@ -194,7 +194,7 @@ int CutView::layBlock(const CutLayout& cut, const CutBlock& block, const QRect& 
       if (more) {
         // The rows that are not drawn.
         painter->setPen(QPen(palette().color(QPalette::Text), 1.0, Qt::DashLine));
-        const double edge = room.top() + rows + kGap / 2.0;
+        const double edge = room.top() + rows + kCutGap / 2.0;
         painter->drawLine(QPointF(room.left(), edge), QPointF(room.left() + across, edge));
       }
       painter->setBrush(Qt::NoBrush);

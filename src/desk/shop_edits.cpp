@@ -76,11 +76,11 @@ void fill(PlacementRule& rule) {
 }
 
 // Something near, round in the units of whoever goes on from there.
-Length round(const UnitChoice& units, double inches, Length metric) {
+Length roundIn(const UnitChoice& units, double inches, Length metric) {
   return units.length == LengthUnit::Inch ? Length::fromInches(inches) : metric;
 }
 
-Window square(Length side) {
+Window squareWindow(Length side) {
   return *Window::rectangle(side, side);
 }
 
@@ -90,13 +90,13 @@ Entry fresh(const UnitChoice& /*units*/, const Rules& /*rules*/) {
 }
 template <>
 Machine fresh<Machine>(const UnitChoice& units, const Rules& /*rules*/) {
-  return Machine{MachineId(), {}, 1, square(round(units, 12.0, 300_mm)), 600};
+  return Machine{MachineId(), {}, 1, squareWindow(roundIn(units, 12.0, 300_mm)), 600};
 }
 template <>
 BackingStock fresh<BackingStock>(const UnitChoice& units, const Rules& /*rules*/) {
   BackingStock stock;
-  stock.width = round(units, 20.0, 500_mm);
-  stock.length = round(units, 900.0, 25000_mm);
+  stock.width = roundIn(units, 20.0, 500_mm);
+  stock.length = roundIn(units, 900.0, 25000_mm);
   return stock;
 }
 template <>
@@ -104,8 +104,8 @@ Frame fresh<Frame>(const UnitChoice& units, const Rules& /*rules*/) {
   return Frame{FrameId(),
                {},
                FrameKind::Screw,
-               square(round(units, 4.0, 100_mm)),
-               square(round(units, 5.25, 130_mm)),
+               squareWindow(roundIn(units, 4.0, 100_mm)),
+               squareWindow(roundIn(units, 5.25, 130_mm)),
                std::nullopt,
                {},
                BracketSide::Top,
