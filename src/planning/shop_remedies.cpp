@@ -94,8 +94,10 @@ std::optional<Remedy> buyNarrowerFrame(const Case& problem, const Workshop& work
         ShopChange{"another-frame"},
         worded("use a frame, none is on hand, whose body is at most {} and whose window and "
                "sewing field are at least {}",
-               sizePhrase(window.width + rim * 2.0, window.height + rim * 2.0, units),
-               sizePhrase(window.width, window.height, units)),
+               sizePhrase(roundDownToMark(window.width + rim * 2.0, units),
+                          roundDownToMark(window.height + rim * 2.0, units), units),
+               sizePhrase(roundUpToMark(window.width, units), roundUpToMark(window.height, units),
+                          units)),
         kAsAsked, other);
   };
   std::optional<Remedy> best = withRim(narrowest);
