@@ -48,10 +48,6 @@ void checkGarmentLies(DeskOnDemo& desk, const char* name) {
           .arg(QStringLiteral(SCREENSHOT_FOLDER), QString::fromLatin1(name))));
 }
 
-Order demoOrder() {
-  return *plannedDemo()->order();
-}
-
 std::shared_ptr<const PlannedOrder> unplanned(Order order) {
   return std::make_shared<PlannedOrder>(std::make_shared<const Order>(std::move(order)), nullptr,
                                         nullptr, sharedRules(), UnitChoice{});

@@ -274,7 +274,7 @@ TEST_CASE("the printed top of every location's design is up as it is worn", "[pl
 // all else as it lies.
 TEST_CASE("the printed turn of every location is the one that is drawn", "[placement][sides]") {
   int turnedPanels = 0;
-  forEveryLocation([&turnedPanels](const Location& location, const Planned& made) {
+  forEveryLocation([&turnedPanels](const Location& location, const Located& made) {
     const std::string report = made.report();
     CAPTURE(report);
     std::smatch said;
@@ -298,8 +298,8 @@ TEST_CASE("the printed turn of every location is the one that is drawn", "[place
 // garment is turned inside out.
 TEST_CASE("a beanie's cuff is brought to lie as it shows when worn", "[placement][sides]") {
   const Rules& rules = sample::shippedRules();
-  const Planned made =
-      planned(*rules.kind(KindId("beanie")), *rules.location(LocationId("beanie-cuff")));
+  const Located made =
+      located(*rules.kind(KindId("beanie")), *rules.location(LocationId("beanie-cuff")));
   REQUIRE_FALSE(made.placement().steps.empty());
   const std::string first = made.placement().steps.front().text;
   CAPTURE(first);

@@ -9,6 +9,7 @@
 
 using namespace creaseline;
 using namespace creaseline::literals;
+using namespace creaseline::test;
 
 namespace {
 

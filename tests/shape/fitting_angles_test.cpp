@@ -10,6 +10,7 @@
 
 using namespace creaseline;
 using namespace creaseline::literals;
+using namespace creaseline::test;
 using Range = FittingAngles::Range;
 
 namespace {
