@@ -171,6 +171,7 @@ constexpr DefaultSlot kDefaultSlots[] = {
     {"seam-clearance", &Defaults::seamClearance, checkLength},
     {"adult-xl-body-width", &Defaults::adultXlBodyWidth, checkLength},
     {"youth-body-width", &Defaults::youthBodyWidth, checkLength},
+    {"infant-body-width", &Defaults::infantBodyWidth, checkLength},
     {"heavy-garment", &Defaults::heavyGarment, checkGrams},
     {"arm-reach", &Defaults::armReach, checkAngle},
     {"placement-tolerance", &Defaults::placementTolerance, checkLength},

@@ -69,6 +69,18 @@ bool leadsTowardsDatum(Landmark landmark) {
   return false;
 }
 
+SizeBand BandWidths::band(Length bodyWidth) const {
+  return bodyWidth < infant    ? SizeBand::Infant
+         : bodyWidth < youth   ? SizeBand::Youth
+         : bodyWidth > adultXl ? SizeBand::AdultAboveXl
+                               : SizeBand::Adult;
+}
+
+BandWidths bandWidths(const Defaults& defaults) {
+  return {*parseLength(defaults.infantBodyWidth.text), *parseLength(defaults.youthBodyWidth.text),
+          *parseLength(defaults.adultXlBodyWidth.text)};
+}
+
 SizeBand bandOf(const ChartSize& size, const Defaults& defaults) {
   if (size.bandGiven) {
     return size.band;
@@ -80,9 +92,7 @@ SizeBand bandOf(const ChartSize& size, const Defaults& defaults) {
   if (width == size.measures.end()) {
     return SizeBand::Adult;
   }
-  return width->second < *parseLength(defaults.youthBodyWidth.text)     ? SizeBand::Youth
-         : width->second > *parseLength(defaults.adultXlBodyWidth.text) ? SizeBand::AdultAboveXl
-                                                                        : SizeBand::Adult;
+  return bandWidths(defaults).band(width->second);
 }
 
 const GarmentKind* Rules::kind(const KindId& id) const {

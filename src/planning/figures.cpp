@@ -54,9 +54,8 @@ Figures readFigures(const Defaults& defaults, const Shop& shop) {
   Figures figures;
   figures.footClearance = lengthOf(defaults.footClearance);
   figures.clampMargin = lengthOf(defaults.clampMargin);
+  figures.bandWidths = bandWidths(defaults);
   figures.seamClearance = lengthOf(defaults.seamClearance);
-  figures.adultXlBodyWidth = lengthOf(defaults.adultXlBodyWidth);
-  figures.youthBodyWidth = lengthOf(defaults.youthBodyWidth);
   // Loading has seen to it that this is digits and the unit.
   figures.heavyGrams = std::stoi(defaults.heavyGarment.text);
   figures.armReach = require(parseAngle(defaults.armReach.text), defaults.armReach);
@@ -103,10 +102,7 @@ SizeBand resolvedBand(const ChartSize& size, KindForm form, const Figures& figur
   if (width == size.measures.end() || form == KindForm::Flat) {
     return SizeBand::Adult;
   }
-  if (width->second < figures.youthBodyWidth) {
-    return SizeBand::Youth;
-  }
-  return width->second > figures.adultXlBodyWidth ? SizeBand::AdultAboveXl : SizeBand::Adult;
+  return figures.bandWidths.band(width->second);
 }
 
 }  // namespace creaseline

@@ -32,8 +32,7 @@ struct Figures {
   Length footClearance;
   Length clampMargin;
   Length seamClearance;
-  Length adultXlBodyWidth;
-  Length youthBodyWidth;
+  BandWidths bandWidths;
   double heavyGrams = 300.0;  // beside the frame
   Angle armReach;             // between the bracket's direction and an opening
   Length narrowestRim;        // of a frame that could be bought

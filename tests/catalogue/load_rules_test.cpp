@@ -211,7 +211,7 @@ TEST_CASE("a wrong rule is refused with file and place", "[catalogue]") {
       {"rules/defaults.json",
        "\"8 s\"",
        "\"8 mm\"",
-       {"/values/20/value", "\"8 mm\"", "s, min or h"}},
+       {"/values/21/value", "\"8 mm\"", "s, min or h"}},
       {"rules/cautions.json",
        "\"when\": \"always\"",
        "\"when\": \"never\"",

@@ -104,7 +104,7 @@ TEST_CASE("every rule has a basis and an id of its own", "[rules]") {
     checkBasis(kind.proportions, ids);
   }
   const std::vector<const DefaultValue*> defaults = shippedRules().defaults.all();
-  CHECK(defaults.size() == 36);
+  CHECK(defaults.size() == 37);
   for (const DefaultValue* value : defaults) {
     CAPTURE(value->id);
     CHECK_FALSE(value->text.empty());
@@ -423,6 +423,11 @@ TEST_CASE("the default figures read as lengths, angle and weight", "[rules]") {
   CHECK(parseLength(defaults.footClearance.text).value() == Length::fromMm(10.0));
   CHECK(parseLength(defaults.clampMargin.text).value() == Length::fromMm(25.0));
   CHECK(parseAngle(defaults.hoopingTurn.text).value() == Angle::fromDegrees(2.0));
+  // Wider than half the chest of a child of two years, 54 cm (W. Aldrich, Metric Pattern Cutting
+  // for Children's Wear and Babywear, as transcribed).
+  CHECK(parseLength(defaults.infantBodyWidth.text).value() > Length::fromMm(270.0));
+  CHECK(parseLength(defaults.infantBodyWidth.text).value() <
+        parseLength(defaults.youthBodyWidth.text).value());
   CHECK(parseLength(defaults.youthBodyWidth.text).value() <
         parseLength(defaults.adultXlBodyWidth.text).value());
   // More than a T-shirt weighs, 150 to 200 g (from memory), less than a bath towel, 400 g and more.

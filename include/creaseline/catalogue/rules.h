@@ -208,6 +208,7 @@ struct Defaults {
   DefaultValue seamClearance;       // design to side seam, armhole, fold: watch below this
   DefaultValue adultXlBodyWidth;    // body width up to which an unnamed size counts as up to XL
   DefaultValue youthBodyWidth;      // body width below which an unnamed size counts as youth
+  DefaultValue infantBodyWidth;     // body width below which an unnamed size counts as infant
   DefaultValue heavyGarment;        // grams beside the frame from which they are supported
   DefaultValue armReach;            // between the bracket's direction and an opening for the arm
   DefaultValue placementTolerance;  // of drop and sideways offset, as sewn
@@ -244,6 +245,13 @@ struct Defaults {
   // Every one, in the order of the file.
   [[nodiscard]] std::vector<const DefaultValue*> all() const;
 };
+
+// Body widths that part what an unnamed size counts as.
+struct BandWidths {
+  Length infant, youth, adultXl;
+  [[nodiscard]] SizeBand band(Length bodyWidth) const;
+};
+[[nodiscard]] BandWidths bandWidths(const Defaults& defaults);
 
 // What a size counts as: what the chart says, else what its name tells, else by the body width.
 [[nodiscard]] SizeBand bandOf(const ChartSize& size, const Defaults& defaults);
