@@ -112,7 +112,7 @@ FrameRejection cannotEnter(const PreparedFrame& frame, const TooWide& tooWide,
 }
 
 std::string turnPhrase(Angle turn, TurnRoom room) {
-  const std::string holds =
+  std::string holds =
       worded("turned on the garment by {} it would hold the design", wayPhrase(turn));
   switch (room) {
     case TurnRoom::ForError:
