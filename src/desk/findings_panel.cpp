@@ -6,7 +6,9 @@
 #include <QPushButton>
 #include <QResizeEvent>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QStyledItemDelegate>
+#include <algorithm>
 #include <optional>
 #include <variant>
 
@@ -137,6 +139,46 @@ class FindingsList : public QListView {
   QPersistentModelIndex sought_;
 };
 
+// As high as what it holds where there is room; where there is not, it scrolls before words are
+// cut.
+class RemediesArea : public QScrollArea {
+ public:
+  explicit RemediesArea(QWidget* content, QWidget* parent) : QScrollArea(parent) {
+    setFrameShape(QFrame::NoFrame);
+    setWidgetResizable(true);
+    setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    setFocusPolicy(Qt::NoFocus);
+    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Maximum);
+    setWidget(content);
+    content->installEventFilter(this);
+  }
+
+  [[nodiscard]] QSize sizeHint() const override {
+    const int bar = verticalScrollBar()->sizeHint().width();
+    const int height = widget()->heightForWidth(std::max(1, width() - bar));
+    return {widget()->sizeHint().width() + bar, std::max(height, widget()->sizeHint().height())};
+  }
+  [[nodiscard]] QSize minimumSizeHint() const override {
+    constexpr int kLeastLines = 6;
+    return {widget()->minimumSizeHint().width(),
+            std::min(sizeHint().height(), kLeastLines * fontMetrics().lineSpacing())};
+  }
+
+ protected:
+  bool eventFilter(QObject* watched, QEvent* event) override {
+    if (event->type() == QEvent::LayoutRequest) {
+      updateGeometry();
+    }
+    return QScrollArea::eventFilter(watched, event);
+  }
+  void resizeEvent(QResizeEvent* event) override {
+    QScrollArea::resizeEvent(event);
+    if (event->size().width() != event->oldSize().width()) {
+      updateGeometry();
+    }
+  }
+};
+
 }  // namespace
 
 FindingsPanel::FindingsPanel(QWidget* parent) : QWidget(parent) {
@@ -157,15 +199,16 @@ FindingsPanel::FindingsPanel(QWidget* parent) : QWidget(parent) {
   empty_ = new QLabel(this);
   empty_->setWordWrap(true);
   empty_->setMargin(10);
-  remedies_ = new QWidget(this);
+  remedies_ = new QWidget;
   remedies_->setObjectName(QStringLiteral("remedies"));
   remediesLayout_ = new QVBoxLayout(remedies_);
   remediesLayout_->setContentsMargins(10, 8, 10, 10);
   remediesLayout_->setSpacing(4);
   layout->addWidget(empty_);
   layout->addWidget(list_, 1);
-  layout->addWidget(remedies_);
-  remedies_->hide();
+  remediesArea_ = new RemediesArea(remedies_, this);
+  layout->addWidget(remediesArea_);
+  remediesArea_->hide();
   connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this,
           [this](const QModelIndex& current) { showRemedies(current.row()); });
   const auto jump = [this](const QModelIndex& index) {
@@ -228,7 +271,7 @@ void FindingsPanel::clearRemedies() {
     }
     delete item;
   }
-  remedies_->hide();
+  remediesArea_->hide();
 }
 
 void FindingsPanel::showRemedies(int row) {
@@ -239,17 +282,19 @@ void FindingsPanel::showRemedies(int row) {
     connect(button, &QPushButton::clicked, this,
             [this, rule = idle->rule] { Q_EMIT houseRuleRequested(rule); });
     remediesLayout_->addWidget(button, 0, Qt::AlignLeft);
-    remedies_->show();
   }
-  const Finding* finding = model_.finding(row);
-  if (finding == nullptr) {
-    return;
+  if (const Finding* finding = model_.finding(row)) {
+    addReasonAndRemedies(*finding);
   }
-  if (finding->reason) {
-    remediesLayout_->addWidget(reasonLabel(*finding->reason));
-    remedies_->show();
+  // At last, since what is added to a row on show comes a moment later.
+  remediesArea_->setVisible(remediesLayout_->count() > 0);
+}
+
+void FindingsPanel::addReasonAndRemedies(const Finding& finding) {
+  if (finding.reason) {
+    remediesLayout_->addWidget(reasonLabel(*finding.reason));
   }
-  if (finding->remedies.empty()) {
+  if (finding.remedies.empty()) {
     return;
   }
   auto* heading = new QLabel(tr("What would help (each planned and checked):"), remedies_);
@@ -258,10 +303,9 @@ void FindingsPanel::showRemedies(int row) {
   heading->setFont(bold);
   heading->setWordWrap(true);
   remediesLayout_->addWidget(heading);
-  for (const Remedy& remedy : finding->remedies) {
-    remediesLayout_->addWidget(remedyRow(*finding, remedy));
+  for (const Remedy& remedy : finding.remedies) {
+    remediesLayout_->addWidget(remedyRow(finding, remedy));
   }
-  remedies_->show();
 }
 
 // Which rule or figure sets the limit, and what would change it.

@@ -30,6 +30,7 @@ class FindingsPanel : public QWidget {
 
  private:
   void showRemedies(int row);
+  void addReasonAndRemedies(const Finding& finding);
   void clearRemedies();
   QLabel* reasonLabel(const Reason& reason);
   QWidget* remedyRow(const Finding& finding, const Remedy& remedy);
@@ -37,6 +38,7 @@ class FindingsPanel : public QWidget {
   FindingModel model_;
   QListView* list_ = nullptr;
   QLabel* empty_ = nullptr;
+  QWidget* remediesArea_ = nullptr;  // scrolls over remedies_
   QWidget* remedies_ = nullptr;
   QVBoxLayout* remediesLayout_ = nullptr;
   bool remediesEnabled_ = true;
