@@ -87,10 +87,9 @@ TEST_CASE("Sizes of a design for several lines are one step with a name, and und
     return each.code == FindingCode::OneSizeDoesNotServeAll && each.wholeOrder;
   });
   REQUIRE(finding != findings.end());
-  const auto smaller =
-      std::find_if(finding->remedies.begin(), finding->remedies.end(), [](const Remedy& remedy) {
-        return remedy.text.find("have 1 size of the design made") == 0;
-      });
+  const auto smaller = std::find_if(
+      finding->remedies.begin(), finding->remedies.end(),
+      [](const Remedy& remedy) { return remedy.text.find("have 1 size of the design made") == 0; });
   REQUIRE(smaller != finding->remedies.end());
   REQUIRE(applyRemedy(document, *finding, *smaller));
   CHECK(document.undoStack().count() == 1);
