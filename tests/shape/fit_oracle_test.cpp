@@ -39,24 +39,34 @@ FitCase randomCase(Dice& dice, Window (*windowOf)(Dice&)) {
   return result;
 }
 
-// GEOS's own view of the opening: its buffer of a fine polygon, cut with the field.
+// GEOS's own view of the opening: a fine polygon of the window, from whose boundary the outline
+// must keep the clearance, and one of the field. Its buffer would be no judge to the micrometre: it
+// simplifies what it shrinks.
 class OpeningByGeos {
  public:
-  OpeningByGeos(const Geos& geos, const FitCase& fit) : geos_(geos) {
-    const Length fine = Length::fromMm(5e-5);
-    area_ = geos.polygon(fit.window.boundary(fine));
-    if (fit.clearance > Length()) {
-      area_ = geos.own(GEOSBuffer_r(geos.handle(), area_.get(), -fit.clearance.mm(), 64));
-    }
+  OpeningByGeos(const Geos& geos, const FitCase& fit)
+      : geos_(geos),
+        clearance_(fit.clearance.mm()),
+        window_(geos.polygon(fit.window.boundary(fine()))),
+        boundary_(geos.own(GEOSBoundary_r(geos.handle(), window_.get()))),
+        preparedWindow_(geos.prepare(window_)),
+        preparedBoundary_(geos.prepare(boundary_)) {
     if (fit.field) {
-      const auto field = geos.polygon(fit.field->boundary(fine));
-      area_ = geos.own(GEOSIntersection_r(geos.handle(), area_.get(), field.get()));
+      field_ = geos.polygon(fit.field->boundary(fine()));
+      preparedField_ = geos.prepare(field_);
     }
-    prepared_ = geos.prepare(area_);
   }
   [[nodiscard]] bool holds(const Outline& outline, Point at) const {
     for (const Piece& piece : outline.pieces) {
-      if (!geos_.covers(prepared_, geos_.polygon(piece.outer, at))) {
+      const auto moved = geos_.polygon(piece.outer, at);
+      if (!geos_.covers(preparedWindow_, moved) ||
+          (field_ && !geos_.covers(preparedField_, moved))) {
+        return false;
+      }
+      double distance = 0.0;
+      REQUIRE(GEOSPreparedDistance_r(geos_.handle(), preparedBoundary_.get(), moved.get(),
+                                     &distance) == 1);
+      if (distance < clearance_) {
         return false;
       }
     }
@@ -64,9 +74,14 @@ class OpeningByGeos {
   }
 
  private:
+  static Length fine() { return Length::fromMm(5e-5); }
+
   const Geos& geos_;
-  Geos::Geometry area_{nullptr, {}};
-  Geos::Prepared prepared_{nullptr, {}};
+  double clearance_ = 0.0;  // millimetres
+  Geos::Geometry window_, boundary_;
+  Geos::Prepared preparedWindow_, preparedBoundary_;
+  Geos::Geometry field_{nullptr, {}};
+  Geos::Prepared preparedField_;
 };
 
 // Points around a region: inside, near its boundary and outside.
