@@ -240,9 +240,12 @@ void FindingsPanel::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
   clearRemedies();
   // The same finding stays chosen in a new plan, if it is still there.
   for (int row = 0; chosen && row < model_.rowCount(); ++row) {
-    const Finding& candidate = *model_.finding(row);
-    if (candidate.code == chosen->code && candidate.line == chosen->line &&
-        candidate.placement == chosen->placement && candidate.sizes == chosen->sizes) {
+    const Finding* candidate = model_.finding(row);
+    if (candidate == nullptr) {
+      break;  // house rules come after all findings
+    }
+    if (candidate->code == chosen->code && candidate->line == chosen->line &&
+        candidate->placement == chosen->placement && candidate->sizes == chosen->sizes) {
       list_->setCurrentIndex(model_.index(row, 0));
       break;
     }

@@ -11,7 +11,7 @@ using namespace creaseline::desk;
 namespace {
 
 // The demo's plan with `count` findings of its own, told apart by their texts.
-std::shared_ptr<const PlannedOrder> withFindings(int count) {
+std::shared_ptr<const PlannedOrder> withFindings(int count, bool idleRule = false) {
   const PlannedOrder& demo = *plannedDemo();
   auto plan = std::make_shared<Plan>(*demo.plan());
   REQUIRE_FALSE(plan->findings.empty());
@@ -21,9 +21,15 @@ std::shared_ptr<const PlannedOrder> withFindings(int count) {
     plan->findings[i].text = "finding " + std::to_string(i);
     plan->findings[i].sizes = {SizeName(std::to_string(i))};
   }
-  return std::make_shared<PlannedOrder>(std::make_shared<Order>(*demo.order()),
-                                        std::make_shared<Shop>(*demo.shop()), plan, sharedRules(),
-                                        demo.units());
+  auto shop = std::make_shared<Shop>(*demo.shop());
+  if (idleRule) {
+    PlacementRule rule = sharedRules()->placement.front();
+    rule.id = RuleId("for-nobody");
+    rule.sizes = {SizeName("NoSuch")};
+    shop->houseRules.push_back(rule);
+  }
+  return std::make_shared<PlannedOrder>(std::make_shared<Order>(*demo.order()), shop, plan,
+                                        sharedRules(), demo.units());
 }
 
 struct Shown {
@@ -89,4 +95,16 @@ TEST_CASE("Findings stay clear of each other when their list becomes narrower",
       return true;
     }));
   }
+}
+
+TEST_CASE("A chosen finding that is gone is not sought among house rules without use",
+          "[desk][findings]") {
+  Shown shown;
+  shown.panel.setPlanned(withFindings(2, true));
+  REQUIRE(shown.list.model()->rowCount() == 3);
+  shown.list.setCurrentIndex(shown.list.model()->index(1, 0));
+  shown.panel.setPlanned(withFindings(1, true));
+  CHECK(shown.list.model()->rowCount() == 2);
+  CHECK_FALSE(shown.list.currentIndex().isValid());
+  CHECK_FALSE(shown.panel.findChild<QWidget*>(QStringLiteral("remedies"))->isVisible());
 }
