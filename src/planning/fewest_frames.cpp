@@ -8,6 +8,7 @@
 
 #include "base/worded.h"
 #include "creaseline/planning/counting.h"
+#include "planning/finding_reasons.h"
 #include "planning/set_cover.h"
 
 namespace creaseline {
@@ -166,13 +167,10 @@ class Fewer {
     finding.code = FindingCode::FewerFramesWouldDo;
     finding.wholeOrder = true;
     finding.place = worded("the whole order");
-    finding.reason = Reason{worded("each placement may lie in every frame that bears the error as "
-                                   "well as its own does"),
-                            {},
-                            worded("the shop's frames"),
-                            false,
-                            {},
-                            worded("the frames named in the order or in the shop")};
+    finding.reason =
+        framesReason(worded("each placement may lie in every frame that bears the error as "
+                            "well as its own does"),
+                     worded("the frames named in the order or in the shop"));
     const Ahead now = aheadOf(uses_, shop_);
     const std::string planned =
         worded("planned in {}, {} of {} can be hooped ahead on a second frame alike",

@@ -10,6 +10,13 @@
 #include "planning/placement.h"
 
 namespace creaseline {
+namespace {
+
+Reason defaultReason(std::string text, const DefaultValue& value, std::string changedBy) {
+  return {std::move(text), RuleId(value.id), value.basis, false, {}, std::move(changedBy)};
+}
+
+}  // namespace
 
 Reason ruleReason(const PlacementRule& rule, std::string limit) {
   return {std::move(limit), rule.id, rule.basis, false, {}, ruleChanger(rule)};
@@ -37,13 +44,14 @@ Reason outlineReason(bool assumed, const PlacementPlan& plan) {
           assumed ? worded("measuring the garment") : worded("another measure in the size chart")};
 }
 
+Reason framesReason(std::string text, std::string changedBy) {
+  return {std::move(text), {}, worded("the shop's frames"), false, {}, std::move(changedBy)};
+}
+
 Reason windowReason(const std::string& frame) {
-  return {worded("the window and the sewing field of {}, less the clearance for the foot", frame),
-          {},
-          worded("the shop's frames"),
-          false,
-          {},
-          worded("another frame")};
+  return framesReason(
+      worded("the window and the sewing field of {}, less the clearance for the foot", frame),
+      worded("another frame"));
 }
 
 Reason errorReason(const HoopingError& error) {
@@ -54,14 +62,6 @@ Reason errorReason(const HoopingError& error) {
           {},
           worded("hoopings that the shop measures or its own judgement of its error")};
 }
-
-namespace {
-
-Reason defaultReason(std::string text, const DefaultValue& value, std::string changedBy) {
-  return {std::move(text), RuleId(value.id), value.basis, false, {}, std::move(changedBy)};
-}
-
-}  // namespace
 
 Reason rejectionReason(const FrameRejection& rejection, const PlacementPlan& plan,
                        const Workshop& workshop) {
@@ -81,12 +81,8 @@ Reason rejectionReason(const FrameRejection& rejection, const PlacementPlan& pla
               worded("a narrower frame")};
     }
     case FrameTest::HeldByCloth:
-      return {worded("the frame asks for cloth all round to hold the garment by"),
-              {},
-              worded("the shop's frames"),
-              false,
-              {},
-              worded("another frame or another place")};
+      return framesReason(worded("the frame asks for cloth all round to hold the garment by"),
+                          worded("another frame or another place"));
     default:
       return outlineReason(!plan.assumed.empty(), plan);
   }

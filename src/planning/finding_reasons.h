@@ -20,6 +20,9 @@ Reason seamReason(const ClothCheck& check, const Workshop& workshop);
 // Of where edges and keep-outs of the panel lie.
 Reason outlineReason(bool assumed, const PlacementPlan& plan);
 
+// Of which frames the shop has, and what it says of them.
+Reason framesReason(std::string text, std::string changedBy);
+
 // Of what a frame holds.
 Reason windowReason(const std::string& frame);
 

@@ -33,10 +33,6 @@ CutDirection otherWay(CutDirection direction) {
   return direction == CutDirection::Upright ? CutDirection::Level : CutDirection::Upright;
 }
 
-double letOut(const Cut& cut, const SplitFigures& figures) {
-  return cut.meets ? figures.overlap / 2.0 : 0.0;
-}
-
 MarkRange markRange(Region::Interval extent, bool lowEnd, bool highEnd,
                     const SplitFigures& figures) {
   const double reach = figures.markHalf + figures.markClearance;

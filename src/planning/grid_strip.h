@@ -83,9 +83,6 @@ class GridStrip {
 // The other way.
 [[nodiscard]] CutDirection otherWay(CutDirection direction);
 
-// By how much sewing is let out over a cut.
-[[nodiscard]] double letOut(const Cut& cut, const SplitFigures& figures);
-
 // Where marks may lie on a cut that runs from one end to the other of the extent given; at an end
 // of the design they may lie beyond it.
 [[nodiscard]] MarkRange markRange(Region::Interval extent, bool lowEnd, bool highEnd,

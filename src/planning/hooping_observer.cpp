@@ -79,12 +79,8 @@ class HoopingObserver : Observer {
     if (small == nullptr) {
       say(Severity::Stop, FindingCode::NoFrameSuits, {},
           worded("the shop uses none of its frames on a {}", panelPhrase(plan_.panel)));
-      because(Reason{worded("a frame may name the parts of garments that it is used on"),
-                     {},
-                     worded("the shop's frames"),
-                     false,
-                     {},
-                     worded("another frame, or other parts named for one")});
+      because(framesReason(worded("a frame may name the parts of garments that it is used on"),
+                           worded("another frame, or other parts named for one")));
       return;
     }
     const std::string text = worded(
@@ -104,12 +100,8 @@ class HoopingObserver : Observer {
           worded("fits only with the frame turned by {} on the garment: turn the design in "
                  "the machine as well",
                  formatAngle(choice.turn)));
-      because(Reason{worded("not turned, no frame that can sit here holds the design"),
-                     {},
-                     worded("the shop's frames"),
-                     false,
-                     {},
-                     worded("another frame or a smaller design")});
+      because(framesReason(worded("not turned, no frame that can sit here holds the design"),
+                           worded("another frame or a smaller design")));
     }
     roomForError(choice);
     unusableSmallerFrame(choice);

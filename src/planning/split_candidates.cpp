@@ -170,6 +170,10 @@ Box withMarks(Box box, const std::vector<Point>& marks, const SplitFigures& figu
   return box;
 }
 
+double letOut(const Cut& cut, const SplitFigures& figures) {
+  return cut.meets ? figures.overlap / 2.0 : 0.0;
+}
+
 bool CutCost::operator<(const CutCost& other) const {
   return std::abs(crossed - other.crossed) > kSameCutMm ? crossed < other.crossed
                                                         : uneven < other.uneven;

@@ -49,6 +49,9 @@ struct CutCost {
 [[nodiscard]] std::vector<CutPlace> gridPlaces(const Outline& outline, CutDirection direction,
                                                int mostParts);
 
+// By how much sewing is let out over a cut.
+[[nodiscard]] double letOut(const Cut& cut, const SplitFigures& figures);
+
 using MarkPair = std::vector<Point>;  // two
 
 // Pairs of marks on a cut through the whole outline, far apart: at either end of the sewing, or in

@@ -78,15 +78,11 @@ class Strips {
     cuts.push_back(place.at);
   }
 
-  [[nodiscard]] double letOut(const Cut& cut) const {
-    return cut.meets ? figures_.overlap / 2.0 : 0.0;
-  }
-
   [[nodiscard]] SplitPart partBetween(std::size_t from, std::size_t to) const {
     SplitPart part{box_, nodes_[from].marks, 1, 1};
     part.marks.insert(part.marks.end(), nodes_[to].marks.begin(), nodes_[to].marks.end());
-    const double low = nodes_[from].at - letOut(nodes_[from]);
-    const double high = nodes_[to].at + letOut(nodes_[to]);
+    const double low = nodes_[from].at - letOut(nodes_[from], figures_);
+    const double high = nodes_[to].at + letOut(nodes_[to], figures_);
     part.section.min = pointOnCut(direction_, low, alongCut(box_.min, direction_));
     part.section.max = pointOnCut(direction_, high, alongCut(box_.max, direction_));
     return part;
