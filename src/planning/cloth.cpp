@@ -20,8 +20,12 @@ bool anyAssumed(const GarmentShape& garment, std::initializer_list<Measure> meas
   });
 }
 
-// How far the farthest point of the outline is outside the panel; 0 if none is.
-double farthestOutside(const Ring& panel, const Ring& hull) {
+// How far the farthest point of the outline is outside the panel; 0 if none is. A hull that is
+// clear of every edge is outside altogether or not at all.
+double farthestOutside(const Ring& panel, const Ring& hull, bool clearOfEdges) {
+  if (clearOfEdges && contains(panel, hull.front())) {
+    return 0.0;
+  }
   double farthest = 0.0;
   for (const Point point : hull) {
     if (!contains(panel, point)) {
@@ -43,12 +47,21 @@ std::vector<Ring> pieceHulls(const Outline& outline) {
 void addEdges(std::vector<ClothCheck>& checks, const GarmentShape& garment, const PanelShape& panel,
               const std::vector<Ring>& hulls, Length seamClearance, Length horizon) {
   std::map<std::pair<EdgeName, bool>, double> rooms;
+  std::vector<double*> roomOf;
+  for (const PanelSide& side : panel.sides) {
+    roomOf.push_back(&rooms.try_emplace({side.name, side.viewerRight}, horizon.mm()).first->second);
+  }
   for (const Ring& hull : hulls) {
     const SideMeter meter(hull, panel.outline, true);
+    // Near sides first: once an edge's nearest is measured, its far ones need not be.
+    std::vector<std::pair<double, std::size_t>> sides;
     for (std::size_t i = 0; i < panel.sides.size(); ++i) {
-      const PanelSide& side = panel.sides[i];
-      double& least = rooms.try_emplace({side.name, side.viewerRight}, horizon.mm()).first->second;
-      if (meter.atLeast(i) <= std::max(least, 0.0)) {
+      sides.emplace_back(meter.atLeast(i), i);
+    }
+    std::sort(sides.begin(), sides.end());
+    for (const auto& [bound, i] : sides) {
+      double& least = *roomOf[i];
+      if (bound <= std::max(least, 0.0)) {
         least = std::min(least, meter.measure(i).distance);
       }
     }
@@ -157,11 +170,13 @@ std::vector<ClothCheck> checkCloth(const GarmentShape& garment, const PanelShape
                                    const Outline& onPanel, Length seamClearance, Length horizon) {
   const std::vector<Ring> hulls = pieceHulls(onPanel);
   std::vector<ClothCheck> checks;
+  addEdges(checks, garment, panel, hulls, seamClearance, horizon);
+  const bool clearOfEdges = std::all_of(
+      checks.begin(), checks.end(), [](const ClothCheck& edge) { return edge.room > Length(); });
   double outside = 0.0;
   for (const Ring& hull : hulls) {
-    outside = std::max(outside, farthestOutside(panel.outline, hull));
+    outside = std::max(outside, farthestOutside(panel.outline, hull, clearOfEdges));
   }
-  addEdges(checks, garment, panel, hulls, seamClearance, horizon);
   addKeepOuts(checks, panel, hulls, horizon);
   std::stable_sort(checks.begin(), checks.end(),
                    [](const ClothCheck& a, const ClothCheck& b) { return a.room < b.room; });

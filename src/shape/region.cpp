@@ -86,6 +86,20 @@ double stepsToEdge(const Chain& chain, Point point, double sideways) {
   return std::max(0.0, sideways > 0.0 ? inside->high - point.x : point.x - inside->low);
 }
 
+std::optional<Region::Interval> rowBetween(const Chain& top, const Chain& flippedBottom, double y) {
+  const auto belowTop = whereAtMost(top, y);
+  const auto aboveBottom = whereAtMost(flippedBottom, -y);
+  if (!belowTop || !aboveBottom) {
+    return std::nullopt;
+  }
+  const Region::Interval both{std::max(belowTop->low, aboveBottom->low),
+                              std::min(belowTop->high, aboveBottom->high)};
+  if (both.low > both.high) {
+    return std::nullopt;
+  }
+  return both;
+}
+
 OpenRegion opened(const std::vector<Span>& top, const std::vector<Span>& bottom) {
   return {top.front().from, top.back().to, top, flipped(bottom)};
 }
@@ -129,25 +143,16 @@ std::optional<Region::Interval> Region::row(double y) const {
   if (empty()) {
     return std::nullopt;
   }
-  const auto belowTop = whereAtMost(top_, y);
-  const auto aboveBottom = whereAtMost(flipped(bottom_), -y);
-  if (!belowTop || !aboveBottom) {
-    return std::nullopt;
-  }
-  const Interval both{std::max(belowTop->low, aboveBottom->low),
-                      std::min(belowTop->high, aboveBottom->high)};
-  if (both.low > both.high) {
-    return std::nullopt;
-  }
-  return both;
+  return rowBetween(top_, flipped(bottom_), y);
 }
 
 Point Region::balancedPoint() const {
   constexpr int kMostRounds = 100;
+  const Chain below = flipped(bottom_);
   Point point = bounds().centre();
   for (int round = 0; round < kMostRounds; ++round) {
     const Point before = point;
-    if (const auto open = row(point.y)) {
+    if (const auto open = rowBetween(top_, below, point.y)) {
       point.x = open->middle();
     }
     if (const auto open = column(point.x)) {

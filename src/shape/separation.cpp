@@ -16,19 +16,12 @@ namespace {
 // Overlaps shallower than this are a touch: rounding alone makes them.
 constexpr double kTouchDepthMm = 1e-9;
 
-struct Reach {
+double leastAlong(const Ring& ring, Point axis) {
   double least = std::numeric_limits<double>::infinity();
-  double most = -std::numeric_limits<double>::infinity();
-};
-
-Reach reachAlong(const Ring& ring, Point axis) {
-  Reach reach;
   for (const Point& point : ring) {
-    const double along = dot(point, axis);
-    reach.least = std::min(reach.least, along);
-    reach.most = std::max(reach.most, along);
+    least = std::min(least, dot(point, axis));
   }
-  return reach;
+  return least;
 }
 
 // Outward unit normal of a side, given the sign of the ring's winding.
@@ -42,17 +35,18 @@ std::optional<Point> outwardNormal(Point from, Point to, double winding) {
   return Point{along.y * scale, -along.x * scale};
 }
 
-// Tries every side of `ring` as the axis along which the moved ring leaves the other soonest.
-// `sign` is -1 if the ring is the moved one: it leaves against its own outward normal. A convex
-// ring's own reach along the normal of a side is that side.
-void trySides(const Ring& ring, const Ring& facing, double sign, Separation& best) {
+// Tries every side of `ring` as the axis along which the moved ring leaves the other soonest, until
+// one leaves a gap of `enough`. `sign` is -1 if the ring is the moved one: it leaves against its
+// own outward normal. A convex ring's own reach along the normal of a side is that side.
+void trySides(const Ring& ring, const Ring& facing, double sign, Separation& best,
+              double enough = std::numeric_limits<double>::infinity()) {
   const double winding = windingSum(ring);
-  for (std::size_t i = 0; i < ring.size(); ++i) {
+  for (std::size_t i = 0; i < ring.size() && best.distance < enough; ++i) {
     const auto normal = outwardNormal(ring[i], ring[(i + 1) % ring.size()], winding);
     if (!normal) {
       continue;
     }
-    const double gap = reachAlong(facing, *normal).least - dot(ring[i], *normal);
+    const double gap = leastAlong(facing, *normal) - dot(ring[i], *normal);
     if (gap > best.distance) {
       best = {gap, *normal * sign};
     }
@@ -87,20 +81,21 @@ struct Share {
 std::optional<Share> shareInside(Point from, Point to, const Ring& ring, double winding) {
   Share share;
   const double sign = winding < 0.0 ? -1.0 : 1.0;
-  for (std::size_t i = 0; i < ring.size(); ++i) {
+  Point corner = ring.back();
+  for (const Point next : ring) {
     // Shares do not depend on the length of the normal.
-    const Point along = ring[(i + 1) % ring.size()] - ring[i];
+    const Point along = next - corner;
     const Point normal{along.y * sign, -along.x * sign};
-    const double start = dot(from - ring[i], normal);
-    const double change = dot(to - from, normal);
-    if (change == 0.0) {
-      if (start > 0.0) {
-        return std::nullopt;
-      }
-    } else if (change > 0.0) {
-      share.to = std::min(share.to, -start / change);
-    } else {
-      share.from = std::max(share.from, -start / change);
+    const double start = dot(from - corner, normal);
+    const double end = start + dot(to - from, normal);
+    corner = next;
+    if (start > 0.0 && end > 0.0) {
+      return std::nullopt;
+    }
+    if (end > 0.0) {
+      share.to = std::min(share.to, start / (start - end));
+    } else if (start > 0.0) {
+      share.from = std::max(share.from, start / (start - end));
     }
   }
   if (share.from >= share.to) {
@@ -109,15 +104,21 @@ std::optional<Share> shareInside(Point from, Point to, const Ring& ring, double 
   return share;
 }
 
-// How deep inside the ring a point lies; negative outside.
-double depthInside(Point point, const Ring& ring, double winding) {
-  double depth = std::numeric_limits<double>::infinity();
-  for (std::size_t i = 0; i < ring.size(); ++i) {
-    if (const auto normal = outwardNormal(ring[i], ring[(i + 1) % ring.size()], winding)) {
-      depth = std::min(depth, dot(ring[i] - point, *normal));
+// Whether a point lies deeper inside the ring than `depth`, 0 or more.
+bool isDeeperThan(double depth, Point point, const Ring& ring, double winding) {
+  const double sign = winding < 0.0 ? -1.0 : 1.0;
+  Point corner = ring.back();
+  for (const Point next : ring) {
+    const Point along = next - corner;
+    // The depth below the side, as many times larger as the side is long.
+    const double below = dot(corner - point, Point{along.y * sign, -along.x * sign});
+    const double squared = dot(along, along);
+    if (squared > 0.0 && (below <= 0.0 || below * below <= depth * depth * squared)) {
+      return false;
     }
+    corner = next;
   }
-  return depth;
+  return true;
 }
 
 // The point of the segment that lies deepest is the middle of the shared part or near it; a
@@ -128,7 +129,7 @@ bool crosses(Point from, Point to, const Ring& body, double winding) {
     return false;
   }
   const Point middle = from + (to - from) * ((share->from + share->to) / 2.0);
-  return depthInside(middle, body, winding) > kTouchDepthMm;
+  return isDeeperThan(kTouchDepthMm, middle, body, winding);
 }
 
 // Least height above the side's line of the part of the body that lies abreast of the side.
@@ -136,42 +137,58 @@ double leastHeightAbreast(const Ring& body, Point from, Point to, Point inward) 
   const Point along = to - from;
   const double squared = dot(along, along);
   double least = std::numeric_limits<double>::infinity();
-  for (std::size_t i = 0; i < body.size(); ++i) {
-    const Point a = body[i] - from;
-    const Point b = body[(i + 1) % body.size()] - from;
-    const double shareA = dot(a, along) / squared;
-    const double shareB = dot(b, along) / squared;
-    const double heightA = dot(a, inward);
-    const double heightB = dot(b, inward);
-    if (shareA >= 0.0 && shareA <= 1.0) {
-      least = std::min(least, heightA);
+  // How far along the side, as many times further as the side is long; and how high above it.
+  double before = dot(body.back() - from, along);
+  double heightBefore = dot(body.back() - from, inward);
+  for (const Point corner : body) {
+    const double here = dot(corner - from, along);
+    const double height = dot(corner - from, inward);
+    if (here >= 0.0 && here <= squared) {
+      least = std::min(least, height);
     }
-    for (const double end : {0.0, 1.0}) {
-      if ((shareA < end) != (shareB < end)) {
-        const double part = (end - shareA) / (shareB - shareA);
-        least = std::min(least, heightA + part * (heightB - heightA));
+    for (const double end : {0.0, squared}) {
+      if ((before < end) != (here < end)) {
+        const double part = (end - before) / (here - before);
+        least = std::min(least, heightBefore + part * (height - heightBefore));
       }
     }
+    before = here;
+    heightBefore = height;
   }
   return least;
 }
 
-// From the segment's point that is nearest to the body to the body's that is nearest to it.
+// From the segment's point that is nearest to the body to the body's that is nearest to it, where
+// the two do not cross: one of the two points is a corner of the body or an end of the segment.
 Point shortestFromSegment(const Ring& body, Point from, Point to) {
+  const Point along = to - from;
+  const double length = dot(along, along);
+  const double inverse = length > 0.0 ? 1.0 / length : 0.0;
   double least = std::numeric_limits<double>::infinity();
   Point shortest;
-  const auto consider = [&](Point onBody, Point onSegment) {
-    const Point apart = onBody - onSegment;
-    if (dot(apart, apart) < least) {
-      least = dot(apart, apart);
+  const auto consider = [&](Point apart) {
+    if (const double squared = dot(apart, apart); squared < least) {
+      least = squared;
       shortest = apart;
     }
   };
-  for (std::size_t i = 0; i < body.size(); ++i) {
-    const Point next = body[(i + 1) % body.size()];
-    consider(body[i], nearestOnSegment(from, to, body[i]));
-    consider(nearestOnSegment(body[i], next, from), from);
-    consider(nearestOnSegment(body[i], next, to), to);
+  // An end beyond the stretch of a side is nearer to a corner, which is asked for itself.
+  const auto considerEnd = [&](Point fromEnd, Point side, double sideLength) {
+    const double share = -dot(fromEnd, side);
+    if (share > 0.0 && share < sideLength) {
+      consider(fromEnd + side * (share / sideLength));
+    }
+  };
+  Point corner = body.back();
+  for (const Point next : body) {
+    const Point fromStart = corner - from;
+    const double share = std::clamp(dot(fromStart, along) * inverse, 0.0, 1.0);
+    consider(fromStart - along * share);
+    const Point side = next - corner;
+    const double sideLength = dot(side, side);
+    considerEnd(fromStart, side, sideLength);
+    considerEnd(corner - to, side, sideLength);
+    corner = next;
   }
   return shortest;
 }
@@ -180,10 +197,9 @@ Point shortestFromSegment(const Ring& body, Point from, Point to) {
 
 std::optional<Separation> overlap(const Ring& convexA, const Ring& convexB) {
   Separation best{-std::numeric_limits<double>::infinity(), {}};
-  trySides(convexA, convexB, -1.0, best);
-  if (best.distance < -kTouchDepthMm) {
-    trySides(convexB, convexA, 1.0, best);
-  }
+  // One axis that keeps them apart is enough to know.
+  trySides(convexA, convexB, -1.0, best, -kTouchDepthMm);
+  trySides(convexB, convexA, 1.0, best, -kTouchDepthMm);
   return best.distance < -kTouchDepthMm ? std::optional(best) : std::nullopt;
 }
 
