@@ -249,6 +249,10 @@ void Document::takeRecovered() {
   const Loaded<Order> recovered = *std::exchange(recovered_, std::nullopt);
   const Original<Order> fresh = std::exchange(original_, recovered.original);
   keepReferences(fresh);
+  if (planned_->order() == nullptr) {
+    // Views ask the rules as soon as there is an order, and what is shown without one has none.
+    planned_ = std::make_shared<PlannedOrder>(order_, shop_, nullptr, rules_.get(), units_);
+  }
   const OrderState left{std::make_shared<const Order>(recovered.value),
                         recovered.original.file.parent_path()};
   undoStack_.push(makeOrderStep(*this, tr("Take up what was not saved"),

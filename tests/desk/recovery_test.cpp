@@ -141,6 +141,27 @@ TEST_CASE("Work left is taken up as an order of its own where its file cannot be
   CHECK(DemoCopy::read(demo.order()) == "[]");
 }
 
+TEST_CASE("Work left is shown with its places as soon as a new session takes it up",
+          "[desk][recovery]") {
+  const DemoCopy demo;
+  leaveWork(demo, 31);
+  Session next(demo);
+  const auto left = next.recovery.leftWork();
+  REQUIRE(left.size() == 1);
+  std::size_t places = 0;
+  QObject::connect(&next.document, &Document::plannedChanged, &next.document, [&] {
+    const auto planned = next.document.planned();
+    if (planned->order() != nullptr && places == 0) {
+      places =
+          OrderEdits(*planned->order(), planned->rules(), planned->units()).locations(1).size();
+    }
+  });
+  next.recovery.takeUp(left[0]);
+  REQUIRE(waitFor([&] { return next.document.orderInHand() && !next.document.busy(); }));
+  CHECK(places > 0);
+  CHECK(quantityInHand(next.document) == 31);
+}
+
 TEST_CASE("The open order opened again is as its file says", "[desk][document]") {
   const DemoCopy demo;
   Session session(demo);
