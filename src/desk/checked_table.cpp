@@ -51,8 +51,10 @@ class CheckedDelegate : public QStyledItemDelegate {
     const QString text = model_.typed(index);
     if (auto* choice = qobject_cast<QComboBox*>(editor)) {
       choice->setCurrentText(text);
-    } else if (auto* line = qobject_cast<QLineEdit*>(editor); line && !line->isModified()) {
+    } else if (auto* line = qobject_cast<QLineEdit*>(editor);
+               line && !line->isModified() && line->text() != text) {
       line->setText(text);
+      line->selectAll();
     }
   }
 

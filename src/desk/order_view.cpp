@@ -42,6 +42,17 @@ class OrderDelegate : public QStyledItemDelegate {
     return editor;
   }
 
+  // A new plan tells that every cell changed; what is being typed, and what the next key is to
+  // replace, stays as it is.
+  void setEditorData(QWidget* editor, const QModelIndex& index) const override {
+    auto* line = qobject_cast<QLineEdit*>(editor);
+    const QString text = index.data(Qt::EditRole).toString();
+    if (line != nullptr && !line->isModified() && line->text() != text) {
+      line->setText(text);
+      line->selectAll();
+    }
+  }
+
   QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
     const QFontMetrics metrics(option.font);
     const int height = 2 * metrics.height() + kOrderPadding + 4;

@@ -62,6 +62,29 @@ TEST_CASE("A quantity is typed over in the table, Tab goes on, and undo takes it
   CHECK_FALSE(desk.window->isWindowModified());
 }
 
+TEST_CASE("A plan that comes while quantities are typed neither loses nor adds to them",
+          "[desk][editing]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  clickItem(desk.order(), lineCell(desk, 1, "YS"));
+  QTest::keyClick(&desk.order(), Qt::Key_7);
+  QTest::keyClick(desk.order().viewport()->findChild<QLineEdit*>(), Qt::Key_Tab);
+  REQUIRE(desk.waitForPlan());
+  auto* editor = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+  REQUIRE(editor != nullptr);
+  QTest::keyClicks(editor, QStringLiteral("12"));
+  CHECK(editor->text() == QStringLiteral("12"));
+  QTest::keyClick(editor, Qt::Key_Tab);
+  editor = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+  REQUIRE(editor != nullptr);
+  QTest::keyClick(editor, Qt::Key_3);
+  REQUIRE(desk.waitForPlan());
+  QTest::keyClick(editor, Qt::Key_4);
+  CHECK(editor->text() == QStringLiteral("34"));
+  QTest::keyClick(editor, Qt::Key_Return);
+  CHECK(waitFor([&] { return lineCell(desk, 1, "YM").data().toString() == QStringLiteral("12"); }));
+}
+
 TEST_CASE("A field says beside it what is wrong, and takes what is right in any unit",
           "[desk][editing]") {
   DeskOnDemo desk;
