@@ -34,6 +34,7 @@ class SizeRail : public QListView {
   void compareWith(const QModelIndex& index);
   void followSelection();
   void fitScale();
+  void paintAfterTable();
 
   SizeModel& model_;
   Selection& selection_;
