@@ -82,7 +82,7 @@ void Document::startOrder(Order order, const Original<Order>& original) {
   if (wantedShop_.isEmpty()) {
     wantedShop_ = settings_.lastShop();
   }
-  planned_ = std::make_shared<PlannedOrder>(order_, shop_, nullptr, rules_.get(), units_);
+  planned_ = unplanned();
   watchFiles();
   tellModified();
   Q_EMIT plannedChanged();
@@ -249,10 +249,6 @@ void Document::takeRecovered() {
   const Loaded<Order> recovered = *std::exchange(recovered_, std::nullopt);
   const Original<Order> fresh = std::exchange(original_, recovered.original);
   keepReferences(fresh);
-  if (planned_->order() == nullptr) {
-    // Views ask the rules as soon as there is an order, and what is shown without one has none.
-    planned_ = std::make_shared<PlannedOrder>(order_, shop_, nullptr, rules_.get(), units_);
-  }
   const OrderState left{std::make_shared<const Order>(recovered.value),
                         recovered.original.file.parent_path()};
   undoStack_.push(makeOrderStep(*this, tr("Take up what was not saved"),
@@ -338,7 +334,7 @@ void Document::fail(const PlanOutcome& outcome) {
     setStale(planned_->plan() != nullptr);
   }
   if (order_ && planned_->order() == nullptr) {
-    planned_ = std::make_shared<PlannedOrder>(order_, shop_, nullptr, rules_.get(), units_);
+    planned_ = unplanned();
     Q_EMIT plannedChanged();
   }
   watchFiles();
@@ -404,8 +400,15 @@ void Document::showPlanned(std::shared_ptr<const PlannedOrder> planned) {
   QThreadPool::globalInstance()->start([before = std::move(before)]() mutable { before.reset(); });
 }
 
+std::shared_ptr<const PlannedOrder> Document::unplanned() const {
+  return std::make_shared<const PlannedOrder>(order_, shop_, nullptr, rules_.get(), units_);
+}
+
 void Document::showEdited() {
-  showPlanned(std::make_shared<PlannedOrder>(planned_->withOrder(order_)));
+  // What is shown before the first order knows no rules, and cannot be carried over to one.
+  showPlanned(planned_->order() == nullptr
+                  ? unplanned()
+                  : std::make_shared<const PlannedOrder>(planned_->withOrder(order_)));
   Q_EMIT edited();
 }
 

@@ -204,6 +204,8 @@ class Document : public QObject {
   void write(std::function<Saved<T>()> save, std::function<void(Saved<T>)> take,
              void (Document::*tell)(SaveResult));
   void concludeSaving(SaveResult result, const QString& problem);
+  // The order in hand, which no plan is there for yet.
+  [[nodiscard]] std::shared_ptr<const PlannedOrder> unplanned() const;
   void showEdited();
   void showPlanned(std::shared_ptr<const PlannedOrder> planned);
   void tellModified();
