@@ -9,6 +9,7 @@
 #include <QPainter>
 #include <QStyledItemDelegate>
 
+#include "desk/form_parts.h"
 #include "desk/theme.h"
 
 namespace creaseline::desk {
@@ -46,15 +47,12 @@ class CheckedDelegate : public QStyledItemDelegate {
     return editor;
   }
 
-  // What is being typed stays when the table is shown anew.
   void setEditorData(QWidget* editor, const QModelIndex& index) const override {
     const QString text = model_.typed(index);
     if (auto* choice = qobject_cast<QComboBox*>(editor)) {
       choice->setCurrentText(text);
-    } else if (auto* line = qobject_cast<QLineEdit*>(editor);
-               line && !line->isModified() && line->text() != text) {
-      line->setText(text);
-      line->selectAll();
+    } else if (auto* line = qobject_cast<QLineEdit*>(editor)) {
+      showUnlessTyped(*line, text);
     }
   }
 

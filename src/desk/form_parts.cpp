@@ -22,4 +22,11 @@ QComboBox* makeChoice(const char* name, const QString& words, QWidget* parent) {
   return made;
 }
 
+void showUnlessTyped(QLineEdit& editor, const QString& text) {
+  if (!editor.isModified() && editor.text() != text) {
+    editor.setText(text);
+    editor.selectAll();
+  }
+}
+
 }  // namespace creaseline::desk

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QComboBox>
+#include <QLineEdit>
 #include <QString>
 #include <optional>
 
@@ -31,5 +32,10 @@ class StillChoice : public QComboBox {
 
 // A still choice that never widens its form. `name`: object name; `words`: for screen readers.
 [[nodiscard]] QComboBox* makeChoice(const char* name, const QString& words, QWidget* parent);
+
+// For a table's delegate: shows in the editor of a cell what the cell says now. A new plan tells
+// that every cell changed, so what is being typed, and what the next key is to replace, stays as it
+// is.
+void showUnlessTyped(QLineEdit& editor, const QString& text);
 
 }  // namespace creaseline::desk

@@ -9,6 +9,7 @@
 #include <QScopedValueRollback>
 #include <QStyledItemDelegate>
 
+#include "desk/form_parts.h"
 #include "desk/text.h"
 #include "desk/theme.h"
 
@@ -42,15 +43,8 @@ class OrderDelegate : public QStyledItemDelegate {
     return editor;
   }
 
-  // A new plan tells that every cell changed; what is being typed, and what the next key is to
-  // replace, stays as it is.
   void setEditorData(QWidget* editor, const QModelIndex& index) const override {
-    auto* line = qobject_cast<QLineEdit*>(editor);
-    const QString text = index.data(Qt::EditRole).toString();
-    if (line != nullptr && !line->isModified() && line->text() != text) {
-      line->setText(text);
-      line->selectAll();
-    }
+    showUnlessTyped(*qobject_cast<QLineEdit*>(editor), index.data(Qt::EditRole).toString());
   }
 
   QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
