@@ -28,6 +28,13 @@ QModelIndex lineCell(DeskOnDemo& desk, int line, const char* size) {
   return model(desk).index(line, model(desk).sizeColumn(SizeName(size)));
 }
 
+// The cell that Tab has opened.
+QLineEdit* focusedEditor() {
+  auto* editor = qobject_cast<QLineEdit*>(QApplication::focusWidget());
+  REQUIRE(editor != nullptr);
+  return editor;
+}
+
 void typeInto(QLineEdit& edit, const QString& text) {
   edit.setFocus();
   edit.selectAll();
@@ -47,8 +54,7 @@ TEST_CASE("A quantity is typed over in the table, Tab goes on, and undo takes it
   QTest::keyClick(editor, Qt::Key_Tab);
   CHECK(lineCell(desk, 1, "YS").data().toString() == QStringLiteral("7"));
   CHECK(desk.order().currentIndex() == lineCell(desk, 1, "YM"));
-  editor = qobject_cast<QLineEdit*>(QApplication::focusWidget());
-  REQUIRE(editor != nullptr);
+  editor = focusedEditor();
   QTest::keyClicks(editor, QStringLiteral("12"));
   QTest::keyClick(editor, Qt::Key_Return);
   // Return is taken by the editor first, the table hears of it afterwards.
@@ -70,19 +76,18 @@ TEST_CASE("A plan that comes while quantities are typed neither loses nor adds t
   QTest::keyClick(&desk.order(), Qt::Key_7);
   QTest::keyClick(desk.order().viewport()->findChild<QLineEdit*>(), Qt::Key_Tab);
   REQUIRE(desk.waitForPlan());
-  auto* editor = qobject_cast<QLineEdit*>(QApplication::focusWidget());
-  REQUIRE(editor != nullptr);
+  auto* editor = focusedEditor();
   QTest::keyClicks(editor, QStringLiteral("12"));
   CHECK(editor->text() == QStringLiteral("12"));
   QTest::keyClick(editor, Qt::Key_Tab);
-  editor = qobject_cast<QLineEdit*>(QApplication::focusWidget());
-  REQUIRE(editor != nullptr);
+  editor = focusedEditor();
   QTest::keyClick(editor, Qt::Key_3);
   REQUIRE(desk.waitForPlan());
   QTest::keyClick(editor, Qt::Key_4);
   CHECK(editor->text() == QStringLiteral("34"));
   QTest::keyClick(editor, Qt::Key_Return);
-  CHECK(waitFor([&] { return lineCell(desk, 1, "YM").data().toString() == QStringLiteral("12"); }));
+  CHECK(waitFor([&] { return lineCell(desk, 1, "YL").data().toString() == QStringLiteral("34"); }));
+  CHECK(lineCell(desk, 1, "YM").data().toString() == QStringLiteral("12"));
 }
 
 TEST_CASE("A field says beside it what is wrong, and takes what is right in any unit",

@@ -30,6 +30,11 @@ struct Session {
     recovery.keep();
     recovery.finish();
   }
+  LeftWork onlyWorkLeft() const {
+    const auto left = recovery.leftWork();
+    REQUIRE(left.size() == 1);
+    return left.front();
+  }
 
   Settings settings;
   Document document;
@@ -131,9 +136,8 @@ TEST_CASE("Work left is taken up as an order of its own where its file cannot be
   leaveWork(demo, 31);
   DemoCopy::replace(demo.order(), "[]");
   Session next(demo);
-  const auto left = next.recovery.leftWork();
-  REQUIRE(left.size() == 1);
-  next.document.recover({left[0].orderFile, left[0].draft, {}, {}});
+  const LeftWork left = next.onlyWorkLeft();
+  next.document.recover({left.orderFile, left.draft, {}, {}});
   REQUIRE(waitFor([&] { return next.document.orderInHand() && !next.document.busy(); }));
   CHECK(quantityInHand(next.document) == 31);
   CHECK(next.document.modified());
@@ -146,8 +150,7 @@ TEST_CASE("Work left is shown with its places as soon as a new session takes it 
   const DemoCopy demo;
   leaveWork(demo, 31);
   Session next(demo);
-  const auto left = next.recovery.leftWork();
-  REQUIRE(left.size() == 1);
+  const LeftWork left = next.onlyWorkLeft();
   std::size_t places = 0;
   QObject::connect(&next.document, &Document::plannedChanged, &next.document, [&] {
     const auto planned = next.document.planned();
@@ -156,7 +159,7 @@ TEST_CASE("Work left is shown with its places as soon as a new session takes it 
           OrderEdits(*planned->order(), planned->rules(), planned->units()).locations(1).size();
     }
   });
-  next.recovery.takeUp(left[0]);
+  next.recovery.takeUp(left);
   REQUIRE(waitFor([&] { return next.document.orderInHand() && !next.document.busy(); }));
   CHECK(places > 0);
   CHECK(quantityInHand(next.document) == 31);
@@ -178,11 +181,10 @@ TEST_CASE("Work left by a session that died is found, taken up, and dropped once
   const DemoCopy demo;
   leaveWork(demo, 31);
   Session next(demo);
-  const auto left = next.recovery.leftWork();
-  REQUIRE(left.size() == 1);
-  CHECK(left[0].orderFile == pathText(demo.order()));
-  CHECK(left[0].orderName.contains(QStringLiteral("2026-118")));
-  next.recovery.takeUp(left[0]);
+  const LeftWork left = next.onlyWorkLeft();
+  CHECK(left.orderFile == pathText(demo.order()));
+  CHECK(left.orderName.contains(QStringLiteral("2026-118")));
+  next.recovery.takeUp(left);
   REQUIRE(waitFor([&] { return next.document.modified() && !next.document.busy(); }));
   CHECK(quantityInHand(next.document) == 31);
   next.keep();
@@ -200,10 +202,9 @@ TEST_CASE("Work taken up while another draft is being written is not dropped by 
   Session next(demo);
   next.open(demo);
   next.edit(5);
-  const auto left = next.recovery.leftWork();
-  REQUIRE(left.size() == 1);
+  const LeftWork left = next.onlyWorkLeft();
   next.recovery.keep();
-  next.recovery.takeUp(left[0]);
+  next.recovery.takeUp(left);
   REQUIRE(waitFor([&] { return quantityInHand(next.document) == 31; }));
   next.recovery.finish();
   CHECK(next.recovery.leftWork().size() == 1);
@@ -230,9 +231,8 @@ TEST_CASE("Work that is let go before it is in hand is offered again", "[desk][r
   const DemoCopy demo;
   leaveWork(demo, 31);
   Session next(demo);
-  const auto left = next.recovery.leftWork();
-  REQUIRE(left.size() == 1);
-  next.recovery.takeUp(left[0]);
+  const LeftWork left = next.onlyWorkLeft();
+  next.recovery.takeUp(left);
   SECTION("by stopping") {
     next.document.cancelPlanning();
     next.open(demo);
@@ -273,11 +273,10 @@ TEST_CASE("A shop that was not saved is taken up again over its file", "[desk][r
     copyKept(demo);
   }
   Session next(demo);
-  const auto left = next.recovery.leftWork();
-  REQUIRE(left.size() == 1);
-  CHECK(left[0].draft.empty());
-  REQUIRE_FALSE(left[0].shopDraft.empty());
-  next.recovery.takeUp(left[0]);
+  const LeftWork left = next.onlyWorkLeft();
+  CHECK(left.draft.empty());
+  REQUIRE_FALSE(left.shopDraft.empty());
+  next.recovery.takeUp(left);
   REQUIRE(waitFor([&] {
     const auto shop = next.document.shopInHand();
     return shop && shop->name == "Weir Stitchroom" && !next.document.busy();
@@ -301,10 +300,9 @@ TEST_CASE("Saving the order alone leaves the shop's draft", "[desk][recovery][sh
   session.keep();
   copyKept(demo);
   const Session other(demo);
-  const auto left = other.recovery.leftWork();
-  REQUIRE(left.size() == 1);
-  CHECK(left[0].draft.empty());
-  CHECK_FALSE(left[0].shopDraft.empty());
+  const LeftWork left = other.onlyWorkLeft();
+  CHECK(left.draft.empty());
+  CHECK_FALSE(left.shopDraft.empty());
   REQUIRE(session.document.saveShop() == SaveResult::Saved);
   session.recovery.finish();
   CHECK(loadShop(demo.shop(), shippedRules()).value.name == "Weir Stitchroom");
