@@ -9,7 +9,6 @@
 #include <QScopedValueRollback>
 #include <QScrollBar>
 #include <QStyledItemDelegate>
-#include <QTimer>
 
 #include "creaseline/sheets/garment_drawing.h"
 #include "desk/text.h"
@@ -149,15 +148,8 @@ SizeRail::SizeRail(SizeModel& model, Selection& selection, QWidget* parent)
   connect(&model_, &QAbstractItemModel::modelReset, this, [this] {
     fitScale();
     followSelection();
-    paintAfterTable();
   });
   connect(&selection_, &Selection::changed, this, &SizeRail::followSelection);
-}
-
-// All that a new plan changes at once would keep the window from answering for too long.
-void SizeRail::paintAfterTable() {
-  viewport()->setUpdatesEnabled(false);
-  QTimer::singleShot(0, this, [this] { viewport()->setUpdatesEnabled(true); });
 }
 
 bool SizeRail::isCompared(const SizeName& size) const {

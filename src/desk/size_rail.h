@@ -34,7 +34,6 @@ class SizeRail : public QListView {
   void compareWith(const QModelIndex& index);
   void followSelection();
   void fitScale();
-  void paintAfterTable();
 
   SizeModel& model_;
   Selection& selection_;
