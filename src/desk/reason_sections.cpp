@@ -23,8 +23,9 @@ class Sections {
 
   PlacementReasons all() {
     PlacementReasons result;
-    const OrderLine& line = planned_.order()->lines[plan_.line];
-    const Blank* blank = planned_.order()->blank(line.blank);
+    // The order may have been edited since, its lines counted otherwise.
+    const OrderLine& line = planned_.plannedFor()->lines[plan_.line];
+    const Blank* blank = planned_.plannedFor()->blank(line.blank);
     result.title = tr("%1, size %2")
                        .arg(toQString(locationPhrase(plan_.location, planned_.rules())),
                             toQString(plan_.size.text()));

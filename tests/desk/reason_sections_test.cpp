@@ -50,6 +50,19 @@ TEST_CASE("The reasons name rule and basis, every ruled-out frame and every assu
   }
 }
 
+TEST_CASE("Reasons are of the garment that was planned, whatever lines were taken out since",
+          "[desk][reasons]") {
+  const auto planned = plannedDemo();
+  const PlacementPlan& last = planned->plan()->placements.back();
+  REQUIRE(last.line > 0);
+  auto fewer = std::make_shared<Order>(*planned->order());
+  fewer->lines.erase(fewer->lines.begin());
+  const PlacementReasons before = reasonsFor(*planned, last);
+  const PlacementReasons after = reasonsFor(planned->withOrder(fewer), last);
+  CHECK(after.subtitle == before.subtitle);
+  CHECK(everything(after) == everything(before));
+}
+
 TEST_CASE("The same reasons in millimetres hold no inch of the desk's own numbers",
           "[desk][reasons][units]") {
   const UnitChoice metric{LengthUnit::Millimetre, RulerMark::Eighth,
