@@ -102,6 +102,9 @@ void Document::recover(const Left& left) {
   letDraftGo();
   if (shop) {
     recoverShop(left.shopFile, std::move(*shop));
+  } else if (!shopModified() && !left.shopFile.isEmpty() && left.shopFile != shopFile_ &&
+             QFileInfo::exists(left.shopFile)) {
+    openShop(toPath(left.shopFile));  // the one that the order was planned for
   }
   const bool hasFile = !left.orderFile.isEmpty() && QFileInfo::exists(left.orderFile);
   if (order && !hasFile) {

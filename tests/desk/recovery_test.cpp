@@ -165,6 +165,32 @@ TEST_CASE("Work left is shown with its places as soon as a new session takes it 
   CHECK(quantityInHand(next.document) == 31);
 }
 
+TEST_CASE(
+    "Work left is planned with the shop that it was planned with, not with one open by chance",
+    "[desk][recovery]") {
+  const DemoCopy demo;
+  leaveWork(demo, 31);
+  const DemoCopy elsewhere;
+  Session next(demo);
+  next.document.openShop(elsewhere.shop());
+  REQUIRE(waitFor([&] { return next.document.shopInHand() && !next.document.busy(); }));
+  const LeftWork left = next.onlyWorkLeft();
+  REQUIRE(left.shopFile == pathText(demo.shop()));
+  if (GENERATE(true, false)) {
+    next.recovery.takeUp(left);
+    REQUIRE(waitFor([&] { return next.document.orderInHand() && !next.document.busy(); }));
+    CHECK(next.document.shopFile() == pathText(demo.shop()));
+  } else {
+    // One with changes of its own is not let go of without a question.
+    nameShop(next, "Changed");
+    next.recovery.takeUp(left);
+    REQUIRE(waitFor([&] { return next.document.orderInHand() && !next.document.busy(); }));
+    CHECK(next.document.shopFile() == pathText(elsewhere.shop()));
+    CHECK(next.document.shopModified());
+  }
+  CHECK(quantityInHand(next.document) == 31);
+}
+
 TEST_CASE("The open order opened again is as its file says", "[desk][document]") {
   const DemoCopy demo;
   Session session(demo);
