@@ -5,6 +5,7 @@
 #include <QClipboard>
 #include <QDir>
 #include <QFileInfo>
+#include <QStandardPaths>
 #include <QStatusBar>
 
 #include "creaseline/base/file.h"
@@ -43,17 +44,24 @@ QString DeskWindow::Parts::orderFolder() const {
                                          : QFileInfo(document_.orderFile()).absolutePath();
 }
 
-// Where a file is proposed to be saved: beside the order, else beside the shop.
+// Where a file is proposed to be saved: beside the order, else beside the shop, else among the
+// user's documents.
 QString DeskWindow::Parts::proposed(const QString& fileName) const {
   const QString beside =
       document_.orderFile().isEmpty() ? document_.shopFile() : document_.orderFile();
-  return QFileInfo(beside).absoluteDir().absoluteFilePath(fileName);
+  const QDir folder =
+      beside.isEmpty() ? QDir(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation))
+                       : QFileInfo(beside).absoluteDir();
+  return folder.absoluteFilePath(fileName);
 }
 
 // Empty if the user thinks better of it.
 QString DeskWindow::Parts::askWhereToSave(const QString& title, const QString& fileName,
                                           const QString& filter, const QString& ending) {
-  return desk::askWhereToSave(&window_, title, proposed(fileName), filter, ending);
+  // Over the window from which it is asked, which is in front again afterwards.
+  QWidget* asking = QApplication::activeWindow();
+  return desk::askWhereToSave(asking == nullptr ? &window_ : asking, title, proposed(fileName),
+                              filter, ending);
 }
 
 void DeskWindow::Parts::connectOrders() {
@@ -101,6 +109,7 @@ void DeskWindow::Parts::useOrder(const std::filesystem::path& file, OrdersWindow
       last.chop(kPatternEnding.size());
     }
     const std::string id = nextNumber(toUtf8(last), pathText(file.parent_path()));
+    settings_.setGuided(true);  // who has an order to copy knows the way
     document_.startOrder(use == OrdersWindow::Use::Copy
                              ? creaseline::duplicateOrder(loaded.value, id)
                              : orderFromTemplate(orderTemplate(loaded.value, id), id),
@@ -118,6 +127,7 @@ void DeskWindow::Parts::duplicateOrder() {
     return;
   }
   const Original<Order> original = document_.original();
+  settings_.setGuided(true);
   document_.startOrder(creaseline::duplicateOrder(*order, nextNumber(order->id, orderFolder())),
                        original);
   details_->setCurrentIndex(DetailsPanel::OrderTab);

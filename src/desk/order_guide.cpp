@@ -7,8 +7,16 @@
 #include <QStyle>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <utility>
 
 namespace creaseline::desk {
+
+namespace {
+
+constexpr int kBriefSteps = 2;
+constexpr int kMostShare = 2;  // the guide may take up half of what it stands in
+
+}  // namespace
 
 OrderGuide::OrderGuide(QWidget* parent) : QWidget(parent), done_(StepCount, false) {
   setObjectName(QStringLiteral("orderGuide"));
@@ -48,16 +56,24 @@ OrderGuide::OrderGuide(QWidget* parent) : QWidget(parent), done_(StepCount, fals
       {"guideSheets", tr("The sheets for the hooping station"),
        tr("Placement sheets, templates, run cards and lists")}};
   for (int i = 0; i < StepCount; ++i) {
-    auto* step = new QPushButton(kSteps[i].words, this);
+    // Words beside a picture stand at the left, without a style sheet, which would keep the colours
+    // of another appearance.
+    auto* step = new QToolButton(this);
+    step->setText(kSteps[i].words);
+    step->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    step->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    step->setFocusPolicy(Qt::StrongFocus);
     step->setObjectName(QString::fromLatin1(kSteps[i].name));
-    step->setFlat(true);
-    step->setAutoDefault(false);
+    step->setAutoRaise(true);
     step->setToolTip(kSteps[i].why);
-    step->setStyleSheet(QStringLiteral("text-align: left; padding: 3px;"));
-    connect(step, &QPushButton::clicked, this,
+    connect(step, &QToolButton::clicked, this,
             [this, i] { Q_EMIT stepChosen(static_cast<Step>(i)); });
     layout->addWidget(step);
     steps_.push_back(step);
+  }
+  fullHeight_ = sizeHint().height();
+  if (parent != nullptr) {
+    parent->installEventFilter(this);
   }
   showSteps();
 }
@@ -77,11 +93,23 @@ OrderGuide::Step OrderGuide::next() const {
   return static_cast<Step>(step);
 }
 
+// Where all steps would leave the order little room, the next ones do.
+bool OrderGuide::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == parent() && event->type() == QEvent::Resize) {
+    const bool brief = parentWidget()->height() < kMostShare * fullHeight_;
+    if (std::exchange(brief_, brief) != brief) {
+      showSteps();
+    }
+  }
+  return QWidget::eventFilter(watched, event);
+}
+
 // A tick, or the step's number; the next one stands out. Screen readers hear it as words.
 void OrderGuide::showSteps() {
   for (int i = 0; i < StepCount; ++i) {
-    QPushButton* button = steps_[static_cast<std::size_t>(i)];
+    QToolButton* button = steps_[static_cast<std::size_t>(i)];
     const bool done = done_[static_cast<std::size_t>(i)];
+    button->setVisible(!brief_ || (i >= next() && i < next() + kBriefSteps));
     QPixmap mark(QSize(16, 16) * devicePixelRatio());
     mark.setDevicePixelRatio(devicePixelRatio());
     mark.fill(Qt::transparent);

@@ -4,7 +4,7 @@
 // both.
 #pragma once
 
-#include <QPushButton>
+#include <QToolButton>
 #include <QWidget>
 #include <vector>
 
@@ -29,12 +29,15 @@ class OrderGuide : public QWidget {
 
  protected:
   void changeEvent(QEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   void showSteps();
 
   std::vector<bool> done_;
-  std::vector<QPushButton*> steps_;
+  std::vector<QToolButton*> steps_;
+  int fullHeight_ = 0;
+  bool brief_ = false;
 };
 
 }  // namespace creaseline::desk
