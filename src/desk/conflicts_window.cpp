@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "desk/conflicts_window.h"
 
+#include <QHideEvent>
 #include <QLabel>
 #include <QPushButton>
 #include <QRadioButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
+#include <utility>
 
 #include "desk/form_parts.h"
 #include "desk/text.h"
@@ -46,10 +48,19 @@ ConflictsWindow::ConflictsWindow(Settings& settings, QWidget* parent)
         choices[places_[i]] = MergeSide::Theirs;
       }
     }
+    open_ = false;
     close();
     Q_EMIT decided(choices);
   });
-  layout->addWidget(apply, 0, Qt::AlignRight);
+  auto* later = new QPushButton(tr("&Not now"), this);
+  later->setObjectName(QStringLiteral("conflictsLater"));
+  later->setAutoDefault(false);
+  connect(later, &QPushButton::clicked, this, &QWidget::close);
+  auto* buttons = new QHBoxLayout;
+  buttons->addStretch(1);
+  buttons->addWidget(later);
+  buttons->addWidget(apply);
+  layout->addLayout(buttons);
 }
 
 void ConflictsWindow::show(const std::vector<MergeConflict>& conflicts) {
@@ -87,7 +98,15 @@ void ConflictsWindow::show(const std::vector<MergeConflict>& conflicts) {
     sides_.push_back(sides);
   }
   layout->addStretch(1);
+  open_ = true;
   present();
+}
+
+void ConflictsWindow::hideEvent(QHideEvent* event) {
+  SideWindow::hideEvent(event);
+  if (!event->spontaneous() && std::exchange(open_, false)) {
+    Q_EMIT leftOpen();
+  }
 }
 
 }  // namespace creaseline::desk

@@ -24,11 +24,17 @@ class ConflictsWindow : public SideWindow {
  Q_SIGNALS:
   // By place; those that stay as they are here are left out.
   void decided(const std::map<std::string, creaseline::MergeSide>& choices);
+  // Closed without a decision.
+  void leftOpen();
+
+ protected:
+  void hideEvent(QHideEvent* event) override;
 
  private:
   std::vector<std::string> places_;
   std::vector<QButtonGroup*> sides_;
   QWidget* list_ = nullptr;
+  bool open_ = false;
 };
 
 }  // namespace creaseline::desk

@@ -178,6 +178,8 @@ void DeskWindow::Parts::decideConflicts() {
     conflictsWindow_ = new ConflictsWindow(settings_, &window_);
     QObject::connect(conflictsWindow_, &ConflictsWindow::decided, &document_,
                      qOverload<const std::map<std::string, MergeSide>&>(&Document::takeTheirs));
+    QObject::connect(conflictsWindow_, &ConflictsWindow::leftOpen, &window_,
+                     [this] { showMerged(); });
   }
   conflictsWindow_->show(document_.outsideChange().conflicts);
 }

@@ -4,6 +4,7 @@
 #include <QHideEvent>
 #include <QKeyEvent>
 #include <QScreen>
+#include <algorithm>
 
 namespace creaseline::desk {
 
@@ -20,6 +21,12 @@ SideWindow::SideWindow(const QString& name, QSize firstSize, Settings& settings,
   resize(firstSize.boundedTo(screen()->availableSize() - kFrameRoom));
   if (const QByteArray place = settings_.geometryOf(name); !place.isEmpty()) {
     restoreGeometry(place);
+  } else if (parent != nullptr) {
+    // Over what it belongs to: where a desktop would put it may be far from there.
+    const QPoint middle = parent->window()->frameGeometry().center() - rect().center();
+    const QRect room = screen()->availableGeometry();
+    move(std::clamp(middle.x(), room.left(), std::max(room.left(), room.right() - width())),
+         std::clamp(middle.y(), room.top(), std::max(room.top(), room.bottom() - height())));
   }
 }
 

@@ -18,10 +18,8 @@ void type(DeskOnDemo& desk, const char* field, const QString& text) {
   QTest::keyClick(&edit, Qt::Key_Return);
 }
 
-}  // namespace
-
-TEST_CASE("What two changed at once is decided one by one", "[desk][conflicts]") {
-  DeskOnDemo desk;
+// Title and customer are changed here and in the file.
+void changeBoth(DeskOnDemo& desk) {
   desk.openDemo();
   desk.find<QTabWidget>("details").setCurrentIndex(0);
   type(desk, "orderTitleEdit", QStringLiteral("Mine"));
@@ -32,6 +30,13 @@ TEST_CASE("What two changed at once is decided one by one", "[desk][conflicts]")
   DemoCopy::replace(desk.demo.order(), QJsonDocument(order).toJson());
   auto& bar = desk.find<MessageBar>("messageBar");
   REQUIRE(waitFor([&] { return bar.headline().contains(QStringLiteral("yours were kept")); }));
+}
+
+}  // namespace
+
+TEST_CASE("What two changed at once is decided one by one", "[desk][conflicts]") {
+  DeskOnDemo desk;
+  changeBoth(desk);
   QTest::mouseClick(&desk.find<QPushButton>("messageOtherAction"), Qt::LeftButton);
   auto& window = desk.find<ConflictsWindow>("conflictsWindow");
   activate(window);
@@ -50,6 +55,25 @@ TEST_CASE("What two changed at once is decided one by one", "[desk][conflicts]")
   CHECK(desk.find<QLineEdit>("orderTitleEdit").text() == QStringLiteral("Mine"));
   CHECK(desk.find<QLineEdit>("orderCustomer").text() == QStringLiteral("Their customer"));
   desk.action("undo").trigger();
+  CHECK(desk.find<QLineEdit>("orderCustomer").text() == QStringLiteral("My customer"));
+}
+
+TEST_CASE("A decision that is put off can still be made", "[desk][conflicts]") {
+  DeskOnDemo desk;
+  changeBoth(desk);
+  auto& bar = desk.find<MessageBar>("messageBar");
+  QTest::mouseClick(&desk.find<QPushButton>("messageOtherAction"), Qt::LeftButton);
+  auto& window = desk.find<ConflictsWindow>("conflictsWindow");
+  activate(window);
+  CHECK_FALSE(bar.isVisible());
+  if (GENERATE(false, true)) {
+    QTest::keyClick(&window, Qt::Key_Escape);
+  } else {
+    QTest::mouseClick(&desk.find<QPushButton>("conflictsLater"), Qt::LeftButton);
+  }
+  CHECK_FALSE(window.isVisible());
+  CHECK(bar.isVisible());
+  CHECK(bar.headline().contains(QStringLiteral("yours were kept")));
   CHECK(desk.find<QLineEdit>("orderCustomer").text() == QStringLiteral("My customer"));
 }
 
