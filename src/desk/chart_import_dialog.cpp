@@ -4,6 +4,7 @@
 #include <QDialogButtonBox>
 #include <QHBoxLayout>
 #include <QHeaderView>
+#include <QPainter>
 #include <QRegularExpression>
 #include <QScreen>
 #include <QSignalBlocker>
@@ -139,7 +140,9 @@ void ChartImportDialog::buildTable() {
   cells_ = new QTableWidget(kChoiceRows + static_cast<int>(table_.rows.size()), columns, this);
   cells_->setObjectName(QStringLiteral("importTable"));
   cells_->setAccessibleName(tr("The table as it was found"));
-  cells_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  cells_->setEditTriggers(QAbstractItemView::DoubleClicked | QAbstractItemView::EditKeyPressed |
+                          QAbstractItemView::AnyKeyPressed);
+  connect(cells_, &QTableWidget::itemChanged, this, &ChartImportDialog::takeTyped);
   cells_->setSelectionMode(QAbstractItemView::SingleSelection);
   cells_->setTabKeyNavigation(false);
   cells_->setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
@@ -247,10 +250,47 @@ QCheckBox* ChartImportDialog::girthChoice(int column) {
 }
 
 void ChartImportDialog::fillCells() {
+  const QSignalBlocker quiet(cells_);
   for (std::size_t row = 0; row < table_.rows.size(); ++row) {
     for (std::size_t column = 0; column < table_.rows[row].size(); ++column) {
       cells_->setItem(static_cast<int>(row) + kChoiceRows, static_cast<int>(column),
                       new QTableWidgetItem(toQString(table_.rows[row][column].text)));
+    }
+  }
+}
+
+// A cell that was mended here; the file or the spreadsheet it is from stays as it is.
+void ChartImportDialog::takeTyped(const QTableWidgetItem* item) {
+  const int row = item->row() - kChoiceRows;
+  if (row >= 0) {
+    table_.rows.at(static_cast<std::size_t>(row))
+        .at(static_cast<std::size_t>(item->column()))
+        .text = toUtf8(item->text().trimmed());
+    judge();
+  }
+}
+
+// By shape as well as by colour.
+void ChartImportDialog::markCells() {
+  const QColor colour = stateColour(Severity::Stop, palette());
+  const int side = fontMetrics().ascent();
+  QPixmap mark(QSize(side, side) * devicePixelRatio());
+  mark.setDevicePixelRatio(devicePixelRatio());
+  mark.fill(Qt::transparent);
+  QPainter painter(&mark);
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintState(painter, QRectF(0.0, 0.0, side, side), Severity::Stop, colour);
+  painter.end();
+  for (std::size_t row = 0; row < table_.rows.size(); ++row) {
+    for (std::size_t column = 0; column < table_.rows[row].size(); ++column) {
+      QTableWidgetItem* item =
+          cells_->item(static_cast<int>(row) + kChoiceRows, static_cast<int>(column));
+      const TablePlace& at = table_.rows[row][column].place;
+      const bool bad = std::any_of(places_.begin(), places_.end(), [&at](const TablePlace& place) {
+        return place.line == at.line && place.column == at.column;
+      });
+      item->setIcon(bad ? QIcon(mark) : QIcon());
+      item->setData(Qt::ForegroundRole, bad ? QVariant(QBrush(colour)) : QVariant());
     }
   }
 }
@@ -269,6 +309,7 @@ void ChartImportDialog::setRole(int column, int index) {
 }
 
 void ChartImportDialog::judge() {
+  const QSignalBlocker quiet(cells_);
   result_ = chartOf(table_);
   Verdict verdict;
   if (result_.ok()) {
@@ -290,6 +331,7 @@ void ChartImportDialog::judge() {
     }
   }
   showProblems(verdict.problems);
+  markCells();
   take_->setEnabled(verdict.problems.empty());
   QStringList words;
   if (verdict.problems.empty()) {
@@ -304,7 +346,7 @@ void ChartImportDialog::judge() {
     }
     words += verdict.remarks;
   } else {
-    words.append(tr("Put the columns right, or mend the table where it is from."));
+    words.append(tr("Put the columns right, or mend the marked cells."));
   }
   summary_->setText(words.join(QLatin1Char(' ')));
 }

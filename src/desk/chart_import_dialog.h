@@ -49,6 +49,8 @@ class ChartImportDialog : public QDialog {
   QComboBox* unitChoice(int column);
   QCheckBox* girthChoice(int column);
   void fillCells();
+  void takeTyped(const QTableWidgetItem* item);
+  void markCells();
   void setRole(int column, int index);
   void judge();
   void showProblems(const std::vector<ImportProblem>& problems);

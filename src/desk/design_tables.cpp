@@ -74,10 +74,9 @@ EntryColumn DesignTables::threadColumn() {
 EntryColumn DesignTables::colourColumn() {
   EntryColumn column{
       tr("Colour"), [this](int row) { return toQString(colourText(block(row).colour)); },
-      [](int, const QString& text) { return problemOf(checkColour(toUtf8(text))); },
+      [](int, const QString& text) { return problemOf(typedColour(text)); },
       [this](int row, const QString& text) {
-        changeBlock(row,
-                    [&](ThreadBlock& changed) { changed.colour = *checkColour(toUtf8(text)); });
+        changeBlock(row, [&](ThreadBlock& changed) { changed.colour = *typedColour(text); });
       }};
   column.sample = [this](int row) {
     const Colour shown = block(row).colour;

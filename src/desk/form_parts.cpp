@@ -1,9 +1,34 @@
 // SPDX-License-Identifier: MIT
 #include "desk/form_parts.h"
 
+#include <QColor>
+#include <QCoreApplication>
+#include <QRegularExpression>
 #include <QWheelEvent>
 
 namespace creaseline::desk {
+
+namespace {
+
+struct FormWords {
+  Q_DECLARE_TR_FUNCTIONS(creaseline::desk::FormParts)
+};
+
+}  // namespace
+
+Result<Colour> typedColour(const QString& text) {
+  static const QRegularExpression kName(QStringLiteral("^[A-Za-z]+$"));
+  const QString typed = text.trimmed();
+  const bool named =
+      kName.match(typed).hasMatch() && QColor::isValidColor(typed) && QColor(typed).alpha() == 255;
+  auto colour = parseColour(toUtf8(named ? QColor(typed).name() : typed));
+  if (!colour) {
+    return Refusal{toUtf8(FormWords::tr("“%1” is not a colour; write # and six hexadecimal digits, "
+                                        "or an English name such as navy")
+                              .arg(typed))};
+  }
+  return colour;
+}
 
 QString withoutMnemonic(QString name) {
   return name.replace(QLatin1Char('&'), QStringLiteral("&&"));

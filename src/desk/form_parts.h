@@ -7,6 +7,7 @@
 #include <QString>
 #include <optional>
 
+#include "creaseline/base/colour.h"
 #include "creaseline/base/result.h"
 #include "desk/text.h"
 
@@ -17,6 +18,10 @@ template <class Value>
 [[nodiscard]] std::optional<QString> problemOf(const Result<Value>& result) {
   return result ? std::nullopt : std::optional(capitalised(toQString(result.message())));
 }
+
+// A colour as # and six hexadecimal digits, or by its name in the standard of drawings for the web
+// (SVG 1.1, recognized color keyword names), as "navy"; else what is wrong with it.
+[[nodiscard]] Result<Colour> typedColour(const QString& text);
 
 // A name as the text of a button or menu, where an ampersand would mark a shortcut.
 [[nodiscard]] QString withoutMnemonic(QString name);

@@ -161,12 +161,12 @@ EntryTable* GarmentForm::buildColours() {
                    [this, at](int row, const QString& text) {
                      Q_EMIT edited(edits().colourName(blank_, at(row), toUtf8(text.trimmed())));
                    }};
-  EntryColumn value{
-      tr("Colour"), [this](int row) { return toQString(colourText(colour(row).colour)); },
-      [](int, const QString& text) { return problemOf(checkColour(toUtf8(text))); },
-      [this, at](int row, const QString& text) {
-        Q_EMIT edited(edits().colourValue(blank_, at(row), *checkColour(toUtf8(text))));
-      }};
+  EntryColumn value{tr("Colour"),
+                    [this](int row) { return toQString(colourText(colour(row).colour)); },
+                    [](int, const QString& text) { return problemOf(typedColour(text)); },
+                    [this, at](int row, const QString& text) {
+                      Q_EMIT edited(edits().colourValue(blank_, at(row), *typedColour(text)));
+                    }};
   value.sample = [this](int row) {
     const Colour shown = colour(row).colour;
     return QColor(shown.red, shown.green, shown.blue);
@@ -184,7 +184,7 @@ EntryTable* GarmentForm::buildColours() {
   auto* made = new EntryTable(QStringLiteral("garmentColours"), tr("Colours"), tr("colour"),
                               {name, value}, deeds, this);
   made->setColumnWidths({24});
-  made->setNote(tr("What the garment is sold in. Colours as #rrggbb, or picked."));
+  made->setNote(tr("What the garment is sold in. Colours by name, as #rrggbb, or picked."));
   return made;
 }
 

@@ -75,6 +75,28 @@ TEST_CASE("Sizes that stand side by side are turned round, and it says so",
   CHECK(preview.width(2) == 22_in);
 }
 
+TEST_CASE("A cell that cannot be read is marked, and mended where it stands",
+          "[desk][garments][import]") {
+  Preview preview("Size,Body width (in),Body length (in)\nS,18,28\nM,2o,29\n");
+  REQUIRE_FALSE(preview.mayTake());
+  auto& cells = preview.find<QTableWidget>("importTable");
+  const int last = cells.rowCount() - 1;
+  CHECK_FALSE(cells.item(last, 1)->icon().isNull());
+  CHECK(cells.item(last, 2)->icon().isNull());
+  cells.setCurrentCell(last, 1);
+  QTest::keyClick(&cells, Qt::Key_F2);
+  auto* editor = cells.findChild<QLineEdit*>();
+  REQUIRE(editor != nullptr);
+  editor->selectAll();
+  QTest::keyClicks(editor, QStringLiteral("20"));
+  QTest::keyClick(editor, Qt::Key_Return);
+  REQUIRE(waitFor([&] { return preview.mayTake(); }));
+  CHECK(preview.width(1) == 20_in);
+  CHECK(cells.item(last, 1)->icon().isNull());
+  cells.item(last, 1)->setText(QStringLiteral("x"));
+  CHECK_FALSE(preview.mayTake());
+}
+
 TEST_CASE("What the order has against a chart forbids it or is a remark",
           "[desk][garments][import]") {
   const char* table = "Size (in),body-width,body-length\nS,18,28\n";

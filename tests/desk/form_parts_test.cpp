@@ -19,6 +19,20 @@ void turnWheel(QWidget& over) {
 
 }  // namespace
 
+// W3C SVG 1.1, section 4.4, recognized color keyword names.
+TEST_CASE("A colour is typed by its name or its digits", "[desk][forms]") {
+  const auto typed = [](const char* text) { return typedColour(QString::fromUtf8(text)); };
+  CHECK(colourText(*typed("navy")) == "#000080");
+  CHECK(colourText(*typed(" ForestGreen ")) == "#228b22");
+  CHECK(colourText(*typed("#1A2b3c")) == "#1a2b3c");
+  for (const char* wrong : {"", "navvy", "transparent", "#12", "#12345678", "12 34"}) {
+    CAPTURE(wrong);
+    const auto refused = typed(wrong);
+    REQUIRE_FALSE(refused);
+    CHECK(refused.message().find("navy") != std::string::npos);
+  }
+}
+
 TEST_CASE("The wheel over a choice changes nothing, in any window", "[desk][forms]") {
   DeskOnDemo desk(1);
   desk.openDemo();
