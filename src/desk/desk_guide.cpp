@@ -87,7 +87,7 @@ void DeskWindow::Parts::goToStep(OrderGuide::Step step) {
   };
   switch (step) {
     case OrderGuide::Shop:
-      document_.shopInHand() ? showShop() : startShop();
+      document_.shopInHand() ? showFrames() : startShop();
       return;
     case OrderGuide::Garment:
       actions_.garments->trigger();

@@ -2,6 +2,7 @@
 #include "desk/desk_library.h"
 
 #include <QLineEdit>
+#include <QTableView>
 #include <utility>
 
 namespace creaseline::desk {
@@ -37,7 +38,7 @@ void DeskLibrary::newGarment() {
   garments_->addNew();
 }
 
-void DeskLibrary::showPriceOf(const std::string& blank) {
+void DeskLibrary::showGarment(const std::string& blank) {
   showGarments();
   const auto order = document_.planned()->order();
   for (std::size_t i = 0; order && i < order->blanks.size(); ++i) {
@@ -45,6 +46,17 @@ void DeskLibrary::showPriceOf(const std::string& blank) {
       garments_->chooseEntry(static_cast<int>(i));
     }
   }
+}
+
+void DeskLibrary::showChartOf(const std::string& blank) {
+  showGarment(blank);
+  if (auto* chart = garments_->findChild<QTableView*>(QStringLiteral("chart"))) {
+    chart->setFocus(Qt::OtherFocusReason);
+  }
+}
+
+void DeskLibrary::showPriceOf(const std::string& blank) {
+  showGarment(blank);
   if (auto* price = garments_->findChild<QLineEdit*>(QStringLiteral("garmentPrice"))) {
     price->setFocus(Qt::OtherFocusReason);
     price->selectAll();

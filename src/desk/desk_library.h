@@ -26,12 +26,15 @@ class DeskLibrary {
   void newGarment();
   // Opens the window at the price of the garment with that id.
   void showPriceOf(const std::string& blank);
+  // Opens the window at the size chart of the garment with that id.
+  void showChartOf(const std::string& blank);
   void newDesign();
   // `save`: saves the order.
   void connectActions(QAction& garments, QAction& designs, const std::function<void()>& save);
 
  private:
   void showGarments();
+  void showGarment(const std::string& blank);
   void showDesigns();
 
   QWidget& window_;

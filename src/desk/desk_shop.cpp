@@ -4,6 +4,7 @@
 
 #include "creaseline/base/file.h"
 #include "desk/desk_parts.h"
+#include "desk/file_questions.h"
 #include "desk/text.h"
 
 namespace creaseline {
@@ -32,6 +33,41 @@ void DeskWindow::Parts::showShop() {
                      [this] { saveShopAs(Wait::No); });
   }
   shopWindow_->present();
+}
+
+void DeskWindow::Parts::showFrames() {
+  showShop();
+  if (shopWindow_ != nullptr) {
+    shopWindow_->goTo(ShopList::Frames);
+  }
+}
+
+// To where what the order cannot change is entered: stock, frames, the measures of the garment.
+void DeskWindow::Parts::leadTo(const Finding& finding, const ShopChange& change) {
+  if (change.what == "measure") {
+    const auto spot = document_.planned()->spotOf(finding);
+    if (spot) {
+      library_.showChartOf(document_.planned()->order()->lines[spot->line].blank.text());
+    }
+    return;
+  }
+  showShop();
+  if (shopWindow_ == nullptr) {
+    return;
+  }
+  switch (finding.code) {
+    case FindingCode::BackingNotInStock:
+      shopWindow_->goTo(ShopList::Backings);
+      return;
+    case FindingCode::NeedleNotInStock:
+      shopWindow_->goTo(ShopList::Needles);
+      return;
+    case FindingCode::ToppingNotInStock:
+      shopWindow_->goToTopping();
+      return;
+    default:
+      shopWindow_->goTo(ShopList::Frames);
+  }
 }
 
 void DeskWindow::Parts::startShop() {
@@ -65,8 +101,9 @@ bool DeskWindow::Parts::saveShopAs(Wait wait) {
   finishTyping();
   const QString file =
       askWhereToSave(tr("Save the shop"),
-                     document_.shopFile().isEmpty() ? tr("workshop") + QStringLiteral(".shop.json")
-                                                    : QFileInfo(document_.shopFile()).fileName(),
+                     document_.shopFile().isEmpty()
+                         ? fileNameFor(document_.shopInHand()->name, QStringLiteral(".shop.json"))
+                         : QFileInfo(document_.shopFile()).fileName(),
                      tr("Shops (*.shop.json)"), QStringLiteral(".shop.json"));
   if (file.isEmpty()) {
     return false;

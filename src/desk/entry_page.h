@@ -21,6 +21,7 @@ class EntryPage : public QWidget {
   EntryPage(ShopList list, ShopForm* form, const QString& words, const QString& empty,
             QWidget* parent = nullptr);
 
+  [[nodiscard]] ShopList list() const { return list_; }
   void show(const ShownShop& shown);
   void choose(std::size_t entry);
   // On single entries, said above their form and after their name: that they are not used.

@@ -22,7 +22,6 @@ namespace {
 
 constexpr int kPadding = 7;
 constexpr int kBatch = 60;
-constexpr qsizetype kLongestRemedy = 124;  // characters, in a narrow column
 
 const QString kTryIt = QStringLiteral("tryIt");
 
@@ -111,6 +110,12 @@ class FindingsList : public QListView {
   explicit FindingsList(QWidget* parent) : QListView(parent) {
     setLayoutMode(QListView::Batched);
     setBatchSize(kBatch);
+  }
+
+  // A finding and the beginning of the next stay in view beside the remedies of the chosen one.
+  [[nodiscard]] QSize minimumSizeHint() const override {
+    constexpr int kLeastLines = 7;
+    return {QListView::minimumSizeHint().width(), kLeastLines * fontMetrics().lineSpacing()};
   }
 
   void scrollTo(const QModelIndex& index, ScrollHint hint) override {
@@ -322,7 +327,8 @@ QLabel* FindingsPanel::reasonLabel(const Reason& reason) {
   return label;
 }
 
-// A change of the order can be tried at once; what has to be bought or measured is only said.
+// A change of the order can be tried at once; to where what has to be bought or measured is
+// entered, a button leads.
 QWidget* FindingsPanel::remedyRow(const Finding& finding, const Remedy& remedy) {
   auto* row = new QWidget(remedies_);
   auto* layout = new QHBoxLayout(row);
@@ -330,17 +336,18 @@ QWidget* FindingsPanel::remedyRow(const Finding& finding, const Remedy& remedy) 
   const QString text = capitalised(toQString(remedy.text));
   const QString result = toQString(remedy.result);
   const QString whole = result.isEmpty() ? text : tr("%1: %2", "remedy: result").arg(text, result);
-  // The rest is told when the pointer rests on it.
-  auto* label = new QLabel(shortened(whole, kLongestRemedy), row);
-  if (label->text() != whole) {
-    label->setToolTip(whole);
-    label->setAccessibleDescription(whole);
-  }
+  auto* label = new QLabel(whole, row);
   label->setWordWrap(true);
   layout->addWidget(label, 1);
-  const bool changesOrder = !std::holds_alternative<ShopChange>(remedy.change) &&
-                            !std::holds_alternative<StitchesChange>(remedy.change);
-  if (changesOrder) {
+  if (const auto* change = std::get_if<ShopChange>(&remedy.change)) {
+    auto* button = new QPushButton(tr("Go there"), row);
+    button->setObjectName(QStringLiteral("goThere"));
+    button->setToolTip(tr("Opens the window in which it is entered"));
+    button->setAccessibleName(tr("Go to where it is entered: %1").arg(text));
+    layout->addWidget(button, 0, Qt::AlignTop);
+    connect(button, &QPushButton::clicked, this,
+            [this, finding, change = *change] { Q_EMIT leadRequested(finding, change); });
+  } else if (!std::holds_alternative<StitchesChange>(remedy.change)) {
     auto* button = new QPushButton(tr("Try it"), row);
     button->setObjectName(kTryIt);
     button->setAccessibleName(tr("Try: %1").arg(text));

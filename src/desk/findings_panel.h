@@ -25,6 +25,8 @@ class FindingsPanel : public QWidget {
   // Clicked, or chosen by Enter: show its place.
   void jumpRequested(const creaseline::Finding& finding);
   // Chosen by its button, by Enter or by a double click: index into the shop's house rules.
+  // What has to be bought or measured: lead to where it is entered.
+  void leadRequested(const creaseline::Finding& finding, const creaseline::ShopChange& change);
   void houseRuleRequested(std::size_t rule);
   void remedyRequested(const creaseline::Finding& finding, const creaseline::Remedy& remedy);
 

@@ -2,6 +2,7 @@
 #include "desk/shop_window.h"
 
 #include <QAction>
+#include <QCheckBox>
 #include <QDir>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -138,6 +139,22 @@ void ShopWindow::goToHouseRule(std::size_t rule) {
   houseRules_->choose(rule);
   if (auto* list = houseRules_->findChild<QListWidget*>(QStringLiteral("entries"))) {
     list->setFocus(Qt::OtherFocusReason);
+  }
+}
+
+void ShopWindow::goTo(ShopList list) {
+  for (EntryPage* page : pages_) {
+    if (page->list() == list) {
+      bringInFront(page);
+      page->setFocus(Qt::OtherFocusReason);
+    }
+  }
+}
+
+void ShopWindow::goToTopping() {
+  if (auto* topping = findChild<QCheckBox*>(QStringLiteral("shopTopping"))) {
+    bringInFront(topping);
+    topping->setFocus(Qt::OtherFocusReason);
   }
 }
 

@@ -29,6 +29,8 @@ class ShopWindow : public SideWindow {
   // one's. Nothing: the currency.
   void goTo(std::optional<CostField> field, const std::string& entry);
   void goToHouseRule(std::size_t rule);
+  void goTo(ShopList list);
+  void goToTopping();  // whether topping film is in stock
 
  Q_SIGNALS:
   void saveRequested();

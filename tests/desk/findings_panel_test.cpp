@@ -97,6 +97,39 @@ TEST_CASE("Findings stay clear of each other when their list becomes narrower",
   }
 }
 
+TEST_CASE("What has to be bought or measured leads to where it is entered", "[desk][findings]") {
+  Shown shown;
+  const PlannedOrder& demo = *plannedDemo();
+  auto plan = std::make_shared<Plan>(*demo.plan());
+  plan->findings.resize(1);
+  plan->findings.front().remedies = {
+      Remedy{ShopChange{"buy"}, "buy cut-away", "nothing is short here then", Length()},
+      Remedy{StitchesChange{900}, "have fewer stitches made", "", Length()}};
+  shown.panel.setPlanned(std::make_shared<PlannedOrder>(std::make_shared<Order>(*demo.order()),
+                                                        std::make_shared<Shop>(*demo.shop()), plan,
+                                                        sharedRules(), demo.units()));
+  QSignalSpy led(&shown.panel, &FindingsPanel::leadRequested);
+  shown.list.setCurrentIndex(shown.list.model()->index(0, 0));
+  const auto ways = shown.panel.findChildren<QPushButton*>();
+  REQUIRE(ways.size() == 1);
+  CHECK(ways.front()->accessibleName().contains(QStringLiteral("Buy cut-away")));
+  ways.front()->click();
+  REQUIRE(led.size() == 1);
+  CHECK(led.front().at(1).value<ShopChange>().what == "buy");
+}
+
+TEST_CASE("Findings stay in view beside the remedies of the chosen one", "[desk][findings]") {
+  Shown shown;
+  shown.panel.resize(340, 300);
+  shown.panel.setPlanned(plannedDemo());
+  for (int row = 0; row < shown.list.model()->rowCount(); ++row) {
+    CAPTURE(row);
+    shown.list.setCurrentIndex(shown.list.model()->index(row, 0));
+    QCoreApplication::processEvents();
+    CHECK(shown.list.height() >= 6 * shown.list.fontMetrics().lineSpacing());
+  }
+}
+
 TEST_CASE("A chosen finding that is gone is not sought among house rules without use",
           "[desk][findings]") {
   Shown shown;
