@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 // The window's way to paper: the window "Sheets", where to save, the printer, and what came of it.
+#include <QDesktopServices>
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QMessageBox>
 #include <QPrintDialog>
 #include <QStatusBar>
+#include <QUrl>
 
 #include "desk/desk_parts.h"
 #include "desk/text.h"
@@ -25,8 +27,18 @@ void DeskWindow::Parts::connectOutput() {
   QObject::connect(&output_, &SheetOutput::saved, &window_,
                    [this](const QString& target, int pages, const QStringList& notes) {
                      const QString name = QDir::toNativeSeparators(target);
+                     const auto open = [](const QString& what) {
+                       return [what] { QDesktopServices::openUrl(QUrl::fromLocalFile(what)); };
+                     };
+                     const QFileInfo file(target);
+                     std::vector<MessageBar::Answer> answers;
+                     if (!file.isDir()) {
+                       answers.push_back({tr("&Open it"), open(target)});
+                     }
+                     answers.push_back({tr("Open its &folder"),
+                                        open(file.isDir() ? target : file.absolutePath())});
                      messageBar_->say(Severity::Note, tr("%n sheet(s) saved", nullptr, pages),
-                                      (QStringList{name} + notes).join(QLatin1Char('\n')));
+                                      (QStringList{name} + notes).join(QLatin1Char('\n')), answers);
                      showBusy();
                    });
   QObject::connect(&output_, &SheetOutput::printed, &window_, [this](int pages) {

@@ -186,6 +186,9 @@ OrderEdit OrderEdits::addLine(const Blank& blank) const {
   OrderLine line;
   line.id = freshLineId();
   line.blank = blank.id;
+  if (blank.colours.size() == 1) {
+    line.colour = blank.colours.front().name;  // there is none to choose
+  }
   if (!holds(edit.order.blanks, blank.id)) {
     edit.order.blanks.push_back(blank);
   }

@@ -149,7 +149,14 @@ QString PlacementDrag::words() const {
                            : tr("%1: room %2", "frame, length")
                                  .arg(toQString(frame->name),
                                       toQString(formatLength(plan_.frame->slack.least(), units)));
-  return tr("%1, %2\n%3", "height, sideways, frame").arg(height, sideways, held);
+  const Angle turn = asked_.turn;
+  const QString where = tr("%1, %2", "height, sideways").arg(height, sideways);
+  const QString lying =
+      turn == Angle() ? where
+      : turn > Angle()
+          ? tr("%1, turned %2 clockwise").arg(where, toQString(formatAngle(turn)))
+          : tr("%1, turned %2 anticlockwise").arg(where, toQString(formatAngle(-turn)));
+  return lying + QLatin1Char('\n') + held;
 }
 
 }  // namespace creaseline::desk

@@ -99,6 +99,11 @@ TEST_CASE("A turn catches on the rule and on eighths of a turn", "[desk][drag]")
   CHECK(turnedTo(17.4, 3.0) == 17.0);
   CHECK(turnedTo(17.4, std::nullopt) == Approx(17.4));
   CHECK(drag->plan().placed.turn == Angle::fromDegrees(17.4));
+  CHECK(drag->words().contains(QStringLiteral("turned 17.4° clockwise")));
+  turnedTo(-5.0, std::nullopt);
+  CHECK(drag->words().contains(QStringLiteral("turned 5° anticlockwise")));
+  turnedTo(0.0, std::nullopt);
+  CHECK_FALSE(drag->words().contains(QStringLiteral("turned")));
 }
 
 TEST_CASE("A typed dimension is what the plan then says", "[desk][drag]") {

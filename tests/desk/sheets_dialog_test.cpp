@@ -278,6 +278,8 @@ TEST_CASE("A range is saved as a PDF by keys alone", "[desk][sheets][dialog]") {
       waitFor([&] { return desk.label("messageHeadline") == QStringLiteral("2 sheets saved"); }));
   CHECK(pdfPages(file + QStringLiteral(".pdf")) == 2);
   CHECK_FALSE(desk.dialog->isVisible());
+  CHECK(desk.find<QPushButton>("messageAction").isVisible());       // opens it
+  CHECK(desk.find<QPushButton>("messageOtherAction").isVisible());  // opens its folder
 }
 
 TEST_CASE("Pictures of pages are not replaced without asking", "[desk][sheets][dialog]") {
