@@ -12,6 +12,12 @@ int OrderLine::garments() const {
                          [](int sum, const SizeQuantity& size) { return sum + size.quantity; });
 }
 
+const SizeQuantity* OrderLine::find(const SizeName& size) const {
+  const auto found = std::find_if(sizes.begin(), sizes.end(),
+                                  [&](const SizeQuantity& each) { return each.size == size; });
+  return found == sizes.end() ? nullptr : &*found;
+}
+
 const Blank* Order::blank(const BlankId& wanted) const {
   const auto found = std::find_if(blanks.begin(), blanks.end(),
                                   [&](const Blank& each) { return each.id == wanted; });

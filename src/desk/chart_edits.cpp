@@ -81,10 +81,7 @@ std::optional<QString> GarmentEdits::removeSizeProblem(std::size_t index, std::s
   QStringList lines;
   const SizeName& name = blank.chart.sizes.at(size).name;
   for (const OrderLine& line : order_.lines) {
-    const bool used = line.blank == blank.id &&
-                      std::any_of(line.sizes.begin(), line.sizes.end(),
-                                  [&](const SizeQuantity& each) { return each.size == name; });
-    if (used) {
+    if (line.blank == blank.id && line.find(name) != nullptr) {
       lines.append(toQString(line.id));
     }
   }

@@ -121,10 +121,12 @@ void DeskWindow::Parts::connectWorkspace() {
                        shopWindow_->goToHouseRule(rule);
                      }
                    });
-  QObject::connect(findingsPanel_, &FindingsPanel::remedyRequested, &window_,
-                   [this](const Finding& finding, const Remedy& remedy) {
-                     applyRemedy(document_, finding, remedy);
-                   });
+  QObject::connect(
+      findingsPanel_, &FindingsPanel::leadRequested, &window_,
+      [this](const Finding& finding, const ShopChange& change) { leadTo(finding, change); });
+  QObject::connect(
+      findingsPanel_, &FindingsPanel::remedyRequested, &window_,
+      [this](const Finding& finding, const Remedy& remedy) { tryRemedy(finding, remedy); });
   connectForms();
   connectGuide();
 }
@@ -358,7 +360,8 @@ void DeskWindow::Parts::showBusy() {
 void DeskWindow::Parts::updateEnabled() {
   const bool planned = document_.planned()->plan() != nullptr;
   const bool current = planned && !document_.stale() && !document_.busy();
-  const bool mayPutOut = current && !output_.busy();
+  const Order* order = document_.planned()->order();
+  const bool mayPutOut = current && !output_.busy() && order->garments() > 0;
   actions_.saveSheets->setEnabled(mayPutOut);
   actions_.printSheets->setEnabled(mayPutOut);
   actions_.copyPlan->setEnabled(current);
@@ -404,6 +407,25 @@ void DeskWindow::Parts::jumpTo(const Finding& finding) {
   const SizeName size = finding.sizes.empty() ? selection_.size() : finding.sizes.front();
   if (const auto spot = document_.planned()->spotOf(finding)) {
     selection_.choose(spot->line, spot->placement.value_or(0), size);
+  }
+}
+
+// The garments that were mended are shown, also where they are a line of their own now.
+void DeskWindow::Parts::tryRemedy(const Finding& finding, const Remedy& remedy) {
+  const auto spot = document_.planned()->spotOf(finding);
+  const auto before = document_.orderInHand();
+  if (!applyRemedy(document_, finding, remedy) || !spot || finding.wholeOrder ||
+      finding.sizes.empty()) {
+    return;
+  }
+  const SizeName& size = finding.sizes.front();
+  const std::vector<OrderLine>& lines = document_.orderInHand()->lines;
+  const BlankId blank = before->lines[spot->line].blank;
+  for (std::size_t line = spot->line; line < lines.size(); ++line) {
+    if (lines[line].blank == blank && lines[line].find(size) != nullptr) {
+      selection_.choose(line, spot->placement.value_or(0), size);
+      return;
+    }
   }
 }
 

@@ -98,6 +98,7 @@ class DeskWindow::Parts {
   void updateEnabled();
   void fillRecent();
   void jumpTo(const Finding& finding);
+  void tryRemedy(const Finding& finding, const Remedy& remedy);
 
   // Changes of the order, in desk_editing.cpp.
   void connectEditing();
@@ -169,6 +170,8 @@ class DeskWindow::Parts {
   // The shop and its window, in desk_shop.cpp.
   void connectShop();
   void showShop();
+  void showFrames();
+  void leadTo(const Finding& finding, const ShopChange& change);
   void startShop();
   bool mayLeaveShop();
   bool saveShop(Wait wait);

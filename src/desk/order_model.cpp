@@ -16,12 +16,6 @@ namespace {
 // Internal id of a top row; of a placement's row it is the line's index plus one.
 constexpr quintptr kTopRow = 0;
 
-const SizeQuantity* quantityOf(const OrderLine& line, const SizeName& size) {
-  const auto found = std::find_if(line.sizes.begin(), line.sizes.end(),
-                                  [&](const SizeQuantity& entry) { return entry.size == size; });
-  return found == line.sizes.end() ? nullptr : &*found;
-}
-
 }  // namespace
 
 OrderModel::OrderModel(QObject* parent) : QAbstractItemModel(parent) {
@@ -188,7 +182,7 @@ QVariant OrderModel::lineData(std::size_t line, int column, int role) const {
         return {};
     }
   }
-  const SizeQuantity* quantity = quantityOf(ordered, *sizeAt(column));
+  const SizeQuantity* quantity = ordered.find(*sizeAt(column));
   if (quantity == nullptr) {
     return {};
   }

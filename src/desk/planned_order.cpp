@@ -159,10 +159,8 @@ void PlannedOrder::collectSizes() {
     mergeChart(blank.chart, all);
   }
   const auto ordered = [this](const SizeName& size) {
-    return std::any_of(order_->lines.begin(), order_->lines.end(), [&](const OrderLine& line) {
-      return std::any_of(line.sizes.begin(), line.sizes.end(),
-                         [&](const SizeQuantity& entry) { return entry.size == size; });
-    });
+    return std::any_of(order_->lines.begin(), order_->lines.end(),
+                       [&](const OrderLine& line) { return line.find(size) != nullptr; });
   };
   std::copy_if(all.begin(), all.end(), std::back_inserter(sizesInOrder_), ordered);
 }

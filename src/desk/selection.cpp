@@ -7,15 +7,6 @@
 
 namespace creaseline::desk {
 
-namespace {
-
-bool hasSize(const OrderLine& line, const SizeName& size) {
-  return std::any_of(line.sizes.begin(), line.sizes.end(),
-                     [&](const SizeQuantity& entry) { return entry.size == size; });
-}
-
-}  // namespace
-
 Selection::Selection(QObject* parent) : QObject(parent) {
 }
 
@@ -30,6 +21,7 @@ void Selection::setPlanned(std::shared_ptr<const PlannedOrder> planned) {
     if (order.id != orderId_) {
       line_ = placement_ = 0;
       wholeLine_ = false;
+      lookedAt_.reset();
       size_ = SizeName();
     } else {
       const auto same = std::find_if(order.lines.begin(), order.lines.end(),
@@ -72,7 +64,7 @@ void Selection::choosePlacement(std::size_t line, std::size_t placement) {
 }
 
 void Selection::chooseSize(const SizeName& size) {
-  choose(line_, placement_, size, wholeLine_);
+  choose(line_, placement_, size, wholeLine_, lookedAt_);
 }
 
 void Selection::choose(std::size_t line, std::size_t placement, const SizeName& size) {
@@ -80,8 +72,8 @@ void Selection::choose(std::size_t line, std::size_t placement, const SizeName& 
 }
 
 void Selection::choose(std::size_t line, std::size_t placement, const SizeName& size,
-                       bool wholeLine) {
-  const auto before = std::tuple(line_, placement_, size_, wholeLine_);
+                       bool wholeLine, std::optional<PanelName> lookedAt) {
+  const auto before = std::tuple(line_, placement_, size_, wholeLine_, lookedAt_);
   if (line != line_ || placement != placement_) {
     hooping_ = 0;
     compared_.reset();
@@ -90,10 +82,15 @@ void Selection::choose(std::size_t line, std::size_t placement, const SizeName& 
   placement_ = placement;
   size_ = size;
   wholeLine_ = wholeLine;
+  lookedAt_ = lookedAt;
   settle();
-  if (before != std::tuple(line_, placement_, size_, wholeLine_)) {
+  if (before != std::tuple(line_, placement_, size_, wholeLine_, lookedAt_)) {
     Q_EMIT changed();
   }
+}
+
+void Selection::lookAt(PanelName panel) {
+  choose(line_, placement_, size_, wholeLine_, panel);
 }
 
 void Selection::chooseHooping(std::size_t hooping) {
@@ -125,7 +122,7 @@ void Selection::settle() {
   placement_ = line.placements.empty() ? 0 : std::min(placement_, line.placements.size() - 1);
   // The middle size stands for the line better than its smallest.
   if (!line.sizes.empty()) {
-    if (!hasSize(line, size_)) {
+    if (line.find(size_) == nullptr) {
       size_ = line.sizes[line.sizes.size() / 2].size;
     }
     return;

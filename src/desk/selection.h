@@ -47,13 +47,18 @@ class Selection : public QObject {
   // by itself when another line or place is chosen.
   void compare(const SizeName& size);
   [[nodiscard]] const PlacementPlan* compared() const;  // null if none is
+  // A part of the garment that nothing is sewn on, to see it. It goes by itself when a line or a
+  // place is chosen.
+  void lookAt(PanelName panel);
+  [[nodiscard]] std::optional<PanelName> lookedAt() const { return lookedAt_; }
 
  Q_SIGNALS:
   void changed();
 
  private:
   void settle();
-  void choose(std::size_t line, std::size_t placement, const SizeName& size, bool wholeLine);
+  void choose(std::size_t line, std::size_t placement, const SizeName& size, bool wholeLine,
+              std::optional<PanelName> lookedAt = {});
 
   std::shared_ptr<const PlannedOrder> planned_;
   std::string orderId_, lineId_;
@@ -62,6 +67,7 @@ class Selection : public QObject {
   bool wholeLine_ = false;
   SizeName size_;
   std::optional<SizeName> compared_;
+  std::optional<PanelName> lookedAt_;
 };
 
 }  // namespace creaseline::desk

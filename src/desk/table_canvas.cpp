@@ -99,7 +99,7 @@ void TableCanvas::describe() {
     }
   }
   if (unplanned()) {
-    text = tr("Not planned yet. %1").arg(text);
+    text = tr("%1. %2", "state, description").arg(picture_.notPlanned, text);
   }
   if (stale_) {
     text = tr("Last good plan, not up to date. %1").arg(text);
@@ -202,7 +202,7 @@ void TableCanvas::paintEvent(QPaintEvent*) {
                      picture_.why);
   }
   if (unplanned()) {
-    paintPlate(painter, tr("Not planned yet"), hairline(palette()), true);
+    paintPlate(painter, picture_.notPlanned, hairline(palette()), true);
   }
   if (stale_) {
     QColor veil = tableGround(palette());

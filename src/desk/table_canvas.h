@@ -33,7 +33,8 @@ class TableCanvas : public QWidget {
     const PlacementPlan* compared = nullptr;  // another size, drawn over it; or null
     // Keeps `plan` where it is not planned, but laid flat only; a hand cannot move it then.
     std::shared_ptr<const Laid> laid;
-    QString why;  // shown on an empty table
+    QString notPlanned;  // said over it then
+    QString why;         // shown on an empty table
   };
 
   explicit TableCanvas(QWidget* parent = nullptr);

@@ -2,7 +2,8 @@
 #include "desk/table_panel.h"
 
 #include <QAction>
-#include <QToolButton>
+#include <QStyleOptionToolButton>
+#include <QStylePainter>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <utility>
@@ -15,6 +16,31 @@ namespace creaseline::desk {
 
 namespace {
 
+// Gives way where there is little room: its words are shortened then, and whole in the tool tip.
+class ChoiceButton : public QToolButton {
+ public:
+  using QToolButton::QToolButton;
+
+  [[nodiscard]] QSize minimumSizeHint() const override {
+    constexpr int kLeastCharacters = 5;
+    return {std::min(sizeHint().width(), kLeastCharacters * fontMetrics().averageCharWidth() + 16),
+            sizeHint().height()};
+  }
+
+ protected:
+  void paintEvent(QPaintEvent*) override {
+    QStylePainter painter(this);
+    QStyleOptionToolButton option;
+    initStyleOption(&option);
+    option.text = option.fontMetrics.elidedText(option.text, Qt::ElideRight, width() - 10);
+    painter.drawComplexControl(QStyle::CC_ToolButton, option);
+  }
+};
+
+QString partWords(PanelName panel) {
+  return capitalised(toQString(panelPhrase(panel)));
+}
+
 // As many buttons as there are choices. They are kept where they can be, so that the focus stays on
 // one that was just pressed.
 void setCount(QButtonGroup& group, QHBoxLayout& row, std::size_t count, QWidget* parent) {
@@ -24,8 +50,9 @@ void setCount(QButtonGroup& group, QHBoxLayout& row, std::size_t count, QWidget*
     delete last;
   }
   for (qsizetype i = group.buttons().size(); i < static_cast<qsizetype>(count); ++i) {
-    auto* button = new QToolButton(parent);
+    auto* button = new ChoiceButton(parent);
     button->setCheckable(true);
+    button->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     button->setFocusPolicy(Qt::StrongFocus);
     button->setMinimumHeight(28);
     group.addButton(button, static_cast<int>(i));
@@ -50,12 +77,26 @@ TablePanel::TablePanel(Selection& selection, const QList<QAction*>& zoomActions,
   hoopings_->setSpacing(4);
   hoopingButtons_ = new QButtonGroup(this);
   strip->addLayout(places_);
+  otherParts_ = new QToolButton(this);
+  otherParts_->setObjectName(QStringLiteral("otherParts"));
+  otherParts_->setText(tr("Other parts"));
+  otherParts_->setToolTip(tr("Look at a part of the garment that nothing is sewn on"));
+  otherParts_->setAccessibleName(tr("Other parts of the garment"));
+  otherParts_->setPopupMode(QToolButton::InstantPopup);
+  otherParts_->setFocusPolicy(Qt::StrongFocus);
+  otherParts_->setMinimumHeight(28);
+  otherParts_->setAutoRaise(true);
+  otherPartsMenu_ = new QMenu(otherParts_);
+  otherParts_->setMenu(otherPartsMenu_);
+  // Filled as it opens: the choice of an entry changes what is shown.
+  connect(otherPartsMenu_, &QMenu::aboutToShow, this, &TablePanel::fillOtherParts);
+  strip->addWidget(otherParts_);
   strip->addSpacing(12);
   strip->addLayout(hoopings_);
-  strip->addStretch(1);
   zoom_ = new QLabel(this);
   zoom_->setObjectName(QStringLiteral("zoom"));
-  strip->addWidget(zoom_);
+  strip->addStretch(1);
+  strip->addWidget(zoom_, 1);
   for (QAction* action : zoomActions) {
     auto* button = new QToolButton(this);
     button->setDefaultAction(action);
@@ -72,21 +113,35 @@ TablePanel::TablePanel(Selection& selection, const QList<QAction*>& zoomActions,
   });
   connect(hoopingButtons_, &QButtonGroup::idClicked, this,
           [this](int id) { selection_.chooseHooping(static_cast<std::size_t>(id)); });
-  connect(canvas_, &TableCanvas::zoomChanged, this,
-          [this] { zoom_->setText(tr("%1 % of true size").arg(canvas_->percentOfTrueSize())); });
+  connect(canvas_, &TableCanvas::zoomChanged, this, &TablePanel::showZoom);
+  zoom_->setToolTip(tr("Of the garment's true size"));
+  zoom_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+  zoom_->setMinimumWidth(zoom_->fontMetrics().horizontalAdvance(QStringLiteral("4000 %")) + 4);
+  zoom_->setMaximumWidth(zoom_->fontMetrics().horizontalAdvance(zoomWords(4000)) + 8);
+  zoom_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
 }
 
 void TablePanel::showSelection(const std::shared_ptr<const PlannedOrder>& planned,
                                const std::shared_ptr<const Laid>& laid) {
   fillPlaces(*planned);
+  planned_ = planned;
+  otherParts_->setVisible(!panelsWithoutPlace(*planned, selection_).empty());
+  otherParts_->setText(selection_.lookedAt() ? partWords(*selection_.lookedAt())
+                                             : tr("Other parts"));
   fillHoopings(*planned);
   TableCanvas::Picture picture{planned,
                                {selection_.line(), selection_.placement(), selection_.size()},
                                selection_.current(),
                                selection_.compared(),
                                {},
+                               tr("Not planned yet"),
                                emptyText(*planned)};
-  if (picture.plan == nullptr && !laid->empty()) {
+  if (auto part = layLookedAt(*planned, selection_); !part->empty()) {
+    picture.plan = &part->front();
+    picture.laid = std::move(part);
+    picture.compared = nullptr;
+    picture.notPlanned = tr("Nothing is sewn here");
+  } else if (picture.plan == nullptr && !laid->empty()) {
     const auto chosen = std::find_if(laid->begin(), laid->end(), [this](const PlacementPlan& each) {
       return each.size == selection_.size();
     });
@@ -94,6 +149,24 @@ void TablePanel::showSelection(const std::shared_ptr<const PlannedOrder>& planne
     picture.laid = laid;
   }
   canvas_->setPicture(std::move(picture));
+}
+
+QString TablePanel::zoomWords(int percent) {
+  return tr("%1 % of true size").arg(percent);
+}
+
+// The number alone where there is little room.
+void TablePanel::showZoom() {
+  const int percent = canvas_->percentOfTrueSize();
+  const QString words = zoomWords(percent);
+  const bool room = zoom_->fontMetrics().horizontalAdvance(words) <= zoom_->width();
+  zoom_->setText(room ? words : tr("%1 %", "number").arg(percent));
+}
+
+void TablePanel::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  layout()->activate();
+  showZoom();
 }
 
 QString TablePanel::emptyText(const PlannedOrder& planned) {
@@ -119,11 +192,23 @@ void TablePanel::fillHoopings(const PlannedOrder& planned) {
   }
 }
 
+void TablePanel::fillOtherParts() {
+  otherPartsMenu_->clear();
+  for (const PanelName panel : panelsWithoutPlace(*planned_, selection_)) {
+    QAction* action = otherPartsMenu_->addAction(partWords(panel));
+    action->setCheckable(true);
+    action->setChecked(selection_.lookedAt() == panel);
+    connect(action, &QAction::triggered, this, [this, panel] { selection_.lookAt(panel); });
+  }
+}
+
 void TablePanel::fillPlaces(const PlannedOrder& planned) {
   const auto& placements = planned.order() == nullptr || selection_.empty()
                                ? std::vector<OrderPlacement>()
                                : planned.order()->lines[selection_.line()].placements;
   setCount(*placeButtons_, *places_, placements.size(), this);
+  // None of them is on show while another part is.
+  placeButtons_->setExclusive(!selection_.lookedAt());
   for (std::size_t i = 0; i < placements.size(); ++i) {
     QAbstractButton* button = placeButtons_->button(static_cast<int>(i));
     const QString name = toQString(locationPhrase(placements[i].location, planned.rules()));
@@ -133,7 +218,7 @@ void TablePanel::fillPlaces(const PlannedOrder& planned) {
                                   ? tr("Place %1: %2, %3").arg(i + 1).arg(name, garmentWord(*state))
                                   : tr("Place %1: %2").arg(i + 1).arg(name));
     button->setToolTip(button->accessibleName());
-    button->setChecked(i == selection_.placement());
+    button->setChecked(i == selection_.placement() && !selection_.lookedAt());
   }
 }
 

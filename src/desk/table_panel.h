@@ -5,6 +5,8 @@
 #include <QButtonGroup>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMenu>
+#include <QToolButton>
 #include <QWidget>
 
 #include "desk/selection.h"
@@ -21,18 +23,28 @@ class TablePanel : public QWidget {
 
   [[nodiscard]] TableCanvas& canvas() { return *canvas_; }
   // Shows what is selected in this plan; where that is not planned, of `laid` the selected size.
+  // A part that is looked at comes before both.
   void showSelection(const std::shared_ptr<const PlannedOrder>& planned,
                      const std::shared_ptr<const Laid>& laid);
 
+ protected:
+  void resizeEvent(QResizeEvent* event) override;
+
  private:
   void fillPlaces(const PlannedOrder& planned);
+  void fillOtherParts();
   void fillHoopings(const PlannedOrder& planned);
+  [[nodiscard]] static QString zoomWords(int percent);
+  void showZoom();
   [[nodiscard]] static QString emptyText(const PlannedOrder& planned);
 
   Selection& selection_;
+  std::shared_ptr<const PlannedOrder> planned_;
   TableCanvas* canvas_ = nullptr;
   QHBoxLayout* places_ = nullptr;
   QButtonGroup* placeButtons_ = nullptr;
+  QToolButton* otherParts_ = nullptr;
+  QMenu* otherPartsMenu_ = nullptr;
   QHBoxLayout* hoopings_ = nullptr;
   QButtonGroup* hoopingButtons_ = nullptr;
   QLabel* zoom_ = nullptr;

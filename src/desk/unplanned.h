@@ -16,6 +16,14 @@ using Laid = std::vector<PlacementPlan>;
 [[nodiscard]] std::shared_ptr<const Laid> layUnplanned(const PlannedOrder& planned,
                                                        const Selection& selection);
 
+// The parts of the selected garment that no place of its line is on, in the order of PanelName;
+// none where the garment cannot be drawn.
+[[nodiscard]] std::vector<PanelName> panelsWithoutPlace(const PlannedOrder& planned,
+                                                        const Selection& selection);
+// The part that is looked at, in the selected size: one, or none where it cannot be drawn.
+[[nodiscard]] std::shared_ptr<const Laid> layLookedAt(const PlannedOrder& planned,
+                                                      const Selection& selection);
+
 enum class Missing {
   Shop,        // none is open
   Garment,     // the order has none

@@ -146,10 +146,8 @@ class PlacementReader {
   void sizeOf(PlacementPlan& plan, JsonObject& object, const OrderLine& line, const Blank& blank) {
     const JsonCursor sizeAt = object.at("size");
     plan.size = readChartSize(sizeAt, blank);
-    const auto entry =
-        std::find_if(line.sizes.begin(), line.sizes.end(),
-                     [&plan](const SizeQuantity& size) { return size.size == plan.size; });
-    if (entry == line.sizes.end()) {
+    const SizeQuantity* entry = line.find(plan.size);
+    if (entry == nullptr) {
       sizeAt.failShown("a size that this line orders");
     }
     const JsonCursor quantityAt = object.at("quantity");

@@ -276,10 +276,8 @@ struct LivePlanner::Prepared {
 
 PlacementRequest LivePlanner::Prepared::request(const Spot& spot, const OrderPlacement& asked) {
   const OrderLine& ordered = order.lines.at(spot.line);
-  const auto entry =
-      std::find_if(ordered.sizes.begin(), ordered.sizes.end(),
-                   [&spot](const SizeQuantity& candidate) { return candidate.size == spot.size; });
-  if (entry == ordered.sizes.end()) {
+  const SizeQuantity* entry = ordered.find(spot.size);
+  if (entry == nullptr) {
     refuseLine(ordered, worded("size \"{}\"", spot.size.text()),
                worded("a size that this line orders"));
   }
@@ -327,34 +325,66 @@ LivePlanner::Laid LivePlanner::layAt(const Spot& spot, const OrderPlacement& ask
   return {request.placement, byRule};
 }
 
+namespace {
+
+// What is laid flat before it is planned. Throws InputError where the garment cannot be drawn.
+class FlatLay {
+ public:
+  FlatLay(const Order& order, std::size_t line, const SizeName& size, const Shop& shop,
+          const Rules& rules)
+      : order_(order),
+        line_(line),
+        frameless_(withoutFrames(shop)),
+        workshop_(prepareWorkshop(frameless_, rules)),
+        catalogue_(indexed(order)) {
+    const OrderLine& ordered = order.lines.at(line);
+    const SizeQuantity* entry = ordered.find(size);
+    const auto garment = buildGarment(blankOf(ordered, catalogue_), ordered, size, workshop_);
+    catalogue_.garments[{ordered.blank, size}] = garment;
+    bare_.line = line;
+    bare_.size = size;
+    bare_.band = garment->band;
+    bare_.quantity = entry == nullptr ? 0 : entry->quantity;
+    bare_.garment = garment;
+    bare_.panel = garment->panels.begin()->first;
+  }
+
+  [[nodiscard]] const PlacementPlan& bare() const { return bare_; }
+  [[nodiscard]] PlacementPlan placed(std::size_t placement) const {
+    return place(makeRequest(order_, {line_, placement}, order_.lines[line_].placements[placement],
+                             {bare_.size, bare_.quantity}, catalogue_),
+                 workshop_);
+  }
+
+ private:
+  // No frame is asked, and preparing them is most of the work.
+  static Shop withoutFrames(Shop shop) {
+    shop.frames.clear();
+    return shop;
+  }
+
+  const Order& order_;
+  std::size_t line_;
+  Shop frameless_;
+  Workshop workshop_;
+  OrderIndex catalogue_;
+  PlacementPlan bare_;
+};
+
+}  // namespace
+
 std::optional<PlacementPlan> layFlat(const Order& order, std::size_t line,
                                      std::optional<std::size_t> placement, const SizeName& size,
                                      const Shop& shop, const Rules& rules) {
   if (line >= order.lines.size()) {
     return std::nullopt;
   }
-  Shop frameless = shop;  // no frame is asked, and preparing them is most of the work
-  frameless.frames.clear();
-  const Workshop workshop = prepareWorkshop(frameless, rules);
-  const OrderLine& ordered = order.lines[line];
-  const auto entry = std::find_if(ordered.sizes.begin(), ordered.sizes.end(),
-                                  [&](const SizeQuantity& each) { return each.size == size; });
-  const int quantity = entry == ordered.sizes.end() ? 0 : entry->quantity;
-  PlacementPlan bare;
+  std::optional<PlacementPlan> bare;
   try {
-    OrderIndex catalogue = indexed(order);
-    const auto garment = buildGarment(blankOf(ordered, catalogue), ordered, size, workshop);
-    catalogue.garments[{ordered.blank, size}] = garment;
-    bare.line = line;
-    bare.size = size;
-    bare.band = garment->band;
-    bare.quantity = quantity;
-    bare.garment = garment;
-    bare.panel = garment->panels.begin()->first;
-    if (placement && *placement < ordered.placements.size()) {
-      const OrderPlacement& asked = ordered.placements[*placement];
-      PlacementPlan laid = place(
-          makeRequest(order, {line, *placement}, asked, {size, quantity}, catalogue), workshop);
+    const FlatLay lay(order, line, size, shop, rules);
+    bare = lay.bare();
+    if (placement && *placement < order.lines[line].placements.size()) {
+      PlacementPlan laid = lay.placed(*placement);
       if (laid.garment->panel(laid.panel) != nullptr) {
         return laid;
       }
@@ -362,7 +392,22 @@ std::optional<PlacementPlan> layFlat(const Order& order, std::size_t line,
   } catch (const InputError&) {
     // What is wrong is said by whoever plans the order; the bare garment may still be drawn.
   }
-  return bare.garment ? std::optional(std::move(bare)) : std::nullopt;
+  return bare;
+}
+
+std::optional<PlacementPlan> layPanelFlat(const Order& order, std::size_t line, PanelName panel,
+                                          const SizeName& size, const Shop& shop,
+                                          const Rules& rules) {
+  if (line >= order.lines.size()) {
+    return std::nullopt;
+  }
+  try {
+    PlacementPlan bare = FlatLay(order, line, size, shop, rules).bare();
+    bare.panel = panel;
+    return bare.garment->panel(panel) == nullptr ? std::nullopt : std::optional(std::move(bare));
+  } catch (const InputError&) {
+    return std::nullopt;
+  }
 }
 
 PlacementPlan planPlacement(const Order& order, std::size_t line, std::size_t placement,

@@ -32,10 +32,7 @@ void answerAs(Task& task, const Order& order, const OrderIndex& index, const Rul
   for (PlacementPlan& plan : task.plans) {
     plan.line = task.at.line;
     plan.placement = task.at.placement;
-    plan.quantity =
-        std::find_if(line.sizes.begin(), line.sizes.end(), [&plan](const SizeQuantity& entry) {
-          return entry.size == plan.size;
-        })->quantity;
+    plan.quantity = line.find(plan.size)->quantity;
   }
   for (Finding& finding : task.findings) {
     finding.line = task.at.line;

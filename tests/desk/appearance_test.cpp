@@ -237,6 +237,24 @@ TEST_CASE("A small window cuts no words", "[desk][appearance][screenshots]") {
   checkNothingClipped(*desk.window);
 }
 
+// 1500 by 950 dots at 1.5 dots a unit, with room for a bar of the desktop.
+TEST_CASE("The desk fits a screen of 1000 by 600 with any line on the table, in both languages",
+          "[desk][appearance]") {
+  constexpr qsizetype kAllLines = 100;
+  DeskOnDemo desk(kAllLines, GENERATE(Language::English, Language::Spanish));
+  desk.openDemo();
+  auto* model = qobject_cast<OrderModel*>(desk.order().model());
+  for (int line = 0; line < model->rowCount(); ++line) {
+    clickItem(desk.order(), model->index(line, 0));
+    QCoreApplication::processEvents();
+    CAPTURE(line);
+    CHECK(desk.window->minimumSizeHint().width() <= 1000);
+    CHECK(desk.window->minimumSizeHint().height() <= 600);
+  }
+  desk.window->resize(1000, 600);
+  picture(*desk.window, QStringLiteral("least-") + QLocale().bcp47Name());
+}
+
 TEST_CASE("The windows Garments and Designs look right in light and in dark",
           "[desk][appearance][screenshots][garments][designs]") {
   const bool dark = GENERATE(false, true);

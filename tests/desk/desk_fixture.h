@@ -149,9 +149,9 @@ class DeskOnDemo {
     window->openOrder(demo.order());
     REQUIRE(waitForPlan());
   }
-  // The sheets can be saved as soon as a plan is on screen that is up to date.
+  // It can be copied as soon as it is on screen and up to date.
   bool waitForPlan() {
-    return waitFor([this] { return action("saveSheets").isEnabled(); });
+    return waitFor([this] { return action("copyPlan").isEnabled(); });
   }
   template <class T>
   T& find(const char* name) {

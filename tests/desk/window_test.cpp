@@ -236,7 +236,8 @@ TEST_CASE("A remedy is tried, undone and redone, and closing asks before it is l
   QPushButton* button = nullptr;
   for (int row = 0; row < model->rowCount() && button == nullptr; ++row) {
     clickItem(desk.findings(), model->index(row, 0));
-    for (auto* candidate : desk.find<QWidget>("remedies").findChildren<QPushButton*>()) {
+    for (auto* candidate :
+         desk.find<QWidget>("remedies").findChildren<QPushButton*>(QStringLiteral("tryIt"))) {
       button = candidate->isVisible() ? candidate : button;
     }
   }
@@ -333,6 +334,69 @@ TEST_CASE("The place is switched above the table, front to hood", "[desk][window
   QTest::mouseClick(hood, Qt::LeftButton);
   CHECK(reasons(desk).startsWith(QStringLiteral("Hood back, size M")));
   CHECK(hood->isChecked());
+}
+
+TEST_CASE("A part of the garment without a place is looked at from above the table",
+          "[desk][window][table]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  clickItem(desk.order(), cell(desk, 0, 0, QStringLiteral("M")));
+  auto& table = desk.find<TableCanvas>("table");
+  const QString sewn = table.accessibleDescription();
+  auto& menu = *desk.find<QToolButton>("otherParts").menu();
+  Q_EMIT menu.aboutToShow();
+  // The demo's first line is sewn on the front and on the hood.
+  QStringList parts;
+  for (const QAction* action : menu.actions()) {
+    parts.append(action->text());
+  }
+  CHECK(parts == QStringList{QStringLiteral("Back"), QStringLiteral("Left sleeve"),
+                             QStringLiteral("Right sleeve")});
+  menu.actions().first()->trigger();
+  CHECK(table.accessibleDescription().startsWith(QStringLiteral("Nothing is sewn here")));
+  CHECK(desk.find<QToolButton>("otherParts").text() == QStringLiteral("Back"));
+  CHECK_FALSE(table.designAt());
+  QDir().mkpath(QStringLiteral(SCREENSHOT_FOLDER));
+  CHECK(desk.window->grab().save(QStringLiteral(SCREENSHOT_FOLDER) + QStringLiteral("/part.png")));
+  // Sizes go along; a place leads back to what is sewn.
+  const QImage middle = table.grab().toImage();
+  clickItem(desk.sizes(), desk.sizes().model()->index(0, 0));
+  CHECK(table.accessibleDescription().startsWith(QStringLiteral("Nothing is sewn here")));
+  CHECK(table.grab().toImage() != middle);
+  clickItem(desk.order(), cell(desk, 0, 0, QStringLiteral("M")));
+  CHECK(table.accessibleDescription() == sewn);
+  CHECK(desk.find<QToolButton>("otherParts").text() == QStringLiteral("Other parts"));
+}
+
+TEST_CASE("The garments that a remedy mends are on show after it", "[desk][window]") {
+  constexpr qsizetype kAllLines = 100;
+  DeskOnDemo desk(kAllLines);
+  desk.openDemo();
+  auto* model = qobject_cast<FindingModel*>(desk.findings().model());
+  int tried = 0;
+  for (int row = 0; row < model->rowCount(); ++row) {
+    const Finding* finding = model->finding(row);
+    if (finding == nullptr || finding->wholeOrder || finding->sizes.empty() ||
+        finding->remedies.empty() ||
+        !std::holds_alternative<ScaleChange>(finding->remedies.front().change)) {
+      continue;
+    }
+    const SizeName size = finding->sizes.front();
+    const QString text = toQString(finding->text);
+    CAPTURE(text);
+    clickItem(desk.findings(), model->index(row, 0));
+    auto* button = desk.find<QWidget>("remedies").findChild<QPushButton*>(QStringLiteral("tryIt"));
+    REQUIRE(button != nullptr);
+    button->click();
+    REQUIRE(desk.waitForPlan());
+    ++tried;
+    CHECK(reasons(desk).contains(QStringLiteral("size ") + toQString(size.text())));
+    // The scale that the place was given is what the form shows.
+    CHECK(desk.find<QLineEdit>("placeScale").text() != QStringLiteral("100 %"));
+    desk.action("undo").trigger();
+    REQUIRE(desk.waitForPlan());
+  }
+  CHECK(tried > 0);
 }
 
 TEST_CASE("The window's file, units and place come back the next day", "[desk][window]") {

@@ -209,6 +209,14 @@ TEST_CASE("A garment laid flat has the design where the plan has it, and nothing
   REQUIRE(bare);
   CHECK(bare->panel == PanelName::Front);
   CHECK(bare->garment->panel(PanelName::Front) != nullptr);
+  const auto back = layPanelFlat(order, 0, PanelName::Back, size, shop, rules);
+  REQUIRE(back);
+  CHECK(back->panel == PanelName::Back);
+  CHECK(back->garment->panel(PanelName::Back)->outline ==
+        plan.placements.front().garment->panel(PanelName::Back)->outline);
+  CHECK_FALSE(layPanelFlat(order, 0, PanelName::LeftLeg, size, shop, rules));
+  CHECK_FALSE(layPanelFlat(order, 0, PanelName::Back, SizeName("none such"), shop, rules));
+  CHECK_FALSE(layPanelFlat(order, 1, PanelName::Back, size, shop, rules));
   CHECK_FALSE(layFlat(order, 0, std::nullopt, SizeName("none such"), shop, rules));
   CHECK_FALSE(layFlat(order, 1, std::nullopt, size, shop, rules));
   order.blanks.clear();

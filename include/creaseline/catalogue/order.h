@@ -44,6 +44,8 @@ struct OrderLine {
   bool supplied = false;  // the customer brings the garments
   bool operator==(const OrderLine&) const = default;
   [[nodiscard]] int garments() const;
+  // How many are ordered of a size; null where the line does not order it.
+  [[nodiscard]] const SizeQuantity* find(const SizeName& size) const;
 };
 
 struct Order {

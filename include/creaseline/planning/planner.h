@@ -37,6 +37,12 @@ struct Cancelled {};
                                                    const SizeName& size, const Shop& shop,
                                                    const Rules& rules);
 
+// The same of any panel of a line's garment, with nothing on it. Nothing comes back where the
+// garment has no such panel.
+[[nodiscard]] std::optional<PlacementPlan> layPanelFlat(const Order& order, std::size_t line,
+                                                        PanelName panel, const SizeName& size,
+                                                        const Shop& shop, const Rules& rules);
+
 // Plans one placement again and again, as while it is dragged: what does not change meanwhile is
 // made ready once. Keeps references to order, shop and rules, which must outlive it and stay as
 // they are.
