@@ -501,10 +501,6 @@
         <translation>Guardar el taller</translation>
     </message>
     <message>
-        <source>workshop</source>
-        <translation>taller</translation>
-    </message>
-    <message>
         <source>Shops (*.shop.json)</source>
         <translation>Talleres (*.shop.json)</translation>
     </message>
@@ -531,6 +527,14 @@
     <message>
         <source>Why it is as it is stands here as soon as it is planned.</source>
         <translation>Aquí se explica el porqué en cuanto esté planificado.</translation>
+    </message>
+    <message>
+        <source>&amp;Open it</source>
+        <translation>&amp;Abrir</translation>
+    </message>
+    <message>
+        <source>Open its &amp;folder</source>
+        <translation>Abrir su &amp;carpeta</translation>
     </message>
 </context>
 <context>
@@ -1016,16 +1020,16 @@
         <translation>Omitido por ser observaciones: línea %1.</translation>
     </message>
     <message>
-        <source>Put the columns right, or mend the table where it is from.</source>
-        <translation>Corrija las columnas o arregle la tabla en su origen.</translation>
-    </message>
-    <message>
         <source>Line %1: %2</source>
         <translation>Línea %1: %2</translation>
     </message>
     <message>
         <source>Line %1, column %2: %3</source>
         <translation>Línea %1, columna %2: %3</translation>
+    </message>
+    <message>
+        <source>Put the columns right, or mend the marked cells.</source>
+        <translation>Corrija las columnas o las celdas marcadas.</translation>
     </message>
 </context>
 <context>
@@ -1188,6 +1192,10 @@
     <message>
         <source>in the file: %1</source>
         <translation>en el archivo: %1</translation>
+    </message>
+    <message>
+        <source>&amp;Not now</source>
+        <translation>A&amp;hora no</translation>
     </message>
 </context>
 <context>
@@ -2323,6 +2331,25 @@
         <source>Open the house rule…</source>
         <translation>Abrir la norma propia…</translation>
     </message>
+    <message>
+        <source>Go there</source>
+        <translation>Ir allí</translation>
+    </message>
+    <message>
+        <source>Opens the window in which it is entered</source>
+        <translation>Abre la ventana en la que se escribe</translation>
+    </message>
+    <message>
+        <source>Go to where it is entered: %1</source>
+        <translation>Ir a donde se escribe: %1</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::FormParts</name>
+    <message>
+        <source>“%1” is not a colour; write # and six hexadecimal digits, or an English name such as navy</source>
+        <translation>«%1» no es un color; escriba # y seis cifras hexadecimales, o un nombre en inglés como navy</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::FrameForm</name>
@@ -2721,6 +2748,10 @@
         <source>No price for %1</source>
         <translation>%1 sin precio</translation>
     </message>
+    <message>
+        <source>%1 is made of %2</source>
+        <translation>%1 es de %2</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::GarmentForm</name>
@@ -2829,10 +2860,6 @@
         <translation>color</translation>
     </message>
     <message>
-        <source>What the garment is sold in. Colours as #rrggbb, or picked.</source>
-        <translation>En qué colores se vende la prenda. Se escriben como #rrggbb o se eligen.</translation>
-    </message>
-    <message>
         <source>What one garment costs the shop, as in 12.40 EUR; empty: not counted</source>
         <translation>Lo que una prenda cuesta al taller, como 12,40 EUR; vacío: no se cuenta</translation>
     </message>
@@ -2843,6 +2870,18 @@
     <message>
         <source>Price</source>
         <translation>Precio</translation>
+    </message>
+    <message>
+        <source>Usual for this kind; the plan counts it as assumed.</source>
+        <translation>Lo habitual en este tipo; el plan lo da por supuesto.</translation>
+    </message>
+    <message>
+        <source>It is this one</source>
+        <translation>Es este</translation>
+    </message>
+    <message>
+        <source>What the garment is sold in. Colours by name, as #rrggbb, or picked.</source>
+        <translation>En qué se vende la prenda. Colores por su nombre en inglés, como #rrggbb, o elegidos.</translation>
     </message>
 </context>
 <context>
@@ -4018,11 +4057,17 @@
         <translation>%1: holgura %2</translation>
     </message>
     <message>
-        <source>%1, %2
-%3</source>
-        <comment>height, sideways, frame</comment>
-        <translation>%1, %2
-%3</translation>
+        <source>%1, %2</source>
+        <comment>height, sideways</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, turned %2 clockwise</source>
+        <translation>%1, girado %2 en sentido horario</translation>
+    </message>
+    <message>
+        <source>%1, turned %2 anticlockwise</source>
+        <translation>%1, girado %2 en sentido antihorario</translation>
     </message>
 </context>
 <context>
@@ -5127,12 +5172,9 @@
         <translation>Longitud lateral hasta el centro del diseño</translation>
     </message>
     <message>
-        <source>Not planned yet. %1</source>
-        <translation>Aún sin planificar. %1</translation>
-    </message>
-    <message>
-        <source>Not planned yet</source>
-        <translation>Aún sin planificar</translation>
+        <source>%1. %2</source>
+        <comment>state, description</comment>
+        <translation>%1. %2</translation>
     </message>
 </context>
 <context>
@@ -5164,6 +5206,35 @@
     <message>
         <source>The garment cannot be drawn: its measures do not go together.</source>
         <translation>La prenda no se puede dibujar: sus medidas no concuerdan.</translation>
+    </message>
+    <message>
+        <source>Other parts</source>
+        <translation>Otras partes</translation>
+    </message>
+    <message>
+        <source>Look at a part of the garment that nothing is sewn on</source>
+        <translation>Ver una parte de la prenda en la que no se borda nada</translation>
+    </message>
+    <message>
+        <source>Other parts of the garment</source>
+        <translation>Otras partes de la prenda</translation>
+    </message>
+    <message>
+        <source>Of the garment&apos;s true size</source>
+        <translation>Del tamaño real de la prenda</translation>
+    </message>
+    <message>
+        <source>Not planned yet</source>
+        <translation>Aún sin planificar</translation>
+    </message>
+    <message>
+        <source>Nothing is sewn here</source>
+        <translation>Aquí no se borda nada</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <comment>number</comment>
+        <translation>%1 %</translation>
     </message>
 </context>
 <context>

@@ -94,6 +94,7 @@ class RulesPage {
     openings();
     layers();
     preparations();
+    fabrics();
     cautions();
     monograms();
     defaults();
@@ -302,6 +303,24 @@ class RulesPage {
         row({"`" + kind.id.text() + "`", enumerators(preparation.panels), preparation.step,
              preparation.basis});
       }
+    }
+  }
+
+  void fabrics() {
+    table("Usual fabrics",
+          "What a new garment is taken to be of until somebody says what it is of.",
+          "| Kind | Fabric | Weight | Pile | Stretch | Basis |", 6);
+    for (const GarmentKind& kind : rules_.kinds) {
+      const Fabric& fabric = kind.usualFabric.fabric;
+      std::string fibres;
+      for (const FibreShare& share : fabric.fibres) {
+        fibres +=
+            fmt::format("{}{:.6g} % {}", fibres.empty() ? "" : ", ", share.percent, share.fibre);
+      }
+      row({"`" + kind.id.text() + "`",
+           fmt::format("{}, {}, {}", fabric.name, nameOf(fabric.construction), fibres),
+           formatArealWeight(fabric.weight, {}), std::string(nameOf(fabric.pile)),
+           std::string(nameOf(fabric.stretch)), kind.usualFabric.basis});
     }
   }
 

@@ -31,22 +31,6 @@ std::vector<FibreShare> readFibres(const JsonCursor& at) {
   return fibres;
 }
 
-Fabric readFabric(const JsonCursor& at) {
-  JsonObject object = at.object();
-  Fabric fabric;
-  fabric.name = object.at("name").label();
-  fabric.construction = object.at("construction").enumerator<Construction>();
-  fabric.fibres = readFibres(object.at("fibres"));
-  fabric.weight = object.at("weight").weight();
-  fabric.pile = object.at("pile").enumerator<Pile>();
-  fabric.stretch = object.at("stretch").enumerator<Stretch>();
-  if (const auto sheer = object.find("sheer")) {
-    fabric.sheer = sheer->boolean();
-  }
-  object.finish();
-  return fabric;
-}
-
 std::vector<ClothColour> readColours(const JsonCursor& at) {
   std::vector<ClothColour> colours;
   std::vector<std::string> names;
@@ -90,6 +74,25 @@ std::pair<SizeChart, ChartPlace> readChart(const JsonCursor& at) {
 }
 
 }  // namespace
+
+Fabric readFabric(const JsonCursor& at) {
+  JsonObject object = at.object();
+  Fabric fabric;
+  fabric.name = object.at("name").label();
+  fabric.construction = object.at("construction").enumerator<Construction>();
+  fabric.fibres = readFibres(object.at("fibres"));
+  fabric.weight = object.at("weight").weight();
+  fabric.pile = object.at("pile").enumerator<Pile>();
+  fabric.stretch = object.at("stretch").enumerator<Stretch>();
+  if (const auto sheer = object.find("sheer")) {
+    fabric.sheer = sheer->boolean();
+  }
+  if (const auto proposed = object.find("proposed")) {
+    fabric.proposed = proposed->boolean();
+  }
+  object.finish();
+  return fabric;
+}
 
 Blank readBlank(JsonObject& top, const Rules& rules) {
   Blank blank;

@@ -30,6 +30,7 @@ JsonNode fabricNode(const JsonNode* before, const Fabric& fabric) {
   object.enumerator("pile", fabric.pile);
   object.enumerator("stretch", fabric.stretch);
   object.putUnless(!fabric.sheer, "sheer", JsonNode{fabric.sheer});
+  object.putUnless(!fabric.proposed, "proposed", JsonNode{fabric.proposed});
   return object.take();
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "base/worded.h"
+#include "catalogue/blank_reader.h"
 #include "catalogue/garment_shape_parts.h"
 #include "catalogue/rules_reader.h"
 
@@ -206,6 +207,16 @@ std::vector<Opening> readOpenings(const JsonCursor& at, const GarmentKind& kind)
   return openings;
 }
 
+UsualFabric readUsualFabric(const JsonCursor& at) {
+  JsonObject object = at.object();
+  const JsonCursor fabric = object.at("fabric");
+  UsualFabric usual{readFabric(fabric), object.at("basis").ownLabel()};
+  usual.fabric.name = fabric.object().at("name").ownLabel();
+  usual.fabric.proposed = true;
+  object.finish();
+  return usual;
+}
+
 }  // namespace
 
 GarmentKind readKind(JsonObject& top) {
@@ -262,6 +273,7 @@ GarmentKind readKind(JsonObject& top) {
     kind.openings = readOpenings(*openings, kind);
   }
   kind.proportions = readProportions(top.at("proportions"));
+  kind.usualFabric = readUsualFabric(top.at("usual-fabric"));
   top.finish();
   return kind;
 }

@@ -26,11 +26,7 @@ Blank newBlank(const Rules& rules, const std::string& name) {
   Blank blank;
   blank.name = name;
   blank.kind = rules.kind(KindId("t-shirt")) != nullptr ? KindId("t-shirt") : rules.kinds[0].id;
-  blank.fabric.name = "jersey";
-  blank.fabric.construction = Construction::Knit;
-  blank.fabric.fibres = {{"cotton", 100.0}};
-  blank.fabric.weight = ArealWeight::fromGramsPerSquareMetre(180.0);
-  blank.fabric.stretch = Stretch::Some;
+  blank.fabric = rules.kind(blank.kind)->usualFabric.fabric;  // until somebody types over it
   const std::pair<const char*, double> widths[] = {{"S", 18}, {"M", 20}, {"L", 22}, {"XL", 24}};
   for (const auto& [size, width] : widths) {
     ChartSize row;
@@ -92,7 +88,10 @@ OrderEdit GarmentEdits::onBlank(std::size_t index, const QString& name,
 
 OrderEdit GarmentEdits::onFabric(std::size_t index, const QString& name,
                                  const std::function<void(Fabric&)>& change) const {
-  return onBlank(index, name, [&](Blank& blank) { change(blank.fabric); });
+  return onBlank(index, name, [&](Blank& blank) {
+    change(blank.fabric);
+    blank.fabric.proposed = false;  // somebody has said something about it
+  });
 }
 
 // ---- The list ----------------------------------------------------------------------------------
@@ -178,7 +177,12 @@ std::optional<QString> GarmentEdits::kindProblem(std::size_t index, const KindId
 
 OrderEdit GarmentEdits::kind(std::size_t index, const KindId& kind) const {
   const GarmentKind* known = rules_.kind(kind);
-  OrderEdit edit = onBlank(index, {}, [&](Blank& blank) { blank.kind = kind; });
+  OrderEdit edit = onBlank(index, {}, [&](Blank& blank) {
+    blank.kind = kind;
+    if (blank.fabric.proposed && known != nullptr) {
+      blank.fabric = known->usualFabric.fabric;
+    }
+  });
   int left = 0;
   for (OrderLine& line : edit.order.lines) {
     if (line.blank == edit.order.blanks[index].id) {
@@ -201,6 +205,13 @@ OrderEdit GarmentEdits::kind(std::size_t index, const KindId& kind) const {
 OrderEdit GarmentEdits::fabricName(std::size_t index, const std::string& name) const {
   return onFabric(index, tr("Fabric of %1: %2").arg(nameOf(index), toQString(name)),
                   [&](Fabric& fabric) { fabric.name = name; });
+}
+
+OrderEdit GarmentEdits::fabricConfirmed(std::size_t index) const {
+  return onFabric(
+      index,
+      tr("%1 is made of %2").arg(nameOf(index), toQString(order_.blanks.at(index).fabric.name)),
+      [](Fabric&) {});
 }
 
 OrderEdit GarmentEdits::price(std::size_t index, const std::optional<Price>& price) const {

@@ -40,6 +40,8 @@ class GarmentEdits {
   // Nothing: not given.
   [[nodiscard]] OrderEdit price(std::size_t index, const std::optional<Price>& price) const;
 
+  // It is as proposed for the kind.
+  [[nodiscard]] OrderEdit fabricConfirmed(std::size_t index) const;
   [[nodiscard]] OrderEdit fabricName(std::size_t index, const std::string& name) const;
   [[nodiscard]] OrderEdit weight(std::size_t index, ArealWeight weight) const;
   [[nodiscard]] OrderEdit construction(std::size_t index, Construction construction) const;

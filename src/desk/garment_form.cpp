@@ -3,6 +3,8 @@
 
 #include <QFormLayout>
 #include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
 #include <QSignalBlocker>
 
 #include "creaseline/catalogue/field_check.h"
@@ -143,7 +145,24 @@ QWidget* GarmentForm::buildFabric() {
   form->addRow(tr("S&tretch"), stretch_);
   form->addRow(tr("Pi&le"), pile_);
   form->addRow(QString(), sheer_);
+  form->addRow(buildProposed(group));
   return group;
+}
+
+QWidget* GarmentForm::buildProposed(QWidget* parent) {
+  proposed_ = new QWidget(parent);
+  auto* words = new QLabel(tr("Usual for this kind; the plan counts it as assumed."), proposed_);
+  words->setWordWrap(true);
+  auto* confirm = new QPushButton(tr("It is this one"), proposed_);
+  confirm->setObjectName(QStringLiteral("fabricConfirm"));
+  confirm->setAutoDefault(false);
+  connect(confirm, &QPushButton::clicked, this,
+          [this] { Q_EMIT edited(edits().fabricConfirmed(blank_)); });
+  auto* layout = new QHBoxLayout(proposed_);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->addWidget(words, 1);
+  layout->addWidget(confirm);
+  return proposed_;
 }
 
 EntryTable* GarmentForm::buildColours() {
@@ -221,6 +240,7 @@ void GarmentForm::show(const std::shared_ptr<const PlannedOrder>& planned, std::
   choose(stretch_, fabric.stretch);
   choose(pile_, fabric.pile);
   sheer_->setChecked(fabric.sheer);
+  proposed_->setVisible(fabric.proposed);
   colours_->show(static_cast<int>(shown.colours.size()));
 }
 

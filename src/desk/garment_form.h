@@ -28,6 +28,7 @@ class GarmentForm : public QWidget {
  private:
   QWidget* buildGarment();
   QWidget* buildFabric();
+  QWidget* buildProposed(QWidget* parent);
   EntryTable* buildColours();
   FieldEdit* buildPrice(QWidget* parent);
   void fillKinds();
@@ -47,6 +48,7 @@ class GarmentForm : public QWidget {
             *weight_ = nullptr, *fibres_ = nullptr;
   QComboBox *kind_ = nullptr, *construction_ = nullptr, *pile_ = nullptr, *stretch_ = nullptr;
   QCheckBox* sheer_ = nullptr;
+  QWidget* proposed_ = nullptr;
   EntryTable* colours_ = nullptr;
 };
 

@@ -41,7 +41,7 @@ void replace(T& value, const std::optional<T>& by) {
   }
 }
 
-void apply(BackingChoice& choice, const BackingRule& rule) {
+void apply(BackingChoice& choice, const BackingRule& rule, bool assumed) {
   replace(choice.kind, rule.kind);
   replace(choice.leastWeight, rule.leastWeight);
   replace(choice.layers, rule.layers);
@@ -53,12 +53,14 @@ void apply(BackingChoice& choice, const BackingRule& rule) {
   if (rule.mostDensity) {
     choice.mostDensity = rule.mostDensity;
   }
-  choice.fired.push_back({rule.because,
-                          rule.id,
-                          rule.basis,
-                          false,
-                          {},
-                          worded("another cloth, or a design with other stitches on its area")});
+  choice.fired.push_back(
+      {rule.because,
+       rule.id,
+       rule.basis,
+       assumed,
+       {},
+       assumed ? worded("saying what the garment is made of")
+               : worded("another cloth, or a design with other stitches on its area")});
 }
 
 // A piece may be cut either way of the roll or sheet.
@@ -91,7 +93,7 @@ BackingChoice chooseBacking(const BackingQuestion& question, const Workshop& wor
   BackingChoice choice;
   for (const BackingRule& rule : workshop.rules->backing) {
     if (holds(rule.when, question)) {
-      apply(choice, rule);
+      apply(choice, rule, question.fabric->proposed);
     }
   }
   if (question.frame != nullptr) {

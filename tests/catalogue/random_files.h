@@ -145,6 +145,7 @@ class RandomFiles {
                     ArealWeight::fromGramsPerSquareMetre(between(50'000, 500'000) / 1000.0),
                     enumerator<Pile>(),
                     enumerator<Stretch>(),
+                    chance(50),
                     chance(50)};
     blank.colours.clear();
     if (chance(50)) {

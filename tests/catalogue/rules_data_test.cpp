@@ -112,6 +112,19 @@ TEST_CASE("every rule has a basis and an id of its own", "[rules]") {
   }
 }
 
+TEST_CASE("every kind says what such garments are mostly made of", "[rules]") {
+  for (const GarmentKind& kind : shippedRules().kinds) {
+    CAPTURE(kind.id.text());
+    CHECK(kind.usualFabric.fabric.proposed);
+    CHECK_FALSE(kind.usualFabric.basis.empty());
+    double sum = 0.0;
+    for (const FibreShare& share : kind.usualFabric.fabric.fibres) {
+      sum += share.percent;
+    }
+    CHECK(sum == Approx(100.0));
+  }
+}
+
 TEST_CASE("every location has rules for whole kinds: for each size band or for none", "[rules]") {
   REQUIRE(shippedRules().locations.size() == 37);
   for (const Location& location : shippedRules().locations) {

@@ -163,6 +163,26 @@ TEST_CASE("Another kind keeps the places that it has, and says what was left out
   CHECK(edit.name.contains(QStringLiteral("left out")));
 }
 
+TEST_CASE("A new garment is of what its kind is usually of, until somebody says what it is of",
+          "[desk][garments]") {
+  const OrderEdit fresh = demoEdits().add();
+  const std::size_t last = fresh.order.blanks.size() - 1;
+  const GarmentKind& tee = *shippedRules().kind(fresh.order.blanks[last].kind);
+  CHECK(fresh.order.blanks[last].fabric == tee.usualFabric.fabric);
+  CHECK(fresh.order.blanks[last].fabric.proposed);
+  const GarmentEdits edits = demoEdits(fresh.order);
+  const OrderEdit hoodie = edits.kind(last, KindId("pullover-hoodie"));
+  CHECK(hoodie.order.blanks[last].fabric ==
+        shippedRules().kind(KindId("pullover-hoodie"))->usualFabric.fabric);
+  // What was said stays, whatever the kind; to say that it is so is enough.
+  for (const OrderEdit& said : {edits.fabricConfirmed(last),
+                                edits.weight(last, ArealWeight::fromGramsPerSquareMetre(210.0))}) {
+    CHECK_FALSE(said.order.blanks[last].fabric.proposed);
+    const OrderEdit other = demoEdits(said.order).kind(last, KindId("pullover-hoodie"));
+    CHECK(other.order.blanks[last].fabric == said.order.blanks[last].fabric);
+  }
+}
+
 TEST_CASE("A new garment can be drawn as each kind that there is", "[desk][garments]") {
   const Order order = demoEdits().add().order;
   for (const GarmentKind& kind : shippedRules().kinds) {

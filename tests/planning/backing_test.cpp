@@ -64,6 +64,20 @@ TEST_CASE("knits get a support that stays and a ball point, stable wovens need n
 }
 
 // common practice, no source: topping film on terry, fleece, pique, loose knits.
+TEST_CASE("what follows from a fabric that was only proposed counts as assumed", "[backing]") {
+  Blank blank = sample::blank("t-shirt");
+  const PlacementPlan said = planOne(blank, smallDesign(), "left-chest");
+  blank.fabric.proposed = true;
+  const PlacementPlan proposed = planOne(blank, smallDesign(), "left-chest");
+  REQUIRE_FALSE(said.backing.fired.empty());
+  REQUIRE(said.backing.fired.size() == proposed.backing.fired.size());
+  for (std::size_t i = 0; i < said.backing.fired.size(); ++i) {
+    CHECK_FALSE(said.backing.fired[i].assumed);
+    CHECK(proposed.backing.fired[i].assumed);
+    CHECK(proposed.backing.fired[i].changedBy == "saying what the garment is made of");
+  }
+}
+
 TEST_CASE("pile and texture get a topping", "[backing]") {
   Blank blank = sample::blank("polo");
   CHECK_FALSE(planOne(blank, smallDesign(), "left-chest").backing.topping);

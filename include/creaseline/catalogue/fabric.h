@@ -29,6 +29,7 @@ struct Fabric {
   Pile pile = Pile::None;
   Stretch stretch = Stretch::None;
   bool sheer = false;
+  bool proposed = false;  // as usual for the kind: nobody said what it is, so it counts as assumed
   bool operator==(const Fabric&) const = default;
 };
 

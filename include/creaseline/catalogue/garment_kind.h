@@ -10,6 +10,7 @@
 #include "creaseline/base/length.h"
 #include "creaseline/base/named_enum.h"
 #include "creaseline/catalogue/edge_name.h"
+#include "creaseline/catalogue/fabric.h"
 #include "creaseline/catalogue/identifiers.h"
 #include "creaseline/catalogue/size_chart.h"
 
@@ -103,6 +104,13 @@ struct Preparation {
   bool operator==(const Preparation&) const = default;
 };
 
+// What garments of a kind are mostly made of, to begin with.
+struct UsualFabric {
+  Fabric fabric;  // proposed
+  std::string basis;
+  bool operator==(const UsualFabric&) const = default;
+};
+
 struct GarmentKind {
   KindId id;
   std::string name;
@@ -125,6 +133,7 @@ struct GarmentKind {
   std::vector<LayerBehind> layers;
   std::vector<Opening> openings;
   std::vector<ProportionRule> proportions;
+  UsualFabric usualFabric;
   [[nodiscard]] bool has(PanelName panel) const;
   [[nodiscard]] bool showsInside(PanelName panel) const;
   [[nodiscard]] std::vector<const LayerBehind*> layersBehind(PanelName panel,
