@@ -22,6 +22,7 @@ namespace {
 
 constexpr int kPadding = 7;
 constexpr int kBatch = 60;
+constexpr int kLeastCharacters = 22;  // of a finding's text beside its word
 
 const QString kTryIt = QStringLiteral("tryIt");
 
@@ -75,7 +76,8 @@ class FindingDelegate : public QStyledItemDelegate {
     return index.data(FindingModel::PlaceRole).toString();
   }
 
-  // Shape and word in a column of their own, place and text beside them.
+  // Shape and word in a column of their own, place and text beside them; below them where the list
+  // is narrow.
   static Layout lay(const QStyleOptionViewItem& option, const QModelIndex& index,
                     const QRect& cell) {
     const QFontMetrics metrics(option.font);
@@ -89,10 +91,14 @@ class FindingDelegate : public QStyledItemDelegate {
     const int top = cell.top() + kPadding;
     layout.mark = QRect(cell.left() + kPadding, top + (metrics.height() - side) / 2, side, side);
     layout.word = QRect(layout.mark.right() + 6, top, wordWidth + 2, metrics.height());
-    const int left = layout.word.right() + 10;
+    const int beside = layout.word.right() + 10;
+    const bool narrow =
+        cell.right() - kPadding - beside < kLeastCharacters * metrics.averageCharWidth();
+    const int left = narrow ? cell.left() + kPadding : beside;
+    const int begin = narrow ? layout.word.bottom() + 2 : top;
     const int width = std::max(80, cell.right() - kPadding - left);
     const int flags = Qt::AlignLeft | Qt::TextWordWrap;
-    layout.place = metrics.boundingRect(QRect(left, top, width, 10000), flags, place(index));
+    layout.place = metrics.boundingRect(QRect(left, begin, width, 10000), flags, place(index));
     layout.place.setWidth(width);
     layout.text = metrics.boundingRect(QRect(left, layout.place.bottom() + 2, width, 10000), flags,
                                        index.data().toString());

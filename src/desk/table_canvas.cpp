@@ -18,6 +18,7 @@ namespace {
 constexpr double kZoomStep = 1.25;
 constexpr double kWheelNotch = 120.0;
 constexpr double kFitMargin = 34.0;  // pixels round the garment, where labels find room
+constexpr double kPlateRoom = 24.0;  // pixels above the garment, beyond the margin
 constexpr double kPixelsPerInch = 96.0;
 constexpr double kGripRadius = 6.0;  // pixels
 
@@ -117,10 +118,12 @@ void TableCanvas::fit() {
   fitted_ = true;
   if (drawing_) {
     const QRectF extent = drawing_->extent();
+    // What is said over the garment does not cover it.
+    const double plate = unplanned() || comparedDrawing_ ? kPlateRoom : 0.0;
     const double across = std::max(1.0, width() - 2.0 * kFitMargin) / extent.width();
-    const double down = std::max(1.0, height() - 2.0 * kFitMargin) / extent.height();
+    const double down = std::max(1.0, height() - 2.0 * kFitMargin - plate) / extent.height();
     pixelsPerMm_ = std::clamp(std::min(across, down), kLeastPixelsPerMm, kMostPixelsPerMm);
-    centre_ = extent.center();
+    centre_ = extent.center() - QPointF(0.0, plate / 2.0 / pixelsPerMm_);
   }
   update();
   Q_EMIT zoomChanged();

@@ -85,6 +85,7 @@ TablePanel::TablePanel(Selection& selection, const QList<QAction*>& zoomActions,
   otherParts_->setPopupMode(QToolButton::InstantPopup);
   otherParts_->setFocusPolicy(Qt::StrongFocus);
   otherParts_->setMinimumHeight(28);
+  otherParts_->setCheckable(true);  // while one of them is on show
   otherParts_->setAutoRaise(true);
   otherPartsMenu_ = new QMenu(otherParts_);
   otherParts_->setMenu(otherPartsMenu_);
@@ -126,6 +127,7 @@ void TablePanel::showSelection(const std::shared_ptr<const PlannedOrder>& planne
   fillPlaces(*planned);
   planned_ = planned;
   otherParts_->setVisible(!panelsWithoutPlace(*planned, selection_).empty());
+  otherParts_->setChecked(selection_.lookedAt().has_value());
   otherParts_->setText(selection_.lookedAt() ? partWords(*selection_.lookedAt())
                                              : tr("Other parts"));
   fillHoopings(*planned);

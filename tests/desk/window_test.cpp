@@ -356,6 +356,7 @@ TEST_CASE("A part of the garment without a place is looked at from above the tab
   CHECK(table.accessibleDescription().startsWith(QStringLiteral("Nothing is sewn here")));
   CHECK(desk.find<QToolButton>("otherParts").text() == QStringLiteral("Back"));
   CHECK_FALSE(table.designAt());
+  QCoreApplication::processEvents();
   QDir().mkpath(QStringLiteral(SCREENSHOT_FOLDER));
   CHECK(desk.window->grab().save(QStringLiteral(SCREENSHOT_FOLDER) + QStringLiteral("/part.png")));
   // Sizes go along; a place leads back to what is sewn.
