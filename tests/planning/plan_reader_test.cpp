@@ -205,7 +205,7 @@ TEST_CASE("the demo's plan is the same when it is read back", "[plan-reader]") {
 }
 
 TEST_CASE("plans of random orders are the same when they are read back", "[plan-reader]") {
-  const auto orders = static_cast<unsigned>(std::max(1, test::caseCount(125) / 5));
+  const auto orders = static_cast<unsigned>(std::max(1, test::caseCount(250) / 10));
   for (unsigned seed = 1; seed <= orders; ++seed) {
     CAPTURE(seed);
     RandomOrders random(seed);
