@@ -77,22 +77,63 @@ std::int64_t nearestMultiple(std::int64_t value, std::int64_t step) {
   return value < 0 ? -magnitude : magnitude;
 }
 
+// Rulers end at 1/64, and so do halves of an inch in whole nanometres; then come thousandths.
+constexpr int kFinestFraction = 64;
+constexpr int kThousandths = 1'000;
+constexpr int kFinestDecimals = 3;  // of a millimetre
+
+int marksPerInch(const UnitChoice& units) {
+  int marks = static_cast<int>(units.mark);
+  for (int i = 0; i < units.finer && marks < kThousandths; ++i) {
+    marks = marks < kFinestFraction ? 2 * marks : kThousandths;
+  }
+  return marks;
+}
+
+int decimalsOfMm(const UnitChoice& units) {
+  return std::min(units.finer, kFinestDecimals);
+}
+
+std::int64_t powerOfTen(int digits) {
+  std::int64_t power = 1;
+  for (int i = 0; i < digits; ++i) {
+    power *= 10;
+  }
+  return power;
+}
+
 std::int64_t markStep(const UnitChoice& units) {
-  return units.length == LengthUnit::Inch ? kNanometresPerInch / static_cast<int>(units.mark)
-                                          : kNanometresPerMm;
+  return units.length == LengthUnit::Inch ? kNanometresPerInch / marksPerInch(units)
+                                          : kNanometresPerMm / powerOfTen(decimalsOfMm(units));
+}
+
+bool mayBeFiner(const UnitChoice& units) {
+  return units.length == LengthUnit::Inch ? marksPerInch(units) < kThousandths
+                                          : decimalsOfMm(units) < kFinestDecimals;
 }
 
 // value / 10^digits in its shortest decimal form, with a point for files.
 std::string decimalText(std::int64_t value, int digits, char separator = '.') {
-  std::int64_t scale = 1;
-  for (int i = 0; i < digits; ++i) {
-    scale *= 10;
-  }
+  const std::int64_t scale = powerOfTen(digits);
   const std::int64_t magnitude = std::abs(value);
   std::string text = fmt::format("{}{}", value < 0 ? "-" : "", magnitude / scale);
   if (magnitude % scale != 0) {
     text += fmt::format("{}{:0{}}", separator, magnitude % scale, digits);
     text.erase(text.find_last_not_of('0') + 1);
+  }
+  return text;
+}
+
+// value / 10^digits for people, with at least so many digits after the separator.
+std::string fixedText(std::int64_t value, int digits, int least) {
+  std::int64_t magnitude = std::abs(value);
+  for (; digits > least && magnitude % 10 == 0; --digits) {
+    magnitude /= 10;
+  }
+  const std::int64_t scale = powerOfTen(digits);
+  std::string text = fmt::format("{}{}", value < 0 ? "-" : "", magnitude / scale);
+  if (digits > 0) {
+    text += fmt::format("{}{:0{}}", spokenDecimalSeparator(), magnitude % scale, digits);
   }
   return text;
 }
@@ -172,14 +213,14 @@ std::string formatLength(Length length, const UnitChoice& units) {
   const std::int64_t marks = roundToMark(length, units).nanometres() / markStep(units);
   switch (units.length) {
     case LengthUnit::Millimetre:
-      return fmt::format("{} mm", marks);
+      return fixedText(marks, decimalsOfMm(units), 0) + " mm";
     case LengthUnit::Centimetre:
-      return fmt::format("{}{}{}{} cm", marks < 0 ? "-" : "", std::abs(marks) / 10,
-                         spokenDecimalSeparator(), std::abs(marks) % 10);
+      return fixedText(marks, decimalsOfMm(units) + 1, 1) + " cm";
     case LengthUnit::Inch:
       break;
   }
-  return inchText(marks, static_cast<int>(units.mark));
+  return marksPerInch(units) == kThousandths ? fixedText(marks, 3, 3) + " in"
+                                             : inchText(marks, marksPerInch(units));
 }
 
 Length roundToMark(Length length, const UnitChoice& units) {
@@ -196,6 +237,35 @@ Length roundDownToMark(Length length, const UnitChoice& units) {
 
 Length roundUpToMark(Length length, const UnitChoice& units) {
   return -roundDownToMark(-length, units);
+}
+
+Length rulerMark(const UnitChoice& units) {
+  return Length::fromNanometres(markStep(units));
+}
+
+UnitChoice fineUnits(UnitChoice units) {
+  units.finer = units.length == LengthUnit::Inch ? 0 : 1;
+  while (units.length == LengthUnit::Inch && marksPerInch(units) < kFinestFraction) {
+    ++units.finer;
+  }
+  return units;
+}
+
+UnitChoice unitsTellingApart(Length length, std::initializer_list<Length> limits, UnitChoice units,
+                             Compared compared) {
+  const auto readsAsItIs = [&](Length limit) {
+    const Length shown =
+        compared == Compared::Room ? roundDownToMark(length, units) : roundToMark(length, units);
+    const Length shownLimit = roundToMark(limit, units);
+    if (compared == Compared::Room && length >= limit) {
+      return length == limit || shown >= shownLimit;
+    }
+    return (shown <=> shownLimit) == (length <=> limit);
+  };
+  while (mayBeFiner(units) && !std::all_of(limits.begin(), limits.end(), readsAsItIs)) {
+    ++units.finer;
+  }
+  return units;
 }
 
 std::string formatArealWeight(ArealWeight weight, const UnitChoice& units) {
@@ -223,6 +293,11 @@ std::string exactText(Length length, LengthUnit unit) {
     return inchText(length.nanometres() / kFinestStep, kFinestMarks);
   }
   return exactText(length);
+}
+
+std::string fieldText(Length length, LengthUnit unit) {
+  return unit == LengthUnit::Inch ? formatLength(length, fineUnits({unit, RulerMark::Eighth, {}}))
+                                  : exactText(length, unit);
 }
 
 std::string exactText(ArealWeight weight) {

@@ -46,7 +46,15 @@ std::string rollLengthText(Length length, LengthUnit unit) {
   if (unit == LengthUnit::Inch && nanometres % kYard == 0) {
     return fmt::format("{} yd", nanometres / kYard);
   }
-  return nanometres % kMetre == 0 ? fmt::format("{} m", nanometres / kMetre) : exactText(length);
+  // Rolls are sold by the metre or the yard; what was given in the other is told in metres too.
+  constexpr std::int64_t kMillimetre = 1'000'000;
+  if (nanometres < kMetre || nanometres % kMillimetre != 0) {
+    return nanometres == 0 ? "0 m" : exactText(length);
+  }
+  std::string metres =
+      fmt::format("{}.{:03}", nanometres / kMetre, nanometres % kMetre / kMillimetre);
+  metres.erase(metres.find_last_not_of('0') + 1);
+  return (metres.back() == '.' ? metres.substr(0, metres.size() - 1) : metres) + " m";
 }
 
 }  // namespace creaseline

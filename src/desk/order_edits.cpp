@@ -264,7 +264,9 @@ OrderEdit OrderEdits::moveRight(std::size_t line, std::size_t placement, Length 
 }
 
 QString OrderEdits::moveWords(const OrderPlacement& asked) const {
-  const auto words = [this](Length by) { return toQString(formatLength(abs(by), units_)); };
+  const auto words = [this](Length by) {
+    return toQString(formatLength(abs(by), unitsTellingApart(by, {Length()}, units_)));
+  };
   QStringList moves;
   if (asked.moveDown != Length()) {
     moves.append((asked.moveDown > Length() ? tr("%1 down", "length") : tr("%1 up", "length"))

@@ -21,11 +21,6 @@ double growing(const Placed& placed) {
   return leadsTowardsDatum(placed.from) ? -1.0 : 1.0;
 }
 
-Length oneMark(const UnitChoice& units) {
-  return units.length == LengthUnit::Inch ? Length::fromInches(1.0 / static_cast<int>(units.mark))
-                                          : Length::fromMm(1.0);
-}
-
 }  // namespace
 
 std::unique_ptr<PlacementDrag> PlacementDrag::begin(std::shared_ptr<const PlannedOrder> planned,
@@ -103,7 +98,7 @@ void PlacementDrag::layAt(Point centre, std::optional<double> reach) {
 }
 
 void PlacementDrag::nudge(int right, int away) {
-  const double mark = oneMark(planned_->units()).mm();
+  const double mark = rulerMark(planned_->units()).mm();
   caught_ = {};
   lay(onMarks(centre() + Point{right * mark, away * mark}));
 }

@@ -106,7 +106,8 @@ class Sections {
       say(section, capitalised(toQString(joinPhrase(plan_, join, units_))));
     }
     for (const RegisterMark& mark : part.marks) {
-      say(section, tr("Mark %1: %2").arg(toQString(mark.name), toQString(markPhrase(plan_, mark))));
+      say(section,
+          tr("Mark %1: %2").arg(toQString(mark.name), toQString(markPhrase(plan_, mark, units_))));
     }
     add(section, part.reasons);
     return section;

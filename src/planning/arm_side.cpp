@@ -189,7 +189,7 @@ Reason armReason(const PreparedFrame& frame, Point centre, const PanelShape& pan
 }
 
 std::optional<Reason> ringReason(const PreparedFrame& frame, const PanelShape& panel,
-                                 const UnitChoice& units) {
+                                 const UnitChoice& shown) {
   if (panel.openings.empty()) {
     return std::nullopt;
   }
@@ -207,6 +207,7 @@ std::optional<Reason> ringReason(const PreparedFrame& frame, const PanelShape& p
                   {},
                   changedBy};
   }
+  const UnitChoice units = unitsTellingApart(across, {*widest->width}, shown);
   return Reason{
       worded("its ring, {} across, goes in through {}, {} wide laid flat: room {}",
              formatLength(across, units), widest->name, formatLength(*widest->width, units),

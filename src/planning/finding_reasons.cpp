@@ -101,7 +101,7 @@ Reason splitReason(const Workshop& workshop) {
   return defaultReason(
       worded("cut where the fewest hoopings and then the least sewing is crossed; parts overlap by "
              "{} where sewing is",
-             formatLength(workshop.figures.parts.overlap, workshop.shop->units)),
+             formatLength(workshop.figures.parts.overlap, fineUnits(workshop.shop->units))),
       overlap, worded("a frame that holds the whole design, or a smaller design"));
 }
 
@@ -137,7 +137,9 @@ Reason assumedReason(const PlacementPlan& plan) {
 }
 
 std::string littleRoomText(const FrameChoice& choice, const std::string& frame,
-                           const HoopingError& error, const UnitChoice& units) {
+                           const HoopingError& error, const UnitChoice& shown) {
+  const UnitChoice units =
+      unitsTellingApart(choice.slack.least(), {error.sideways, error.along}, shown, Compared::Room);
   const std::string room = roomPhrase(choice.slack.least(), units);
   const std::string turn = formatAngle(choice.slack.turn);
   const std::string own = worded("{} sideways, {} along, {}", formatLength(error.sideways, units),

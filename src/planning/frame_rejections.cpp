@@ -9,26 +9,23 @@
 namespace creaseline {
 namespace {
 
-// "1 3/8 in", and for less than half a ruler mark "under 1/8 in": a failure is never "0 in".
-std::string shortfall(Length missing, const UnitChoice& units) {
-  return roundToMark(missing, units) == Length() ? roomPhrase(missing, units)
-                                                 : formatLength(missing, units);
-}
-
 // The edge lies beyond what must not cross it, and nearer than the frame's margin of cloth.
 FrameRejection tooLittleCloth(const PreparedFrame& frame, const Meeting& worst, bool hasPlay,
-                              const UnitChoice& units) {
+                              const UnitChoice& shown) {
+  const Length margin = Length::fromMm(frame.clothMargin);
+  const Length left = Length::fromMm(worst.cloth);
+  const UnitChoice units = unitsTellingApart(left, {margin}, shown, Compared::Room);
   FrameRejection rejection{
       frame.frame->id, frame.turn, FrameTest::HeldByCloth, Length::fromMm(worst.depth), {}, 0.0};
-  const std::string needed = formatLength(Length::fromMm(frame.clothMargin), units);
-  const std::string had = roomPhrase(Length::fromMm(worst.cloth), units);
+  const std::string needed = formatLength(margin, units);
+  const std::string had = roomPhrase(left, units);
   const std::string cloth =
       worst.part == FramePart::Window
           ? worded("it needs {} of cloth beyond its window at the {} and has {}", needed,
                    worst.what, had)
           : worded("it needs {} of cloth beyond its body at the {} and has {}", needed, worst.what,
                    had);
-  const std::string by = shortfall(rejection.missing, units);
+  const std::string by = differencePhrase(rejection.missing, units);
   rejection.what =
       hasPlay ? worded(
                     "{}; shifted away from there as far as the design allows, it still lies {} "
@@ -48,7 +45,7 @@ FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const Unit
   if (wide > 0.0 || high > 0.0) {
     const bool byWidth = wide >= high;
     rejection.missing = Length::fromMm(std::max(wide, high));
-    const std::string by = shortfall(rejection.missing, units);
+    const std::string by = differencePhrase(rejection.missing, units);
     rejection.what = byWidth ? worded("{} too narrow for the design with the foot's clearance", by)
                              : worded("{} too low for the design with the foot's clearance", by);
   } else {
@@ -56,7 +53,7 @@ FrameRejection tooLarge(const PreparedFrame& frame, const Ring& hull, const Unit
     const double depth = frame.opening.depth(hull, -box.centre());
     rejection.missing = Length::fromMm(std::max(0.0, -depth));
     rejection.what =
-        worded("its corners cut the design by {}", shortfall(rejection.missing, units));
+        worded("its corners cut the design by {}", differencePhrase(rejection.missing, units));
   }
   return rejection;
 }
@@ -74,7 +71,7 @@ FrameRejection meetsGarment(const PreparedFrame& frame, const Meeting& worst, bo
                            0.0};
   // What is meant to be held beyond the edge is no part of the meeting.
   const Length over = worst.keepOut ? rejection.missing : Length::fromMm(-worst.cloth);
-  const std::string by = shortfall(over, units);
+  const std::string by = differencePhrase(over, units);
   rejection.what =
       hasPlay ? worded("its body meets the {} by {}, even shifted as far as the design allows",
                        worst.what, by)
@@ -103,12 +100,13 @@ std::optional<TooWide> tooWideForOpenings(const PreparedFrame& frame, const Pane
 
 FrameRejection cannotEnter(const PreparedFrame& frame, const TooWide& tooWide,
                            const UnitChoice& units) {
-  return {frame.frame->id,
-          frame.turn,
-          FrameTest::PassesOpening,
-          tooWide.by,
-          worded("its ring is {} wider than {}", shortfall(tooWide.by, units), tooWide.opening),
-          0.0};
+  return {
+      frame.frame->id,
+      frame.turn,
+      FrameTest::PassesOpening,
+      tooWide.by,
+      worded("its ring is {} wider than {}", differencePhrase(tooWide.by, units), tooWide.opening),
+      0.0};
 }
 
 std::string turnPhrase(Angle turn, TurnRoom room) {

@@ -133,7 +133,9 @@ void explainTurn(std::vector<Candidate>& candidates) {
 }
 
 std::string roomText(const FrameChoice& choice, const HoopingError& own, Point centre,
-                     const UnitChoice& units) {
+                     const UnitChoice& shown) {
+  const UnitChoice units =
+      unitsTellingApart(choice.slack.least(), {own.sideways, own.along}, shown, Compared::Room);
   const std::string room =
       worded("room {} to the nearest side, {} sideways and along at once, {} any way, {} turned",
              roomPhrase(choice.slack.least(), units),

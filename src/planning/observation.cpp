@@ -76,7 +76,7 @@ class PlaceObserver : Observer {
       return worded(
           "no frame holds the whole design: it is sewn in {} that meet across {} of sewing; align "
           "{}",
-          hoopings, text(crossed), joins);
+          hoopings, difference(crossed), joins);
     }
     return touch ? worded(
                        "no frame holds the whole design: it is sewn in {} that meet between pieces "
@@ -118,15 +118,19 @@ class PlaceObserver : Observer {
     const std::string what =
         rule_->anchor == Anchor::NearEdge ? worded("the design") : worded("the design's centre");
     if (distance < rule_->least) {
+      const UnitChoice told = unitsTellingApart(distance, {rule_->least}, units_);
       say(Severity::Stop, FindingCode::BelowLeastDrop, {},
-          worded("{} is {} {}, {} less than the least {}", what, text(distance),
-                 landmarkPhrase(rule_->from), text(rule_->least - distance), text(rule_->least)),
+          worded("{} is {} {}, {} less than the least {}", what, formatLength(distance, told),
+                 landmarkPhrase(rule_->from), differencePhrase(rule_->least - distance, told),
+                 formatLength(rule_->least, told)),
           toBeWorded("too near by"), rule_->least - distance);
       because(ruleReason(*rule_, worded("the rule's least is {}", text(rule_->least))));
     } else if (distance > rule_->most) {
+      const UnitChoice told = unitsTellingApart(distance, {rule_->most}, units_);
       say(Severity::Watch, FindingCode::BeyondMostDrop, {},
-          worded("{} is {} {}, {} more than the usual most of {}", what, text(distance),
-                 landmarkPhrase(rule_->from), text(distance - rule_->most), text(rule_->most)),
+          worded("{} is {} {}, {} more than the usual most of {}", what,
+                 formatLength(distance, told), landmarkPhrase(rule_->from),
+                 differencePhrase(distance - rule_->most, told), formatLength(rule_->most, told)),
           toBeWorded("too far by"), distance - rule_->most);
       because(ruleReason(*rule_, worded("the rule's most is {}", text(rule_->most))));
     }
@@ -137,7 +141,7 @@ class PlaceObserver : Observer {
     const Length wider = widerThanPanel(panel, plan_.placed.bounds);
     if (wider > Length()) {
       say(Severity::Stop, FindingCode::WiderThanPanel, {},
-          worded("the design is {} wider than the {}", text(wider), panelPhrase(panel.name)),
+          worded("the design is {} wider than the {}", difference(wider), panelPhrase(panel.name)),
           toBeWorded("wider by"), wider);
       because(outlineReason(!plan_.assumed.empty(), plan_));
     }
@@ -155,20 +159,21 @@ class PlaceObserver : Observer {
       if (!wider) {
         say(Severity::Stop, FindingCode::OutsidePanel, {},
             worded("the design is not {}: it reaches {} beyond the edge", check.against,
-                   text(-check.room)),
+                   difference(-check.room)),
             toBeWorded("beyond by"), -check.room);
         because(outlineReason(check.assumed, plan_));
       }
     } else if (!edge && check.room < Length()) {
       say(Severity::Stop, FindingCode::MeetsKeepOut, check.against,
-          worded("the design lies on the {} by {}", check.against, text(-check.room)),
+          worded("the design lies on the {} by {}", check.against, difference(-check.room)),
           toBeWorded("over by"), -check.room);
       because(outlineReason(check.assumed, plan_));
     } else if (edge && inside && check.room < check.least) {
+      const UnitChoice told = unitsTellingApart(check.room, {check.least}, units_, Compared::Room);
       say(Severity::Watch, FindingCode::NearSeam, check.against,
           check.room > Length()
               ? worded("the design is only {} from the {}; {} is wanted",
-                       roomPhrase(check.room, units_), check.against, text(check.least))
+                       roomPhrase(check.room, told), check.against, formatLength(check.least, told))
               : worded("the design reaches the {}; {} is wanted", check.against, text(check.least)),
           toBeWorded("short by"), check.least - check.room);
       because(seamReason(check, workshop_));
@@ -178,6 +183,11 @@ class PlaceObserver : Observer {
   void usualSize() {
     const Length width = Length::fromMm(plan_.placed.bounds.width());
     const Length height = Length::fromMm(plan_.placed.bounds.height());
+    // How much wider or higher, told as finely as the size and its limit need.
+    const auto words = [this](Length value, Length limit) {
+      const UnitChoice told = unitsTellingApart(value, {limit}, units_);
+      return std::pair(formatLength(value, told), differencePhrase(abs(value - limit), told));
+    };
     const auto over = [this](Length value, Length limit, std::string subject,
                              std::string sentence) {
       say(Severity::Watch, FindingCode::BeyondUsualSize, std::move(subject), std::move(sentence),
@@ -185,19 +195,19 @@ class PlaceObserver : Observer {
       because(ruleReason(*rule_, worded("the usual most is {}", text(limit))));
     };
     if (rule_->mostWidth && width > *rule_->mostWidth) {
+      const auto [wide, by] = words(width, *rule_->mostWidth);
       over(width, *rule_->mostWidth, "wide",
-           worded("the design is {} wide, {} more than usual here", text(width),
-                  text(width - *rule_->mostWidth)));
+           worded("the design is {} wide, {} more than usual here", wide, by));
     }
     if (rule_->mostHeight && height > *rule_->mostHeight) {
+      const auto [high, by] = words(height, *rule_->mostHeight);
       over(height, *rule_->mostHeight, "high",
-           worded("the design is {} high, {} more than usual here", text(height),
-                  text(height - *rule_->mostHeight)));
+           worded("the design is {} high, {} more than usual here", high, by));
     }
     if (rule_->leastWidth && width < *rule_->leastWidth) {
+      const auto [wide, by] = words(width, *rule_->leastWidth);
       say(Severity::Note, FindingCode::BeyondUsualSize, "narrow",
-          worded("the design is {} wide, {} less than usual here", text(width),
-                 text(*rule_->leastWidth - width)),
+          worded("the design is {} wide, {} less than usual here", wide, by),
           toBeWorded("under the usual by"), *rule_->leastWidth - width);
       because(ruleReason(*rule_, worded("the usual least is {}", text(*rule_->leastWidth))));
     }

@@ -21,6 +21,11 @@ class Observer {
  protected:
   [[nodiscard]] std::string text(Length length) const { return formatLength(length, units_); }
 
+  // More than nothing, and never said to be 0.
+  [[nodiscard]] std::string difference(Length length) const {
+    return differencePhrase(length, units_);
+  }
+
   void say(Severity severity, FindingCode code, std::string subject, std::string sentence,
            std::string_view number = {}, Length amount = {}) {
     std::vector<Number> numbers;

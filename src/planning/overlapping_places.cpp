@@ -92,9 +92,9 @@ std::vector<Finding> overlappingPlaces(const std::vector<PlacementPlan>& plans, 
     finding.placement = second;
     finding.place =
         findingPlace(at, *order.blank(at.blank), at.placements[second].location, pair.sizes, rules);
-    finding.text =
-        worded("it lies {} over what this line has sewn at {} as well",
-               formatLength(by, shop.units), locationPhrase(at.placements[first].location, rules));
+    finding.text = worded("it lies {} over what this line has sewn at {} as well",
+                          differencePhrase(by, shop.units),
+                          locationPhrase(at.placements[first].location, rules));
     finding.numbers.push_back({worded("lies over by"), by});
     finding.reason = Reason{worded("both as planned on the same panel"),
                             {},

@@ -90,6 +90,14 @@ std::string partSuffix(const PlacementPlan& plan) {
   return plan.part->cell ? fmt::format("{} ({})", which, cellPhrase(*plan.part->cell)) : which;
 }
 
+// Programs that draw designs count millimetres, whatever the ruler.
+std::string designLength(Length length, const UnitChoice& units) {
+  const UnitChoice fine = fineUnits(units);
+  return units.length == LengthUnit::Inch
+             ? worded("{} ({:.1f} mm)", formatLength(length, fine), length.mm())
+             : formatLength(length, fine);
+}
+
 std::string alignedMarksPhrase(const DesignPart& part) {
   return marksPhrase(aligned(part), [](const std::string& names, int with) {
     return worded("{} of part {}", names, with);
@@ -110,20 +118,20 @@ std::string joinPhrase(const PlacementPlan& plan, const PartJoin& join, const Un
                             join.neighbour, formatLength(Length::fromMm(norm(way)), units),
                             facingPhrase(plan, Angle::fromDegrees(degrees)));
   if (join.overlap > Length()) {
-    return worded("{}; the parts overlap there by {}", text, exactText(join.overlap));
+    return worded("{}; the parts overlap there by {}", text,
+                  formatLength(join.overlap, fineUnits(units)));
   }
   return text;
 }
 
-std::string markPhrase(const PlacementPlan& plan, const RegisterMark& mark) {
+std::string markPhrase(const PlacementPlan& plan, const RegisterMark& mark,
+                       const UnitChoice& units) {
   const Point at = turned(mark.at - plan.placed.centre, -plan.placed.panelTurn);
-  const double across = std::abs(at.x);
-  const double along = std::abs(at.y);
-  return worded(
-      "{} and {} this part's centre, as the design reads; sewn by part {}",
-      at.x < 0.0 ? worded("{:.1f} mm left of", across) : worded("{:.1f} mm right of", across),
-      at.y < 0.0 ? worded("{:.1f} mm above", along) : worded("{:.1f} mm below", along),
-      mark.sewnBy);
+  const std::string across = designLength(Length::fromMm(std::abs(at.x)), units);
+  const std::string along = designLength(Length::fromMm(std::abs(at.y)), units);
+  return worded("{} and {} this part's centre, as the design reads; sewn by part {}",
+                at.x < 0.0 ? worded("{} left of", across) : worded("{} right of", across),
+                at.y < 0.0 ? worded("{} above", along) : worded("{} below", along), mark.sewnBy);
 }
 
 std::string alignStep(const DesignPart& part) {

@@ -291,7 +291,8 @@ class PartPlanner {
         say(part, worded("the cut to part {} crosses no sewing", join.neighbour), measured);
       }
       if (join.overlap > Length()) {
-        say(part, worded("the parts overlap there by {}", formatLength(join.overlap, units)),
+        say(part,
+            worded("the parts overlap there by {}", formatLength(join.overlap, fineUnits(units))),
             workshop_.rules->defaults.partOverlap.basis);
       }
     }

@@ -282,7 +282,9 @@ void giveDropReasons(Placed& placed, const PlacementRule& rule, const OrderPlace
               formatLength(rule.least, units), formatLength(rule.most, units))});
   if (placement.moveDown != Length()) {
     placed.dropReasons.push_back(
-        {worded("moved by {} as the order asks", formatLength(placement.moveDown, units)),
+        {worded("moved by {} as the order asks",
+                formatLength(placement.moveDown,
+                             unitsTellingApart(placement.moveDown, {Length()}, units))),
          {},
          worded("order"),
          false,
@@ -299,7 +301,9 @@ void giveSidewaysReason(Placed& placed, const OrderPlacement& placement, PanelNa
   const bool right = placement.moveRight > Length();
   placed.lateralReasons.push_back(
       {worded("moved {} towards the {} as the order asks",
-              formatLength(abs(placement.moveRight), units), sideOfPanel(panel, right)),
+              formatLength(abs(placement.moveRight),
+                           unitsTellingApart(placement.moveRight, {Length()}, units)),
+              sideOfPanel(panel, right)),
        {},
        worded("order"),
        false,

@@ -13,15 +13,9 @@
 namespace creaseline {
 namespace {
 
-Length markOf(const UnitChoice& units) {
-  return units.length == LengthUnit::Inch
-             ? Length::fromInches(1.0 / static_cast<double>(static_cast<int>(units.mark)))
-             : Length::fromMm(1.0);
-}
-
 Length markBelow(Length length, const UnitChoice& units) {
   const Length nearest = roundToMark(length, units);
-  return nearest > length ? nearest - markOf(units) : nearest;
+  return nearest > length ? nearest - rulerMark(units) : nearest;
 }
 
 Length markAbove(Length length, const UnitChoice& units) {

@@ -214,7 +214,7 @@ class TextReport {
       out_.labelled(2, worded("Join"), joinPhrase(plan, join, units_));
     }
     for (const RegisterMark& mark : plan.part ? plan.part->marks : std::vector<RegisterMark>()) {
-      out_.labelled(2, worded("Mark {}", mark.name), markPhrase(plan, mark));
+      out_.labelled(2, worded("Mark {}", mark.name), markPhrase(plan, mark, units_));
     }
   }
 
@@ -314,7 +314,7 @@ class TextReport {
     text += fmt::format(": {} [{}]", rejection.what,
                         rejection.missing == Length()
                             ? std::string(test)
-                            : worded("{}, by {:.1f} mm", test, rejection.missing.mm()));
+                            : worded("{}, by {}", test, amount(rejection.missing, units_)));
     return rejection.largestScale > 0.0
                ? worded("{}; would hold {}", text, percentDown(rejection.largestScale))
                : text;

@@ -24,11 +24,8 @@ std::string headingOf(Severity severity) {
 }
 
 std::string amount(Length value, const UnitChoice& units) {
-  std::string shown = formatLength(value, units);
-  if (value != Length() && roundToMark(value, units) == Length()) {
-    shown = roomPhrase(abs(value), units);
-  }
-  return worded("{} ({:.1f} mm)", shown, value.mm());
+  return value != Length() && roundToMark(value, units) == Length() ? roomPhrase(abs(value), units)
+                                                                    : formatLength(value, units);
 }
 
 std::string percentDown(double factor) {

@@ -129,15 +129,16 @@ std::optional<ClothLeft> clothLeft(const PreparedFrame& frame, Point centre,
 }
 
 Reason clothReason(const PreparedFrame& frame, const std::optional<ClothLeft>& cloth,
-                   const UnitChoice& units) {
-  const std::string needed = formatLength(Length::fromMm(frame.clothMargin), units);
+                   const UnitChoice& shown) {
+  const Length margin = Length::fromMm(frame.clothMargin);
+  const Length left = cloth ? Length::fromMm(cloth->beyond) : margin;
+  // It has what it needs, and must not read as if it had less.
+  const UnitChoice units = unitsTellingApart(left, {margin}, shown, Compared::Room);
+  const std::string needed = formatLength(margin, units);
   std::string text =
       worded("it needs {} of cloth beyond it, and no edge of the panel is near", needed);
   if (cloth) {
-    // It has what it needs: rounded down to a ruler mark it must not read as less.
-    const Length margin = Length::fromMm(frame.clothMargin);
-    const std::string had =
-        roomPhrase(std::max(Length::fromMm(cloth->beyond), roundToMark(margin, units)), units);
+    const std::string had = roomPhrase(std::max(left, roundToMark(margin, units)), units);
     text = cloth->part == FramePart::Window
                ? worded("it needs {} of cloth beyond its window, and has {} at the {}", needed, had,
                         cloth->edge)

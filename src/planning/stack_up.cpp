@@ -20,24 +20,22 @@ struct Contribution {
   std::string basis;
 };
 
-// In tenths of a millimetre whatever the unit: such errors are smaller than a ruler's marks.
-std::string fineText(Length length) {
-  return exactText(Length::fromMm(std::round(length.mm() * 10.0) / 10.0), LengthUnit::Millimetre);
-}
-
 Reason reasonFor(bool sideways, const std::vector<Contribution>& contributions, Length takenBack,
-                 const UnitChoice& units) {
+                 const UnitChoice& shown) {
+  // Such errors are smaller than a ruler's marks.
+  const UnitChoice units = fineUnits(shown);
   std::vector<Length> errors;
   std::string list;
   std::string bases;
   for (const Contribution& each : contributions) {
     errors.push_back(each.error);
-    list += fmt::format("{}{} {}", list.empty() ? "" : ", ", each.name, fineText(each.error));
+    list += fmt::format("{}{} {}", list.empty() ? "" : ", ", each.name,
+                        formatLength(each.error, units));
     bases += fmt::format("{}{}: {}", bases.empty() ? "" : "; ", each.name, each.basis);
   }
   const StackUp sum = stackUp(errors);
-  const std::string worst = fineText(sum.worst);
-  const std::string usual = fineText(sum.rootSumSquare);
+  const std::string worst = formatLength(sum.worst, units);
+  const std::string usual = formatLength(sum.rootSumSquare, units);
   const std::string room = roomPhrase(takenBack, units);
   return {sideways ? worded("errors sideways add up to {} at worst and {} as a rule (root of the "
                             "squares): {}; the machine can take back {}",

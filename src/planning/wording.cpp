@@ -15,14 +15,6 @@ namespace creaseline {
 
 namespace {
 
-// One mark of the ruler in use.
-Length markStep(const UnitChoice& units) {
-  if (units.length == LengthUnit::Inch) {
-    return Length::fromInches(1.0 / static_cast<double>(static_cast<int>(units.mark)));
-  }
-  return Length::fromMm(1.0);
-}
-
 std::string angleRoundedDown(Angle angle) {
   return formatAngle(Angle::fromMillidegrees(angle.millidegrees() / 100 * 100));
 }
@@ -110,7 +102,7 @@ std::string windowPhrase(const Window& window, const UnitChoice& units) {
 }
 
 std::string roomPhrase(Length room, const UnitChoice& units) {
-  const Length step = markStep(units);
+  const Length step = rulerMark(units);
   if (room == Length()) {
     return worded("none");
   }
@@ -122,6 +114,10 @@ std::string roomPhrase(Length room, const UnitChoice& units) {
     shown -= step;
   }
   return formatLength(shown, units);
+}
+
+std::string differencePhrase(Length by, const UnitChoice& units) {
+  return roundToMark(by, units) == Length() ? roomPhrase(by, units) : formatLength(by, units);
 }
 
 std::string nearSidePhrase(const PlacementPlan& plan) {

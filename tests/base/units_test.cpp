@@ -174,6 +174,72 @@ TEST_CASE("metric lengths are written to the millimetre", "[base][units]") {
   CHECK(formatLength(0_mm, kCentimetres) == "0.0 cm");
 }
 
+TEST_CASE("errors smaller than the ruler's marks are written finer", "[base][units]") {
+  CHECK(formatLength(7.5_mm, fineUnits(kEighths)) == "19/64 in");
+  CHECK(formatLength(7.5_mm, fineUnits(kSixteenths)) == "19/64 in");
+  CHECK(formatLength(3.175_mm, fineUnits(kSixteenths)) == "1/8 in");
+  CHECK(formatLength(4.61_mm, fineUnits(kMillimetres)) == "4.6 mm");
+  CHECK(formatLength(4_mm, fineUnits(kMillimetres)) == "4 mm");
+  CHECK(formatLength(4.6_mm, fineUnits(kCentimetres)) == "0.46 cm");
+  CHECK(formatLength(40_mm, fineUnits(kCentimetres)) == "4.0 cm");
+}
+
+TEST_CASE("lengths that a text compares read differently where they differ", "[base][units]") {
+  const auto told = [](Length length, Length limit, const UnitChoice& units, Compared compared) {
+    const UnitChoice shown = unitsTellingApart(length, {limit}, units, compared);
+    const Length read = compared == Compared::Room ? roundDownToMark(length, shown) : length;
+    return formatLength(read, shown) + " of " + formatLength(limit, shown);
+  };
+  // 3 mm and 3.4 mm are both 1/8 in to the ruler.
+  CHECK(told(3_mm, 3.4_mm, kEighths, Compared::Nearest) == "1/8 in of 9/64 in");
+  CHECK(told(3_mm, 4_mm, kEighths, Compared::Nearest) == "1/8 in of 3/16 in");
+  CHECK(told(3.2_mm, 4_mm, kEighths, Compared::Room) == "1/8 in of 3/16 in");
+  CHECK(told(6_mm, 20_mm, kEighths, Compared::Nearest) == "1/4 in of 3/4 in");
+  // What is enough must not read as too little for being rounded down.
+  CHECK(told(12.75_mm, 12.7_mm, kEighths, Compared::Nearest) == "0.502 in of 0.500 in");
+  CHECK(told(12.6_mm, 12.5_mm, kEighths, Compared::Room) == "31/64 in of 31/64 in");
+  CHECK(told(12.1_mm, 12.3_mm, kMillimetres, Compared::Nearest) == "12.1 mm of 12.3 mm");
+  CHECK(told(12.6_mm, 12.4_mm, kMillimetres, Compared::Nearest) == "13 mm of 12 mm");
+  CHECK(told(12.11_mm, 12.13_mm, kCentimetres, Compared::Nearest) == "1.211 cm of 1.213 cm");
+  CHECK(told(3_mm, 3_mm, kEighths, Compared::Nearest) == "1/8 in of 1/8 in");
+}
+
+TEST_CASE("compared lengths never read the wrong way round", "[base][units][random]") {
+  std::mt19937 random(20261129);
+  std::uniform_int_distribution<std::int64_t> near(-12'000'000, 12'000'000);
+  for (int i = 0; i < 20'000; ++i) {
+    // To a hundredth of a millimetre, which the finest thousandths of an inch still tell.
+    const Length length = Length::fromNanometres(near(random) / 100'000 * 100'000);
+    const Length limit = Length::fromNanometres(near(random) / 100'000 * 100'000);
+    for (const UnitChoice& units : {kEighths, kSixteenths, kMillimetres, kCentimetres}) {
+      for (const Compared compared : {Compared::Nearest, Compared::Room}) {
+        const UnitChoice shown = unitsTellingApart(length, {limit}, units, compared);
+        const Length read = compared == Compared::Room ? roundDownToMark(length, shown)
+                                                       : roundToMark(length, shown);
+        CAPTURE(length.mm(), limit.mm());
+        const Length readLimit = roundToMark(limit, shown);
+        if (length < limit) {
+          REQUIRE(read < readLimit);
+          REQUIRE(formatLength(read, shown) != formatLength(limit, shown));
+        } else if (length > limit) {
+          REQUIRE(read >= readLimit);
+          REQUIRE((compared == Compared::Room || read > readLimit));
+        }
+      }
+    }
+  }
+}
+
+TEST_CASE("a field says a length in the unit chosen, whatever it was given in", "[base][units]") {
+  CHECK(fieldText(250_mm, LengthUnit::Inch) == "9 27/32 in");
+  CHECK(fieldText(1.5_mm, LengthUnit::Inch) == "1/16 in");
+  CHECK(fieldText(84_mm, LengthUnit::Inch) == "3 5/16 in");
+  CHECK(fieldText(3.5_in, LengthUnit::Inch) == "3 1/2 in");
+  CHECK(fieldText(-(8.8_mm), LengthUnit::Inch) == "-11/32 in");
+  CHECK(fieldText(3.25_in, LengthUnit::Millimetre) == "82.55 mm");
+  CHECK(fieldText(3.25_in, LengthUnit::Centimetre) == "8.255 cm");
+}
+
 TEST_CASE("an exact text is read back to the same length", "[base][units]") {
   CHECK(exactText(88.9_mm) == "88.9 mm");
   CHECK(exactText(89_mm) == "89 mm");

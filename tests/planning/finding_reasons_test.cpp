@@ -7,6 +7,7 @@
 #include "creaseline/planning/change.h"
 #include "creaseline/planning/planner.h"
 #include "creaseline/planning/report.h"
+#include "planning/finding_reasons.h"
 #include "support/sample.h"
 
 using namespace creaseline;
@@ -70,6 +71,33 @@ TEST_CASE("limits of the shop and of the cloth say so", "[findings]") {
     return rule.id == tooDense.reason->rule && rule.mostDensity &&
            rule.basis == tooDense.reason->basis;
   }));
+}
+
+TEST_CASE("little room reads as less than the error that it must bear", "[findings][units]") {
+  FrameChoice choice;
+  choice.slack = {3.3_mm, 5_mm, 6_mm, 6_mm, 7_deg};
+  const UnitChoice inches{LengthUnit::Inch, RulerMark::Eighth};
+  // To the ruler 3.3 mm of room and 4 mm of error are both 1/8 in.
+  CHECK(littleRoomText(choice, "Medium", {4_mm, 3_mm, 2_deg, "ours"}, inches) ==
+        "Medium leaves little room: to the nearest side 1/8 in, turned 7°; the shop's hooping "
+        "error is 3/16 in sideways, 1/8 in along, 2°");
+  // Where the mark tells them apart nothing is finer than the ruler.
+  CHECK(littleRoomText(choice, "Medium", {8_mm, 8_mm, 2_deg, "ours"}, inches) ==
+        "Medium leaves little room: to the nearest side 1/8 in, turned 7°; the shop's hooping "
+        "error is 3/8 in sideways, 3/8 in along, 2°");
+  const UnitChoice millimetres{LengthUnit::Millimetre};
+  CHECK(littleRoomText(choice, "Medium", {3.4_mm, 3_mm, 2_deg, "ours"}, millimetres) ==
+        "Medium leaves little room: to the nearest side 3.3 mm, turned 7°; the shop's hooping "
+        "error is 3.4 mm sideways, 3 mm along, 2°");
+}
+
+TEST_CASE("a size beyond the usual one never reads as the usual one", "[findings][units]") {
+  // 4 1/2 in are 114.3 mm.
+  const Order order = orderFor("t-shirt", 115_mm, 60_mm, "left-chest", {"M"});
+  Shop shop = roomyShop();
+  shop.units = {LengthUnit::Inch, RulerMark::Eighth};
+  CHECK(findingOf(planned(order, shop), FindingCode::BeyondUsualSize).text ==
+        "the design is 4 17/32 in wide, 1/32 in more than usual here");
 }
 
 TEST_CASE("every finding of the demo says where its limit is from", "[findings]") {

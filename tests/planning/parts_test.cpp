@@ -318,9 +318,11 @@ TEST_CASE("Joins and marks are told in words", "[parts]") {
   CHECK(joinPhrase(left, left.part->joins[0], samples::kMillimetres) ==
         "the join with part 2 lies 80 mm from this part's centre, towards the wearer's right "
         "(viewer's right)");
-  CHECK(markPhrase(left, left.part->marks[0]) ==
-        "80.0 mm right of and 40.0 mm above this part's centre, as the design reads; sewn by part "
-        "1");
+  CHECK(markPhrase(left, left.part->marks[0], samples::kMillimetres) ==
+        "80 mm right of and 40 mm above this part's centre, as the design reads; sewn by part 1");
+  CHECK(markPhrase(left, left.part->marks[0], samples::kInches) ==
+        "3 5/32 in (80.0 mm) right of and 1 37/64 in (40.0 mm) above this part's centre, as the "
+        "design reads; sewn by part 1");
   CHECK(partSuffix(left) == ", part 1 of 2");
   CHECK(alignStep(*left.part).empty());
   CHECK(sewMarksStep(*plan.placements[1].part).empty());

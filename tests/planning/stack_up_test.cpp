@@ -45,4 +45,11 @@ TEST_CASE("A frame's reasons tell both sums, what they are made of and what can 
   CHECK(reasons[1].text.find("along add up to 5 mm at worst") != std::string::npos);
   CHECK(reasons[1].text.find("crease") == std::string::npos);
   CHECK(reasons[1].text.find("take back 5 mm") != std::string::npos);
+
+  // In a shop of inches no millimetres stand among them, and no error vanishes between two marks.
+  shop.units = {LengthUnit::Inch, RulerMark::Eighth, WeightUnit::GramsPerSquareMetre};
+  CHECK(stackUpReasons(workshop, {9_mm, 8_mm, 5_mm, 7_mm, Angle::fromDegrees(4.0)})[0].text ==
+        "errors sideways add up to 7/16 in at worst and 9/32 in as a rule (root of the squares): "
+        "crease 5/64 in, ruler 1/8 in, hooping 15/64 in, give of the cloth 0 in; the machine can "
+        "take back 5/16 in");
 }

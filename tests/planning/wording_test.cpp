@@ -191,6 +191,13 @@ TEST_CASE("sides of a location are the wearer's and the viewer's", "[wording]") 
                     Side::Right}) == "left sleeve");
 }
 
+TEST_CASE("a difference is never said to be nothing", "[wording]") {
+  CHECK(differencePhrase(1_mm, kInches) == "under 1/8 in");
+  CHECK(differencePhrase(2_mm, kInches) == "1/8 in");
+  CHECK(differencePhrase(0.2_mm, kMillimetres) == "under 1 mm");
+  CHECK(differencePhrase(35.2_mm, kMillimetres) == "35 mm");
+}
+
 TEST_CASE("sizes come in the chart's order, four neighbours and more as a range", "[wording]") {
   const SizeChart chart = samples::chart();
   CHECK(sizesPhrase(sizes({"YM", "YS"}), chart) == "YS YM");

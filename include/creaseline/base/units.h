@@ -3,6 +3,7 @@
 // Locale-free. The only place where inches, centimetres and ounces exist.
 #pragma once
 
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -25,6 +26,10 @@ struct UnitChoice {
   LengthUnit length = LengthUnit::Inch;
   RulerMark mark = RulerMark::Eighth;  // inches only; metric rulers are read to 1 mm
   WeightUnit weight = WeightUnit::GramsPerSquareMetre;
+  // Steps finer than the ruler's marks, for a text that needs them: halves of a mark down to 1/64
+  // in, then thousandths of an inch; tenths of a millimetre, hundredths, thousandths. Never kept,
+  // and never typed: see fineUnits() and unitsTellingApart().
+  int finer = 0;
   bool operator==(const UnitChoice&) const = default;
 };
 
@@ -55,6 +60,21 @@ Length roundToMark(Length length, const UnitChoice& units);
 Length roundDownToMark(Length length, const UnitChoice& units);
 Length roundUpToMark(Length length, const UnitChoice& units);
 
+// One mark of the ruler in use.
+Length rulerMark(const UnitChoice& units);
+
+// For lengths smaller than the ruler's marks, such as errors: inches to 1/64, millimetres to 0.1,
+// centimetres to 0.01.
+UnitChoice fineUnits(UnitChoice units);
+
+// How a length and the limits that one text compares with it are shown: to the ruler's mark if that
+// tells them apart, else finer, until the larger ones read larger. Equal lengths stay alike.
+// `Room`: the length is rounded down, as what is left over is; where it is enough it may read as
+// just enough, but not as too little.
+enum class Compared { Nearest, Room };
+UnitChoice unitsTellingApart(Length length, std::initializer_list<Length> limits, UnitChoice units,
+                             Compared compared = Compared::Nearest);
+
 // For people: "280 g/m²" or "8.3 oz/yd²".
 std::string formatArealWeight(ArealWeight weight, const UnitChoice& units);
 // For people, to 0.1 degree: "90°", "1.5°".
@@ -68,5 +88,10 @@ std::string exactText(Length length);
 std::string exactText(Length length, LengthUnit unit);
 std::string exactText(ArealWeight weight);
 std::string exactText(Angle angle);
+
+// For a field to type in, always in the unit chosen: millimetres and centimetres exact, inches to
+// the nearest 1/64, since what was given in millimetres lies on no mark. So a field must take only
+// what was typed over, lest a value be changed by being looked at.
+std::string fieldText(Length length, LengthUnit unit);
 
 }  // namespace creaseline

@@ -29,7 +29,8 @@ namespace creaseline {
 
 // Where a mark lies, for one who makes the design or checks the sheet: "93.0 mm right of and 155.2
 // mm above this part's centre, as the design reads; sewn by part 1".
-[[nodiscard]] std::string markPhrase(const PlacementPlan& plan, const RegisterMark& mark);
+[[nodiscard]] std::string markPhrase(const PlacementPlan& plan, const RegisterMark& mark,
+                                     const UnitChoice& units);
 
 // What the hands do before a part is sewn, so that it meets what is sewn already; empty for the
 // first.

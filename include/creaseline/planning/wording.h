@@ -19,6 +19,9 @@ namespace creaseline {
 // Room, rounded down to the ruler mark so that no more is promised than there is: "1/4 in",
 // "under 1/8 in", "none".
 [[nodiscard]] std::string roomPhrase(Length room, const UnitChoice& units);
+// How much one length goes beyond another: "1 3/8 in", and for less than half a ruler mark "under
+// 1/8 in", since a difference is never "0 in".
+[[nodiscard]] std::string differencePhrase(Length by, const UnitChoice& units);
 // Side of the design from which the drop is measured: "top of the design", "left side of the
 // design", or "nearest point of the design" if it is turned otherwise than by quarter turns.
 [[nodiscard]] std::string nearSidePhrase(const PlacementPlan& plan);
