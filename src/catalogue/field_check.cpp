@@ -109,7 +109,7 @@ Result<int> checkStitches(std::string_view text) {
   return wholeNumber(text, 1, kMostStitches, "8500");
 }
 
-Result<double> checkScale(std::string_view text, const Design& design) {
+Result<double> checkScale(std::string_view text, const Design& design, const UnitChoice& units) {
   const auto number = readLeadingNumber(text);
   if (!number || !(number->rest.empty() || number->rest == "%")) {
     return Refusal{worded("write a factor such as 0.9, or 90 %")};
@@ -119,8 +119,8 @@ Result<double> checkScale(std::string_view text, const Design& design) {
     return Refusal{worded("it must be more than 0 and at most {}", kLargestScale)};
   }
   if (std::min(design.width, design.height) * scale < kSmallestScaledDesign) {
-    return Refusal{
-        worded("it leaves the design less than {} wide or high", exactText(kSmallestScaledDesign))};
+    return Refusal{worded("it leaves the design less than {} wide or high",
+                          formatLength(kSmallestScaledDesign, fineUnits(units)))};
   }
   return scale;
 }

@@ -8,6 +8,7 @@
 #include "catalogue/garment_shape_parts.h"
 #include "catalogue/said_name.h"
 #include "creaseline/base/error.h"
+#include "creaseline/base/spoken_units.h"
 #include "creaseline/shape/outline.h"
 
 namespace creaseline {
@@ -106,10 +107,12 @@ GarmentShape garmentShape(const GarmentKind& kind, const ChartSize& size, const 
     }
     // The checks above compare measures in pairs; together they may still be impossible.
     if (const auto crossing = selfCrossing(panel.outline)) {
-      throw InputError({file, where,
-                        worded("measures of size {} whose {} crosses itself at {:.0f}, {:.0f} mm",
-                               size.name.text(), saidName(name), crossing->x, crossing->y),
-                        worded("measures that fit together")});
+      throw InputError(
+          {file, where,
+           worded("measures of size {} whose {} crosses itself at {}, {}", size.name.text(),
+                  saidName(name), spokenLength(Length::fromMm(std::round(crossing->x))),
+                  spokenLength(Length::fromMm(std::round(crossing->y)))),
+           worded("measures that fit together")});
     }
     for (const Opening& opening : kind.openings) {
       for (const LocationId& location : opening.intoPocketAt) {

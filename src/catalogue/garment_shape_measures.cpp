@@ -11,6 +11,7 @@
 #include "catalogue/garment_shape_parts.h"
 #include "catalogue/said_name.h"
 #include "creaseline/base/error.h"
+#include "creaseline/base/spoken_units.h"
 #include "creaseline/base/units.h"
 
 namespace creaseline::garment {
@@ -130,7 +131,7 @@ class Comparison {
 
   std::string withValue(Measure measure) const {
     const MeasureValue& value = table_->at(measure);
-    const std::string length = exactText(value.value);
+    const std::string length = spokenLength(value.value);
     return value.assumed ? worded("{} {} (assumed)", saidName(measure), length)
                          : fmt::format("{} {}", saidName(measure), length);
   }
@@ -145,10 +146,12 @@ void checkRange(const MeasureTable& table, const std::string& file, const std::s
     const bool zeroAllowed = mayVanish(measure);
     if (value.value < Length() || (value.value == Length() && !zeroAllowed) ||
         value.value > kLongest) {
-      throw InputError(
-          {file, where, fmt::format("{} {}", saidName(measure), exactText(value.value)),
-           zeroAllowed ? worded("a length of at least 0 mm and at most {}", exactText(kLongest))
-                       : worded("a length above 0 mm and at most {}", exactText(kLongest))});
+      throw InputError({file, where,
+                        fmt::format("{} {}", saidName(measure), spokenLength(value.value)),
+                        zeroAllowed ? worded("a length of at least {} and at most {}",
+                                             spokenLength(Length()), spokenLength(kLongest))
+                                    : worded("a length above {} and at most {}",
+                                             spokenLength(Length()), spokenLength(kLongest))});
     }
   }
 }

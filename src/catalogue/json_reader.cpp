@@ -10,6 +10,7 @@
 #include "base/worded.h"
 #include "creaseline/base/digest.h"
 #include "creaseline/base/file.h"
+#include "creaseline/base/spoken_units.h"
 #include "creaseline/base/units.h"
 
 namespace creaseline {
@@ -34,9 +35,9 @@ std::string pointerTo(const std::string& parent, std::string_view key) {
 // Upper bounds of lengths are round metric figures; the lower ones are zero or one step above it.
 std::string rangeText(Length least, Length most) {
   if (least == Length::fromNanometres(1)) {
-    return worded("a length more than 0 and at most {}", exactText(most));
+    return worded("a length more than 0 and at most {}", spokenLength(most));
   }
-  return worded("a length from {} to {}", exactText(least), exactText(most));
+  return worded("a length from {} to {}", spokenLength(least), spokenLength(most));
 }
 
 // "one or more lines", "at most 50 lines", "2 lines".
@@ -168,7 +169,7 @@ Length JsonCursor::length(Length least, Length most) const {
     failShown(worded("a length such as \"3 1/2 in\" or \"89 mm\": {}", value.message()));
   }
   if (*value < least || *value > most) {
-    failShown(rangeText(least, most));
+    fail(spokenUnits() ? spokenLength(*value) : shown(), rangeText(least, most));
   }
   return *value;
 }

@@ -11,6 +11,7 @@
 #include "catalogue/text_check.h"
 #include "catalogue/writers.h"
 #include "creaseline/base/error.h"
+#include "creaseline/base/spoken_units.h"
 
 namespace creaseline {
 
@@ -79,7 +80,9 @@ std::vector<IdleHouseRule> idleHouseRules(const Order& order, const Shop& shop) 
   return idle;
 }
 
-std::optional<std::string> shopProblem(const Shop& shop, const Rules& rules) {
+std::optional<std::string> shopProblem(const Shop& shop, const Rules& rules,
+                                       const UnitChoice& units) {
+  const SpokenUnits spoken(units);
   const JsonNode written = shopNode(shop, nullptr, {});
   Reading reading;
   const JsonCursor::Source source{{}, &reading};
@@ -88,8 +91,9 @@ std::optional<std::string> shopProblem(const Shop& shop, const Rules& rules) {
     static_cast<void>(readShop(top, rules));
   } catch (const InputError& error) {
     const InputError::Details& details = error.details();
-    return fmt::format("{}: {}", details.where,
-                       worded("found {}, expected {}", details.found, details.expected));
+    const std::string place = shopPlaceWords(shop, details.where);
+    const std::string what = worded("found {}, expected {}", details.found, details.expected);
+    return place.empty() ? what : fmt::format("{}: {}", place, what);
   }
   return std::nullopt;
 }

@@ -10,6 +10,7 @@
 #include "catalogue/rules_reader.h"
 #include "catalogue/unit_names.h"
 #include "catalogue/window_reader.h"
+#include "creaseline/base/spoken_units.h"
 #include "creaseline/base/units.h"
 #include "creaseline/shape/outline.h"
 
@@ -45,8 +46,23 @@ Machine readMachine(JsonObject& object) {
   return machine;
 }
 
-std::string sizeText(const Window& window) {
-  return worded("{:.6g} x {:.6g} mm", window.width().mm(), window.height().mm());
+std::string sizeText(const Window& window, const std::optional<UnitChoice>& units) {
+  if (!units) {
+    return worded("{:.6g} x {:.6g} mm", window.width().mm(), window.height().mm());
+  }
+  const std::string width = formatLength(window.width(), *units);
+  return fmt::format("{} × {}", width.substr(0, width.rfind(' ')),
+                     formatLength(window.height(), *units));
+}
+
+// How window and body are told, so that what is smaller reads smaller.
+std::optional<UnitChoice> unitsOfRim(const Window& window, const Window& body) {
+  std::optional<UnitChoice> units = spokenUnits();
+  if (units) {
+    units->finer = std::max(unitsTellingApart(window.width(), {body.width()}, *units).finer,
+                            unitsTellingApart(window.height(), {body.height()}, *units).finer);
+  }
+  return units;
 }
 
 // Every point of the window's edge must lie inside the body's edge. How far the worst one is out
@@ -59,14 +75,16 @@ void requireRim(const JsonCursor& at, const Window& window, const Window& body) 
     least = std::min(least, contains(outer, point) ? distance : -distance);
   }
   if (least <= kDrawingTolerance.mm()) {
-    const std::string size = sizeText(window);
-    const std::string bodySize = sizeText(body);
-    at.fail(
-        least < -kDrawingTolerance.mm()
-            ? worded("a window of {} that reaches the edge of the body of {}, {:.1f} mm beyond it",
-                     size, bodySize, -least)
-            : worded("a window of {} that reaches the edge of the body of {}", size, bodySize),
-        worded("a body that is larger than the window on every side"));
+    const std::optional<UnitChoice> units = unitsOfRim(window, body);
+    const std::string size = sizeText(window, units);
+    const std::string bodySize = sizeText(body, units);
+    // A tenth of a millimetre is enough in a file.
+    const std::string beyond = spokenLength(Length::fromMm(std::round(-least * 10.0) / 10.0));
+    at.fail(least < -kDrawingTolerance.mm()
+                ? worded("a window of {} that reaches the edge of the body of {}, {} beyond it",
+                         size, bodySize, beyond)
+                : worded("a window of {} that reaches the edge of the body of {}", size, bodySize),
+            worded("a body that is larger than the window on every side"));
   }
 }
 
@@ -108,8 +126,9 @@ Frame readFrame(JsonObject& object) {
   if (const auto clearance = object.find("clearance")) {
     frame.clearance = clearance->length({}, kLargestPart);
     if (*frame.clearance * 2.0 >= std::min(window.width(), window.height())) {
-      clearance->failShown(
-          worded("a clearance that leaves something of the window of {}", sizeText(window)));
+      clearance->fail(spokenUnits() ? spokenLength(*frame.clearance) : clearance->shown(),
+                      worded("a clearance that leaves something of the window of {}",
+                             sizeText(window, spokenUnits())));
     }
   }
   if (const auto margin = object.find("cloth-margin")) {

@@ -160,7 +160,7 @@ OrderEdit DesignEdits::piece(std::size_t index, std::size_t piece,
                              const AppliquePiece& changed) const {
   const AppliquePiece before = order_.designs.at(index).pieces.at(piece);
   const QString which = quoted(before.name);
-  const auto text = [this](Length length) { return toQString(exactText(length, units_.length)); };
+  const auto text = [this](Length length) { return toQString(fieldText(length, units_.length)); };
   QString name = tr("Piece %1 becomes %2").arg(which, quoted(changed.name));
   if (changed.fabric != before.fabric) {
     name = tr("Fabric of piece %1: %2").arg(which, toQString(changed.fabric));

@@ -32,7 +32,7 @@ std::optional<QString> GarmentEdits::measureProblem(std::size_t index, std::size
   }
   changed.proposed.erase(measure);
   changed.band = bandOf(changed, rules_.defaults);
-  return kind == nullptr ? std::nullopt : sizeProblem(*kind, changed);
+  return kind == nullptr ? std::nullopt : sizeProblem(*kind, changed, units_);
 }
 
 OrderEdit GarmentEdits::measure(std::size_t index, std::size_t size, Measure measure,
@@ -41,7 +41,7 @@ OrderEdit GarmentEdits::measure(std::size_t index, std::size_t size, Measure mea
   const QString what = measureWord(measure, formOf(blank));
   const QString row = toQString(blank.chart.sizes.at(size).name.text());
   const QString name = value ? tr("%1 of %2: %3", "measure, size, length")
-                                   .arg(what, row, toQString(exactText(*value, units_.length)))
+                                   .arg(what, row, toQString(fieldText(*value, units_.length)))
                              : tr("%1 of %2 not in the chart", "measure, size").arg(what, row);
   return onSize(index, size, name, [&](ChartSize& at) {
     at.proposed.erase(measure);
@@ -129,7 +129,7 @@ Result<std::string> GarmentEdits::checkSizeName(std::size_t index, std::size_t s
   renamed.name = SizeName(*name);
   renamed.band = bandOf(renamed, rules_.defaults);
   const GarmentKind* kind = rules_.kind(blank.kind);
-  const auto problem = kind == nullptr ? std::nullopt : sizeProblem(*kind, renamed);
+  const auto problem = kind == nullptr ? std::nullopt : sizeProblem(*kind, renamed, units_);
   return problem ? Result<std::string>(Refusal{toUtf8(*problem)}) : name;
 }
 
@@ -167,7 +167,7 @@ std::optional<QString> GarmentEdits::chartProblem(std::size_t index, const SizeC
   const GarmentKind* kind = rules_.kind(order_.blanks.at(index).kind);
   for (ChartSize size : chart.sizes) {
     size.band = bandOf(size, rules_.defaults);
-    if (const auto problem = kind == nullptr ? std::nullopt : sizeProblem(*kind, size)) {
+    if (const auto problem = kind == nullptr ? std::nullopt : sizeProblem(*kind, size, units_)) {
       return problem;
     }
   }

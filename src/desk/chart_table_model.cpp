@@ -170,10 +170,10 @@ QVariant ChartTableModel::data(const QModelIndex& index, int role) const {
   const UnitChoice& units = planned_->units();
   switch (role) {
     case Qt::EditRole:
-      return length == nullptr ? QString() : toQString(exactText(*length, units.length));
+      return length == nullptr ? QString() : toQString(fieldText(*length, units.length));
     case Qt::DisplayRole:
       if (length != nullptr) {
-        return toQString(exactText(*length, units.length));
+        return toQString(fieldText(*length, units.length));
       }
       return value == nullptr
                  ? QString()
@@ -262,7 +262,13 @@ bool ChartTableModel::setData(const QModelIndex& index, const QVariant& value, i
   const Measure measure = measureAt(index.column());
   std::optional<Length> length;
   if (!value.toString().trimmed().isEmpty()) {
-    length = *checkMeasure(toUtf8(value.toString()), planned_->units().length, measure);
+    const LengthUnit unit = planned_->units().length;
+    length = *checkMeasure(toUtf8(value.toString()), unit, measure);
+    // What reads as before was not typed over, however finely the chart gives it.
+    const Length* before = given(index);
+    if (before != nullptr && toQString(fieldText(*before, unit)) == value.toString().trimmed()) {
+      length = *before;
+    }
   }
   Q_EMIT edited(edits().measure(blank_, static_cast<std::size_t>(index.row()), measure, length));
   return true;

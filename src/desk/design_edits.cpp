@@ -167,7 +167,8 @@ std::optional<QString> DesignEdits::scaleProblem(const Design& changed) const {
       if (placement.design != changed.id) {
         continue;
       }
-      const auto scale = checkScale(toUtf8(QString::number(placement.scale, 'g', 17)), changed);
+      const auto scale =
+          checkScale(toUtf8(QString::number(placement.scale, 'g', 17)), changed, units_);
       if (!scale) {
         return tr("Line %1 sews it at %2 %: %3")
             .arg(toQString(line.id), QString::number(placement.scale * 100.0),
@@ -203,7 +204,7 @@ Result<Length> DesignEdits::checkSide(std::size_t index, Side side, std::string_
 
 OrderEdit DesignEdits::side(std::size_t index, Side side, Length value, bool proportional) const {
   const Design design = sized(index, side, value, proportional);
-  const QString length = toQString(exactText(value, units_.length));
+  const QString length = toQString(fieldText(value, units_.length));
   QString name = side == Side::Width ? tr("Width of %1: %2") : tr("Height of %1: %2");
   if (proportional) {
     name = side == Side::Width ? tr("Width of %1: %2, in proportion")
@@ -229,8 +230,10 @@ std::optional<QString> DesignEdits::outlineProblem(std::size_t index,
     }
     if (const auto length = checkDesignSide(exactText(Length::fromMm(side)), units_.length);
         !length) {
-      return tr("Its sides are %1 and %2 mm: %3")
-          .arg(QString::number(bounds.width(), 'f', 1), QString::number(bounds.height(), 'f', 1),
+      const UnitChoice fine = fineUnits(units_);
+      return tr("Its sides are %1 and %2: %3")
+          .arg(toQString(formatLength(Length::fromMm(bounds.width()), fine)),
+               toQString(formatLength(Length::fromMm(bounds.height()), fine)),
                toQString(length.message()));
     }
   }

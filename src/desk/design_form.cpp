@@ -331,8 +331,8 @@ void DesignForm::show(const std::shared_ptr<const PlannedOrder>& planned, std::s
 void DesignForm::showSize() {
   const Design& shown = design();
   const LengthUnit unit = planned_->units().length;
-  width_->setText(toQString(exactText(shown.width, unit)));
-  height_->setText(toQString(exactText(shown.height, unit)));
+  width_->setText(toQString(fieldText(shown.width, unit)));
+  height_->setText(toQString(fieldText(shown.height, unit)));
   const bool maySize = edits().maySize(design_);
   for (QWidget* each : {static_cast<QWidget*>(width_), static_cast<QWidget*>(height_),
                         static_cast<QWidget*>(proportional_)}) {

@@ -224,15 +224,19 @@ EntryColumn DesignTables::pieceFabricColumn() {
 EntryColumn DesignTables::pieceSideColumn(const QString& title, Length AppliquePiece::*side) {
   EntryColumn column{title,
                      [this, side](int row) {
-                       return toQString(exactText(piece(row).*side, planned_->units().length));
+                       return toQString(fieldText(piece(row).*side, planned_->units().length));
                      },
                      [this](int, const QString& text) {
                        return problemOf(checkDesignSide(toUtf8(text), planned_->units().length));
                      },
                      [this, side](int row, const QString& text) {
-                       changePiece(row, [&](AppliquePiece& changed) {
-                         changed.*side = *checkDesignSide(toUtf8(text), planned_->units().length);
-                       });
+                       const LengthUnit unit = planned_->units().length;
+                       // What reads as before was not typed over.
+                       if (toQString(fieldText(piece(row).*side, unit)) != text.trimmed()) {
+                         changePiece(row, [&](AppliquePiece& changed) {
+                           changed.*side = *checkDesignSide(toUtf8(text), unit);
+                         });
+                       }
                      }};
   column.number = true;
   return column;

@@ -2,11 +2,12 @@
 #include "desk/field_edit.h"
 
 #include <QKeyEvent>
+#include <QScrollArea>
+#include <QTimer>
 #include <QVBoxLayout>
 #include <utility>
 
-#include "creaseline/planning/finding.h"
-#include "desk/theme.h"
+#include "desk/form_parts.h"
 
 namespace creaseline::desk {
 
@@ -19,10 +20,7 @@ FieldEdit::FieldEdit(const QString& name, const QString& words, Check check, QWi
   edit_->setObjectName(name);
   edit_->setAccessibleName(words);
   edit_->installEventFilter(this);
-  problem_ = new QLabel(this);
-  problem_->setWordWrap(true);
-  problem_->setTextFormat(Qt::PlainText);
-  problem_->hide();
+  problem_ = new ProblemLabel(this);
   layout->addWidget(edit_);
   layout->addWidget(problem_);
   // Without a policy of its own the key of the label before it would lead nowhere.
@@ -54,15 +52,23 @@ void FieldEdit::setText(const QString& text) {
 
 void FieldEdit::showProblem() {
   const auto problem = edit_->text() == shown_ ? std::nullopt : check_(edit_->text());
-  QPalette colours = palette();
+  problem_->say(problem);
   if (problem) {
-    colours.setColor(QPalette::WindowText, stateColour(Severity::Stop, palette()));
+    bringIntoView();
   }
-  problem_->setPalette(colours);
-  // The shape says it without the colour.
-  problem_->setText(problem ? stateShape(Severity::Stop) + QLatin1Char(' ') + *problem : QString());
-  problem_->setVisible(problem.has_value());
   edit_->setAccessibleDescription(problem.value_or(QString()));
+}
+
+// In a form that scrolls the words may lie below its edge, once they have got their room.
+void FieldEdit::bringIntoView() {
+  QTimer::singleShot(0, this, [this] {
+    for (QWidget* each = parentWidget(); each != nullptr; each = each->parentWidget()) {
+      if (auto* area = qobject_cast<QScrollArea*>(each); area != nullptr && edit_->hasFocus()) {
+        area->ensureWidgetVisible(problem_, 0, problem_->height());
+        area->ensureWidgetVisible(edit_, 0, 0);
+      }
+    }
+  });
 }
 
 void FieldEdit::commit() {

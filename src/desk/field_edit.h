@@ -2,12 +2,12 @@
 // A line to type in that checks as one types and says beside the field what is wrong.
 #pragma once
 
-#include <QLabel>
 #include <QLineEdit>
 #include <QWidget>
 #include <functional>
 #include <optional>
 
+#include "desk/form_parts.h"
 #include "desk/typing_keeper.h"
 
 namespace creaseline::desk {
@@ -43,12 +43,13 @@ class FieldEdit : public QWidget {
 
  private:
   void showProblem();
+  void bringIntoView();
   void commit();
   void goBack();
 
   Check check_;
   QLineEdit* edit_ = nullptr;
-  QLabel* problem_ = nullptr;
+  ProblemLabel* problem_ = nullptr;
   TypingKeeper* keeper_ = nullptr;
   QString shown_;
 };

@@ -6,6 +6,9 @@
 #include <QRegularExpression>
 #include <QWheelEvent>
 
+#include "creaseline/planning/finding.h"
+#include "desk/theme.h"
+
 namespace creaseline::desk {
 
 namespace {
@@ -45,6 +48,23 @@ QComboBox* makeChoice(const char* name, const QString& words, QWidget* parent) {
   made->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   made->setMinimumContentsLength(12);
   return made;
+}
+
+ProblemLabel::ProblemLabel(QWidget* parent) : QLabel(parent) {
+  setWordWrap(true);
+  setTextFormat(Qt::PlainText);
+  hide();
+}
+
+void ProblemLabel::say(const std::optional<QString>& problem) {
+  QPalette colours = parentWidget()->palette();
+  if (problem) {
+    colours.setColor(QPalette::WindowText, stateColour(Severity::Stop, parentWidget()->palette()));
+  }
+  setPalette(colours);
+  // The shape says it without the colour.
+  setText(problem ? stateShape(Severity::Stop) + QLatin1Char(' ') + *problem : QString());
+  setVisible(problem.has_value());
 }
 
 void showUnlessTyped(QLineEdit& editor, const QString& text) {

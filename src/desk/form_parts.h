@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QComboBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QString>
 #include <optional>
@@ -37,6 +38,13 @@ class StillChoice : public QComboBox {
 
 // A still choice that never widens its form. `name`: object name; `words`: for screen readers.
 [[nodiscard]] QComboBox* makeChoice(const char* name, const QString& words, QWidget* parent);
+
+// What is wrong with a field, below it: hidden while nothing is.
+class ProblemLabel : public QLabel {
+ public:
+  explicit ProblemLabel(QWidget* parent);
+  void say(const std::optional<QString>& problem);
+};
 
 // For a table's delegate: shows in the editor of a cell what the cell says now. A new plan tells
 // that every cell changed, so what is being typed, and what the next key is to replace, stays as it

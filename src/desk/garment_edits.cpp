@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "creaseline/base/error.h"
+#include "creaseline/base/spoken_units.h"
 #include "desk/catalogue_words.h"
 #include "desk/money_words.h"
 #include "desk/text.h"
@@ -58,7 +59,9 @@ QString listed(const QStringList& words) {
       .arg(words.mid(0, words.size() - 1).join(QStringLiteral(", ")), words.last());
 }
 
-std::optional<QString> sizeProblem(const GarmentKind& kind, const ChartSize& size) {
+std::optional<QString> sizeProblem(const GarmentKind& kind, const ChartSize& size,
+                                   const UnitChoice& units) {
+  const SpokenUnits spoken(units);
   try {
     static_cast<void>(garmentShape(kind, size, {}, {}));
     return std::nullopt;
@@ -168,7 +171,7 @@ OrderEdit GarmentEdits::id(std::size_t index, const std::string& id) const {
 std::optional<QString> GarmentEdits::kindProblem(std::size_t index, const KindId& kind) const {
   const GarmentKind* known = rules_.kind(kind);
   for (const ChartSize& size : order_.blanks.at(index).chart.sizes) {
-    if (const auto problem = known == nullptr ? std::nullopt : sizeProblem(*known, size)) {
+    if (const auto problem = known == nullptr ? std::nullopt : sizeProblem(*known, size, units_)) {
       return problem;
     }
   }

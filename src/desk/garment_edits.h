@@ -102,7 +102,8 @@ class GarmentEdits {
 };
 
 // Why a size makes no garment of that kind, or nothing.
-[[nodiscard]] std::optional<QString> sizeProblem(const GarmentKind& kind, const ChartSize& size);
+[[nodiscard]] std::optional<QString> sizeProblem(const GarmentKind& kind, const ChartSize& size,
+                                                 const UnitChoice& units);
 
 // An id like the one given that none of `taken` has: "crest", "crest-2".
 [[nodiscard]] std::string freshId(const std::string& like, const std::vector<std::string>& taken);

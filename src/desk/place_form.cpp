@@ -48,12 +48,14 @@ void PlaceForm::makeFields() {
       QStringLiteral("placeScale"), tr("Scale of the design, as in 90 %"),
       [this](const QString& text) -> std::optional<QString> {
         const Design* design = planned_->order()->design(shownPlace().design);
-        return design == nullptr ? std::nullopt : problemOf(checkScale(toUtf8(text), *design));
+        return design == nullptr ? std::nullopt
+                                 : problemOf(checkScale(toUtf8(text), *design, planned_->units()));
       },
       this);
   connect(scale_, &FieldEdit::committed, this, [this](const QString& text) {
     if (const Design* design = planned_->order()->design(shownPlace().design)) {
-      Q_EMIT edited(edits().scale(line_, placement_, *checkScale(toUtf8(text), *design)));
+      Q_EMIT edited(
+          edits().scale(line_, placement_, *checkScale(toUtf8(text), *design, planned_->units())));
     }
   });
   moveDown_ = new FieldEdit(
@@ -120,8 +122,8 @@ void PlaceForm::show(const std::shared_ptr<const PlannedOrder>& planned, std::si
   fillLocations();
   fillDesigns();
   scale_->setText(tr("%1 %", "number").arg(std::round(shown.scale * 1000.0) / 10.0));
-  moveDown_->setText(toQString(exactText(shown.moveDown, unit())));
-  moveRight_->setText(toQString(exactText(shown.moveRight, unit())));
+  moveDown_->setText(toQString(fieldText(shown.moveDown, unit())));
+  moveRight_->setText(toQString(fieldText(shown.moveRight, unit())));
   turn_->setText(toQString(formatAngle(shown.turn)));
   frameTurn_->setText(toQString(formatAngle(shown.frameTurn)));
   split_->setChecked(shown.split);

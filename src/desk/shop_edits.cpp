@@ -137,7 +137,7 @@ std::string stemOf(ShopList list) {
 }
 
 QString length(Length value, const UnitChoice& units) {
-  return toQString(exactText(value, units.length));
+  return toQString(fieldText(value, units.length));
 }
 
 struct Namer {

@@ -3,6 +3,7 @@
 
 #include <QLabel>
 #include <QSignalBlocker>
+#include <QVBoxLayout>
 #include <algorithm>
 
 #include "creaseline/catalogue/field_check.h"
@@ -46,9 +47,10 @@ std::optional<QString> ShopForm::problemWith(const Put& put, const QString& text
     return problem;
   }
   // What was wrong before is not this field's fault.
-  const auto problem = shopProblem(changed, rules());
-  return problem && !shopProblem(shop(), rules()) ? std::optional(capitalised(toQString(*problem)))
-                                                  : std::nullopt;
+  const auto problem = shopProblem(changed, rules(), units());
+  return problem && !shopProblem(shop(), rules(), units())
+             ? std::optional(capitalised(toQString(*problem)))
+             : std::nullopt;
 }
 
 void ShopForm::change(const Put& put, const QString& label, const QString& text,
@@ -67,8 +69,13 @@ FieldEdit* ShopForm::addField(const char* name, const QString& label, const QStr
   auto* field = new FieldEdit(
       QString::fromLatin1(name), words,
       [this, put](const QString& text) { return problemWith(put, text); }, this);
-  connect(field, &FieldEdit::committed, this,
-          [this, put, label](const QString& text) { change(put, label, text, text.trimmed()); });
+  connect(field, &FieldEdit::committed, this, [this, put, show, label](const QString& text) {
+    // The step says the value as the field will, in the units chosen.
+    Shop changed = shop();
+    if (!put(changed, text.trimmed())) {
+      change(put, label, text, show(changed));
+    }
+  });
   followers_.emplace_back([this, field, show] { field->setText(show(shop())); });
   form_->addRow(label, field);
   return field;
@@ -77,19 +84,33 @@ FieldEdit* ShopForm::addField(const char* name, const QString& label, const QStr
 QComboBox* ShopForm::addChoice(const char* name, const QString& label, const QString& words,
                                const std::function<std::vector<Choice>()>& choices,
                                const Show& shownKey, const Put& put) {
-  QComboBox* choice = makeChoice(name, words, this);
-  connect(choice, &QComboBox::activated, this, [this, choice, label, shownKey, put](int index) {
-    const QString key = choice->itemData(index).toString();
-    if (key == shownKey(shop())) {
-      return;
-    }
-    if (problemWith(put, key)) {
-      choice->setCurrentIndex(choice->findData(shownKey(shop())));
-      return;
-    }
-    change(put, label, key, choice->itemText(index));
-  });
-  followers_.emplace_back([this, choice, choices, shownKey] {
+  auto* field = new QWidget(this);
+  QComboBox* choice = makeChoice(name, words, field);
+  auto* problem = new ProblemLabel(field);
+  auto* both = new QVBoxLayout(field);
+  both->setContentsMargins(0, 0, 0, 0);
+  both->setSpacing(1);
+  both->addWidget(choice);
+  both->addWidget(problem);
+  // Without a policy of its own the key of the label before it would lead nowhere.
+  field->setFocusPolicy(Qt::StrongFocus);
+  field->setFocusProxy(choice);
+  connect(choice, &QComboBox::activated, this,
+          [this, choice, problem, label, shownKey, put](int index) {
+            const QString key = choice->itemData(index).toString();
+            if (key == shownKey(shop())) {
+              problem->say(std::nullopt);
+              return;
+            }
+            if (const auto refusal = problemWith(put, key)) {
+              choice->setCurrentIndex(choice->findData(shownKey(shop())));
+              problem->say(refusal);
+              return;
+            }
+            change(put, label, key, choice->itemText(index));
+          });
+  followers_.emplace_back([this, choice, problem, choices, shownKey] {
+    problem->say(std::nullopt);
     const QSignalBlocker quiet(choice);
     choice->clear();
     for (const Choice& each : choices()) {
@@ -97,7 +118,7 @@ QComboBox* ShopForm::addChoice(const char* name, const QString& label, const QSt
     }
     choice->setCurrentIndex(choice->findData(shownKey(shop())));
   });
-  form_->addRow(label, choice);
+  form_->addRow(label, field);
   return choice;
 }
 
@@ -150,7 +171,7 @@ void ShopForm::addHeading(const QString& words) {
 }
 
 QString ShopForm::lengthText(Length length) const {
-  return toQString(exactText(length, units().length));
+  return toQString(fieldText(length, units().length));
 }
 
 Result<Length> ShopForm::readLength(const QString& text, Length least) const {

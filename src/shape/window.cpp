@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "base/worded.h"
+#include "creaseline/base/spoken_units.h"
 #include "creaseline/shape/outline.h"
 #include "shape/rounded_curve.h"
 
@@ -87,8 +88,8 @@ Ring boundaryOf(const Window::Polygon& form, double /*tolerance*/) {
 }
 
 Refusal withoutArea(Length width, Length height) {
-  return Refusal{worded("a window must have a positive width and height, not {} mm x {} mm",
-                        width.mm(), height.mm())};
+  return Refusal{worded("a window must have a positive width and height, not {} x {}",
+                        spokenLength(width), spokenLength(height))};
 }
 
 }  // namespace
@@ -98,9 +99,8 @@ Result<Window> Window::rectangle(Length width, Length height, Length cornerRadiu
     return withoutArea(width, height);
   }
   if (cornerRadius < Length() || cornerRadius + cornerRadius > std::min(width, height)) {
-    return Refusal{
-        worded("the corner radius must be from 0 to half the smaller side ({} mm), not {} mm",
-               std::min(width, height).mm() / 2.0, cornerRadius.mm())};
+    return Refusal{worded("the corner radius must be from 0 to half the smaller side ({}), not {}",
+                          spokenLength(std::min(width, height) * 0.5), spokenLength(cornerRadius))};
   }
   return Window(Rectangle{width, height, cornerRadius});
 }

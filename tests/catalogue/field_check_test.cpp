@@ -47,15 +47,16 @@ TEST_CASE("quantities and stitches are whole numbers, none is no word", "[catalo
 
 TEST_CASE("a scale is a factor or per cent and leaves something to sew", "[catalogue][field]") {
   const Design design = sampleOrder().designs.front();
-  CHECK(*checkScale("0,9", design) == 0.9);
-  CHECK(*checkScale("90 %", design) == 0.9);
-  CHECK(*checkScale("10", design) == 10.0);
-  CHECK_FALSE(checkScale("10.1", design));
-  CHECK_FALSE(checkScale("0", design));
-  CHECK_FALSE(checkScale("-1", design));
-  CHECK_FALSE(checkScale("90 mm", design));
-  CHECK(*checkScale("0.025", design) == 0.025);  // 40 mm become 1 mm
-  CHECK_THAT(checkScale("0.024", design).message(), Catch::Contains("less than 1 mm"));
+  CHECK(*checkScale("0,9", design, UnitChoice{}) == 0.9);
+  CHECK(*checkScale("90 %", design, UnitChoice{}) == 0.9);
+  CHECK(*checkScale("10", design, UnitChoice{}) == 10.0);
+  CHECK_FALSE(checkScale("10.1", design, UnitChoice{}));
+  CHECK_FALSE(checkScale("0", design, UnitChoice{}));
+  CHECK_FALSE(checkScale("-1", design, UnitChoice{}));
+  CHECK_FALSE(checkScale("90 mm", design, UnitChoice{}));
+  CHECK(*checkScale("0.025", design, UnitChoice{}) == 0.025);  // 40 mm become 1 mm
+  CHECK_THAT(checkScale("0.024", design, {LengthUnit::Millimetre}).message(),
+             Catch::Contains("less than 1 mm"));
 }
 
 TEST_CASE("dates exist or are empty", "[catalogue][field]") {
@@ -108,7 +109,7 @@ TEST_CASE("what passes the checks at its limits can be saved and read", "[catalo
   order.id = *checkLabel(std::string(500, 'x'), false);
   order.note = *checkNote(std::string(5'000, 'x'));
   order.lines[0].sizes[0].quantity = *checkQuantity("100000");
-  order.lines[0].placements[0].scale = *checkScale("10", order.designs[0]);
+  order.lines[0].placements[0].scale = *checkScale("10", order.designs[0], UnitChoice{});
   order.lines[0].placements[0].moveDown = *checkMove("-5000 mm", LengthUnit::Millimetre);
   const TemporaryFolder folder;
   CHECK(loadOrder(folder.write("limits.order.json", orderText(order)), testing::shippedRules())

@@ -136,12 +136,13 @@ TEST_CASE("rates are written as they stood, and read back the same", "[rates][sa
 TEST_CASE("a form with rates that could not be saved is told so", "[rates]") {
   const ShopFile file;
   Shop shop = file.load().value;
-  CHECK_FALSE(shopProblem(shop, shippedRules()));
+  CHECK_FALSE(shopProblem(shop, shippedRules(), {}));
   shop.rates->attendance = Percent::fromHundredths(20'000);
-  CHECK_THAT(shopProblem(shop, shippedRules()).value_or(""), Contains("/rates/attendance"));
+  CHECK_THAT(shopProblem(shop, shippedRules(), {}).value_or(""),
+             Contains("rates, share of standing by: found"));
   shop = file.load().value;
   shop.rates->thread->stitches = 0;
-  CHECK_THAT(shopProblem(shop, shippedRules()).value_or(""), Contains("/rates/thread/stitches"));
+  CHECK_THAT(shopProblem(shop, shippedRules(), {}).value_or(""), Contains("rates, thread: found"));
 }
 
 TEST_CASE("a blank's price says its currency and is kept", "[rates][save]") {

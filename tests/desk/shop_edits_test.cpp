@@ -20,7 +20,7 @@ TEST_CASE("Whatever is added, duplicated or removed, the shop can be saved and r
           "[desk][shop]") {
   std::mt19937 random(7);
   Shop shop = *plannedDemo()->shop();
-  REQUIRE_FALSE(shopProblem(shop, shippedRules()));
+  REQUIRE_FALSE(shopProblem(shop, shippedRules(), {}));
   for (int step = 0; step < 300; ++step) {
     const ShopList list = kLists[random() % std::size(kLists)];
     const ShopEdits edits(shop, shippedRules(), {});
@@ -36,7 +36,7 @@ TEST_CASE("Whatever is added, duplicated or removed, the shop can be saved and r
     CAPTURE(step, edit.name);
     // Each needle and each hooping stands for itself; two alike are no new entry, but may be
     // listed.
-    REQUIRE(shopProblem(edit.shop, shippedRules()).value_or("") == "");
+    REQUIRE(shopProblem(edit.shop, shippedRules(), {}).value_or("") == "");
     REQUIRE_FALSE(edit.name.isEmpty());
     shop = std::move(edit.shop);
   }
@@ -47,7 +47,7 @@ TEST_CASE("Whatever is added, duplicated or removed, the shop can be saved and r
 
 TEST_CASE("A shop keeps one machine and one frame", "[desk][shop]") {
   const Shop first = ShopEdits::firstShop({});
-  REQUIRE_FALSE(shopProblem(first, shippedRules()));
+  REQUIRE_FALSE(shopProblem(first, shippedRules(), {}));
   const ShopEdits edits(first, shippedRules(), {});
   CHECK_FALSE(edits.mayRemove(ShopList::Machines));
   CHECK_FALSE(edits.mayRemove(ShopList::Frames));

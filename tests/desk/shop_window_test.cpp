@@ -211,7 +211,7 @@ TEST_CASE("Its own hooping error is judged, measured, or the usual one", "[desk]
   auto& measured = desk.onPage<QListWidget>("entries");
   CHECK(measured.item(measured.currentRow())
             ->text()
-            .startsWith(QStringLiteral("2026-11-03, polo: -2 mm")));
+            .startsWith(QStringLiteral("2026-11-03, polo: -5/64 in")));
 }
 
 TEST_CASE("A house rule is made and moves the designs that it is meant for", "[desk][shop]") {

@@ -34,7 +34,8 @@ struct LengthRange {
 [[nodiscard]] Result<int> checkQuantity(std::string_view text);
 [[nodiscard]] Result<int> checkStitches(std::string_view text);
 // "0.9" or "90 %"; the design must stay large enough to sew.
-[[nodiscard]] Result<double> checkScale(std::string_view text, const Design& design);
+[[nodiscard]] Result<double> checkScale(std::string_view text, const Design& design,
+                                        const UnitChoice& units);
 // Nothing, or a date that exists, "2026-12-04".
 [[nodiscard]] Result<std::string> checkDue(std::string_view text);
 
