@@ -191,6 +191,9 @@ void DeskActions::makeMenus(QUndoStack& undoStack) {
   QMenu* view = window_.menuBar()->addMenu(tr("&View"));
   view->addActions({zoomIn, zoomOut, fit});
   view->addSeparator();
+  compareSizes = new QMenu(tr("&Compare with size"), &window_);
+  compareSizes->setObjectName(QStringLiteral("compareSizes"));
+  view->addMenu(compareSizes);
   view->addAction(showWork);
   view->addSeparator();
   view->addMenu(tr("&Units"))->addActions(lengthUnits->actions());

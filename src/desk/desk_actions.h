@@ -44,8 +44,9 @@ class DeskActions {
   QAction* saveSheets = nullptr;
   QAction* printSheets = nullptr;
   QAction* quit = nullptr;
-  QMenu* addGarment = nullptr;  // the order's blanks, and one from a file
-  QMenu* addPlace = nullptr;    // the order's designs, and one from a file
+  QMenu* compareSizes = nullptr;  // the other sizes of the place, to lay one over the one shown
+  QMenu* addGarment = nullptr;    // the order's blanks, and one from a file
+  QMenu* addPlace = nullptr;      // the order's designs, and one from a file
   QAction* garments = nullptr;
   QAction* designs = nullptr;
   QAction* duplicate = nullptr;

@@ -8,6 +8,7 @@
 #include <QVBoxLayout>
 
 #include "desk/desk_parts.h"
+#include "desk/form_parts.h"
 #include "desk/theme.h"
 
 namespace creaseline {
@@ -108,7 +109,7 @@ QWidget* DeskWindow::Parts::buildWorkspace() {
   tableLayout->setContentsMargins(0, 0, 0, 0);
   tableLayout->addWidget(tablePanel_);
   centre->addWidget(tablePane);
-  centre->addWidget(pane(tr("Sizes, all to one scale"), sizeRail_, centre));
+  centre->addWidget(buildSizes(centre));
   centre->setStretchFactor(0, 1);
 
   reasonsView_ = new ReasonsView;
@@ -123,6 +124,50 @@ QWidget* DeskWindow::Parts::buildWorkspace() {
   centre->setSizes({590, 190});
   right->setSizes({440, 340});
   return across;
+}
+
+// How two sizes are compared is said where one would do it, and done there too.
+QWidget* DeskWindow::Parts::buildSizes(QWidget* parent) {
+  QWidget* made = pane(tr("Sizes, all to one scale"), sizeRail_, parent);
+  auto* layout = static_cast<QVBoxLayout*>(made->layout());
+  QWidget* heading = layout->takeAt(0)->widget();
+  auto* head = new QHBoxLayout;
+  head->setContentsMargins(0, 0, 6, 0);
+  head->addWidget(heading);
+  head->addStretch(1);
+  auto* compare = new QToolButton(made);
+  compare->setObjectName(QStringLiteral("compareSizesButton"));
+  compare->setText(tr("Compare…"));
+  compare->setAccessibleName(tr("Compare with another size"));
+  compare->setToolTip(sizeRail_->toolTip());
+  compare->setAutoRaise(true);
+  compare->setFocusPolicy(Qt::TabFocus);
+  compare->setPopupMode(QToolButton::InstantPopup);
+  compare->setMenu(actions_.compareSizes);
+  head->addWidget(compare);
+  layout->insertLayout(0, head);
+  QObject::connect(actions_.compareSizes, &QMenu::aboutToShow, &window_, [this] { fillSizes(); });
+  return made;
+}
+
+void DeskWindow::Parts::fillSizes() {
+  QMenu& menu = *actions_.compareSizes;
+  menu.clear();
+  for (const PlacementPlan* plan : sizeModel_.plans()) {
+    if (plan->size == selection_.size()) {
+      continue;
+    }
+    QAction* size = menu.addAction(withoutMnemonic(toQString(plan->size.text())));
+    size->setCheckable(true);
+    size->setChecked(sizeRail_->isCompared(plan->size));
+    QObject::connect(size, &QAction::triggered, sizeRail_, [this, name = plan->size] {
+      selection_.compare(name);
+      sizeRail_->viewport()->update();
+    });
+  }
+  if (menu.isEmpty()) {
+    menu.addAction(tr("There is no other size"))->setEnabled(false);
+  }
 }
 
 // What is missing stands above the reasons, which there are few of then.

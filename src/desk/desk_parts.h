@@ -76,6 +76,8 @@ class DeskWindow::Parts {
   QWidget* buildWorkspace();
   QWidget* buildOrderPane();
   QWidget* buildEditStrip(QWidget* parent);
+  QWidget* buildSizes(QWidget* parent);
+  void fillSizes();
   QWidget* buildReasons(QWidget* parent);
   void buildStatusBar();
   QWidget* pane(const QString& heading, QWidget* content, QWidget* parent);

@@ -135,6 +135,10 @@ SizeRail::SizeRail(SizeModel& model, Selection& selection, QWidget* parent)
     : QListView(parent), model_(model), selection_(selection) {
   setObjectName(QStringLiteral("sizes"));
   setAccessibleName(tr("Sizes of the selected place"));
+  setToolTip(
+      tr("Ctrl+click a second size to lay it over the one on the table, or press Ctrl+Left or "
+         "Ctrl+Right here; again takes it away"));
+  setAccessibleDescription(toolTip());
   setFrameShape(QFrame::NoFrame);
   setFlow(QListView::LeftToRight);
   setWrapping(false);

@@ -97,6 +97,9 @@ void TableCanvas::describe() {
     }
     if (picture_.compared != nullptr) {
       text += tr("; size %1 drawn over it").arg(toQString(picture_.compared->size.text()));
+      if (const auto drop = comparedDrop()) {
+        text += QStringLiteral("; ") + drop->text;
+      }
     }
   }
   if (unplanned()) {
@@ -237,22 +240,9 @@ void TableCanvas::paintPicture(QPainter& painter) const {
         tr("Size %1, over it size %2")
             .arg(toQString(shownPlan()->size.text()), toQString(picture_.compared->size.text())),
         comparedColour(palette()), true);
+    paintComparedDrop(painter);
   }
   paintHand(painter);
-}
-
-// Both sizes lie on the mark that panels begin at; of the other one only lines are drawn.
-void TableCanvas::paintCompared(QPainter& painter) const {
-  DrawingStyle over = style();
-  const QColor colour = comparedColour(palette());
-  over.palette.cloth = over.palette.neighbour = Qt::transparent;
-  over.palette.line = over.palette.faintLine = colour;
-  over.palette.designLine = over.palette.frame = colour;
-  over.palette.designTone = Qt::transparent;
-  over.threadColours = false;
-  over.showKeepOuts = over.showDimensions = over.showSides = over.showTurn = false;
-  over.showCaption = over.showLabels = over.showRoom = false;
-  comparedDrawing_->paint(painter, over, area());
 }
 
 // What a hand can take hold of, and while it does, what the design has caught on.

@@ -58,6 +58,14 @@ class TableCanvas : public QWidget {
   void zoomOut();
   void fit();
 
+  // How far down the design of the compared size goes, as drawn; nothing if none is compared.
+  struct ComparedDrop {
+    QLineF line;    // from the mark to the design, in the widget
+    QRectF plate;   // of the label
+    QString label;  // "XL: 3 3/8 in"
+    QString text;   // "size XL: 3 3/8 in below the collar seam"
+  };
+  [[nodiscard]] std::optional<ComparedDrop> comparedDrop() const;
   QSize minimumSizeHint() const override { return {260, 220}; }
   QSize sizeHint() const override { return {620, 520}; }
 
@@ -91,7 +99,9 @@ class TableCanvas : public QWidget {
   void draw();
   void describe();
   void paintPicture(QPainter& painter) const;
+  // The second size, in table_compared.cpp.
   void paintCompared(QPainter& painter) const;
+  void paintComparedDrop(QPainter& painter) const;
   void paintHand(QPainter& painter) const;
   [[nodiscard]] bool unplanned() const { return picture_.plan != nullptr && picture_.laid; }
   void paintPlate(QPainter& painter, const QString& text, const QColor& edge, bool atTop) const;

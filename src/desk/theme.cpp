@@ -118,6 +118,29 @@ QColor comparedColour(const QPalette& palette) {
   return isDark(palette) ? QColor(0xe0, 0x8a, 0xd0) : QColor(0x96, 0x2d, 0x86);
 }
 
+QColor comparedColour(const QPalette& palette, std::optional<Colour> cloth) {
+  if (!cloth) {
+    return comparedColour(palette);
+  }
+  const Colour ground = toColour(tableGround(palette));
+  // Most of its lines run over the cloth: first they must be seen there.
+  constexpr double kSeen = 3.0;  // W3C WCAG 2.2, success criterion 1.4.11
+  QColor best;
+  std::pair<double, double> bestSeen{-1.0, -1.0};
+  for (const QColor& candidate :
+       {comparedColour(palette), QColor(0x96, 0x2d, 0x86), QColor(0xe0, 0x8a, 0xd0),
+        QColor(0xc8, 0x3f, 0xb4), QColor(0xfb, 0xd0, 0xf3), QColor(0x4a, 0x08, 0x40)}) {
+    const double onCloth = contrastRatio(toColour(candidate), *cloth);
+    const std::pair seen{std::min(onCloth, kSeen),
+                         std::min(onCloth, contrastRatio(toColour(candidate), ground))};
+    if (seen > bestSeen) {
+      best = candidate;
+      bestSeen = seen;
+    }
+  }
+  return best;
+}
+
 QString stateShape(Severity severity) {
   switch (severity) {
     case Severity::Stop:

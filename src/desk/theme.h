@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <QPalette>
 #include <QString>
+#include <optional>
 
 #include "creaseline/catalogue/rules.h"
 #include "creaseline/planning/finding.h"
@@ -27,6 +28,9 @@ namespace creaseline::desk {
 // Lines of a second size over the first; contrast of at least 3 to 1 on the table's ground (W3C
 // WCAG 2.2, success criterion 1.4.11).
 [[nodiscard]] QColor comparedColour(const QPalette& palette);
+// The same over cloth of a colour: of the hues for it the one that is seen there at 3 to 1, and
+// among those best on the ground as well.
+[[nodiscard]] QColor comparedColour(const QPalette& palette, std::optional<Colour> cloth);
 // Ground of the table canvas and of the size rail.
 [[nodiscard]] QColor tableGround(const QPalette& palette);
 
