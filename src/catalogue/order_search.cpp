@@ -47,6 +47,26 @@ class Search {
     return std::move(found_);
   }
 
+  OrderHead headOf(const fs::path& file) {
+    Reading reading;
+    const JsonDocument document(file, reading);
+    JsonObject top = document.root().object();
+    requireHead(top, FileKind::Order);
+    OrderHead head;
+    head.file = file;
+    head.id = top.at("id").label();
+    head.title = top.labelOrEmpty("title");
+    head.customer = top.labelOrEmpty("customer");
+    head.due = top.labelOrEmpty("due");
+    const JsonNode* root = reading.documents.front().text.get();
+    const JsonNode::Array* blanks = arrayOf(memberOf(root, "blanks"));
+    for (const JsonNode& blank : blanks == nullptr ? JsonNode::Array() : *blanks) {
+      addGarment(head, blankHead(blank, file));
+    }
+    head.quantity = quantityOf(root);
+    return head;
+  }
+
  private:
   void note(const fs::path& file, const std::string& where, std::string text) {
     found_.notes.push_back({file.string(), where, std::move(text)});
@@ -79,26 +99,6 @@ class Search {
       note(folder, "", worded("not searched to the end: {}", systemReason(error)));
     }
     return files;
-  }
-
-  OrderHead headOf(const fs::path& file) {
-    Reading reading;
-    const JsonDocument document(file, reading);
-    JsonObject top = document.root().object();
-    requireHead(top, FileKind::Order);
-    OrderHead head;
-    head.file = file;
-    head.id = top.at("id").label();
-    head.title = top.labelOrEmpty("title");
-    head.customer = top.labelOrEmpty("customer");
-    head.due = top.labelOrEmpty("due");
-    const JsonNode* root = reading.documents.front().text.get();
-    const JsonNode::Array* blanks = arrayOf(memberOf(root, "blanks"));
-    for (const JsonNode& blank : blanks == nullptr ? JsonNode::Array() : *blanks) {
-      addGarment(head, blankHead(blank, file));
-    }
-    head.quantity = quantityOf(root);
-    return head;
   }
 
   static void addGarment(OrderHead& head, const BlankHead& blank) {
@@ -186,6 +186,14 @@ std::vector<std::string> wordsOf(const std::string& text) {
 
 FoundOrders findOrders(const fs::path& folder, const std::string& words) {
   return Search(wordsOf(words)).run(folder);
+}
+
+std::optional<OrderHead> readOrderHead(const fs::path& file) {
+  try {
+    return Search({}).headOf(file);
+  } catch (const InputError&) {
+    return std::nullopt;
+  }
 }
 
 }  // namespace creaseline

@@ -5,7 +5,12 @@
 #include <QFileInfo>
 #include <QGridLayout>
 #include <QHBoxLayout>
+#include <algorithm>
+#include <optional>
 
+#include "creaseline/catalogue/order_library.h"
+#include "desk/form_parts.h"
+#include "desk/text.h"
 #include "desk/theme.h"
 
 namespace creaseline::desk {
@@ -91,6 +96,8 @@ void StartPage::showState(bool hasShop, bool demoAvailable, const QStringList& r
 }
 
 void StartPage::fillRecent(const QStringList& recent) {
+  heads_.forget();
+  recentButtons_.clear();
   while (QLayoutItem* item = recentLayout_->takeAt(0)) {
     delete item->widget();
     delete item;
@@ -105,15 +112,9 @@ void StartPage::fillRecent(const QStringList& recent) {
   heading->setFont(bold);
   recentLayout_->addWidget(heading);
   for (const QString& file : recent) {
-    const QFileInfo info(file);
     auto* button = new QPushButton(recent_);
     button->setFlat(true);
-    QString folder = QDir::toNativeSeparators(info.absolutePath());
-    folder = fontMetrics().elidedText(folder, Qt::ElideMiddle, kPageWidth / 2);
-    // An ampersand in a file name is not a mnemonic.
-    button->setText(tr("%1   in %2", "file, folder")
-                        .arg(info.fileName(), folder)
-                        .replace(QLatin1Char('&'), QStringLiteral("&&")));
+    button->setText(withoutMnemonic(fileLine(file)));
     button->setToolTip(QDir::toNativeSeparators(file));
     button->setAccessibleName(tr("Recent order %1").arg(QDir::toNativeSeparators(file)));
     button->setStyleSheet(QStringLiteral("text-align: left; padding: 6px;"));
@@ -122,7 +123,54 @@ void StartPage::fillRecent(const QStringList& recent) {
     connect(
         button, &QPushButton::clicked, this, [this, file] { Q_EMIT openRecentRequested(file); },
         Qt::QueuedConnection);
+    recentButtons_.emplace_back(file, button);
   }
+  nameRecent();
+}
+
+// "2026-118   in /orders"
+QString StartPage::fileLine(const QString& file) const {
+  const QFileInfo info(file);
+  const QString folder = fontMetrics().elidedText(QDir::toNativeSeparators(info.absolutePath()),
+                                                  Qt::ElideMiddle, kPageWidth / 2);
+  return tr("%1   in %2", "file, folder").arg(info.fileName(), folder);
+}
+
+// Number, title and customer of each order come above its file as soon as they are read.
+void StartPage::nameRecent() {
+  std::vector<QString> files;
+  for (const auto& recent : recentButtons_) {
+    files.push_back(recent.first);
+  }
+  heads_.start(
+      [files] {
+        std::vector<std::optional<OrderHead>> heads;
+        for (const QString& file : files) {
+          heads.push_back(readOrderHead(toPath(file)));
+        }
+        return heads;
+      },
+      [this](const std::vector<std::optional<OrderHead>>& heads) {
+        for (std::size_t i = 0; i < std::min(heads.size(), recentButtons_.size()); ++i) {
+          if (!heads[i]) {
+            continue;
+          }
+          const auto& [file, button] = recentButtons_[i];
+          QStringList words;
+          for (const std::string& each : {heads[i]->id, heads[i]->title, heads[i]->customer}) {
+            if (!each.empty()) {
+              words.append(toQString(each));
+            }
+          }
+          const QString order = words.join(QStringLiteral(", "));
+          button->setText(
+              withoutMnemonic(fontMetrics().elidedText(order, Qt::ElideRight, kPageWidth - 40) +
+                              QLatin1Char('\n') + fileLine(file)));
+          button->setAccessibleName(tr("Recent order %1, %2", "number, title and customer; file")
+                                        .arg(order, QDir::toNativeSeparators(file)));
+          button->setToolTip(order + QLatin1Char('\n') + QDir::toNativeSeparators(file));
+        }
+      });
 }
 
 }  // namespace creaseline::desk

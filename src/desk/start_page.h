@@ -7,6 +7,9 @@
 #include <QStringList>
 #include <QVBoxLayout>
 #include <QWidget>
+#include <vector>
+
+#include "desk/latest_job.h"
 
 namespace creaseline::desk {
 
@@ -29,6 +32,8 @@ class StartPage : public QWidget {
 
  private:
   void fillRecent(const QStringList& recent);
+  [[nodiscard]] QString fileLine(const QString& file) const;
+  void nameRecent();
 
   QPushButton* newOrder_ = nullptr;
   QPushButton* openOrder_ = nullptr;
@@ -37,6 +42,9 @@ class StartPage : public QWidget {
   QPushButton* openDemo_ = nullptr;
   QWidget* recent_ = nullptr;
   QVBoxLayout* recentLayout_ = nullptr;
+  std::vector<std::pair<QString, QPushButton*>> recentButtons_;  // by file
+  // Files may lie on a slow disk: what is in them is read beside.
+  LatestJob heads_{*this};
 };
 
 }  // namespace creaseline::desk

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -45,5 +46,8 @@ struct FoundOrders {
 // no charts, no outlines, and no check of what an order asks for. Links to folders are not followed
 // and folders that start with a dot are left out. A folder that cannot be read gives a note.
 [[nodiscard]] FoundOrders findOrders(const std::filesystem::path& folder, const std::string& words);
+
+// The head of one order, as findOrders() reads it; nothing where it cannot be read.
+[[nodiscard]] std::optional<OrderHead> readOrderHead(const std::filesystem::path& file);
 
 }  // namespace creaseline
