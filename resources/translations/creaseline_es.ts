@@ -176,10 +176,6 @@
         <translation>&amp;Recuperarlo</translation>
     </message>
     <message>
-        <source>Drop it</source>
-        <translation>Descartarlo</translation>
-    </message>
-    <message>
         <source>What was left cannot be read</source>
         <translation>No se puede leer lo que quedó sin guardar</translation>
     </message>
@@ -535,6 +531,22 @@
     <message>
         <source>Open its &amp;folder</source>
         <translation>Abrir su &amp;carpeta</translation>
+    </message>
+    <message>
+        <source>Discard it</source>
+        <translation>Descartar</translation>
+    </message>
+    <message>
+        <source>Compare…</source>
+        <translation>Comparar…</translation>
+    </message>
+    <message>
+        <source>Compare with another size</source>
+        <translation>Comparar con otra talla</translation>
+    </message>
+    <message>
+        <source>There is no other size</source>
+        <translation>No hay otra talla</translation>
     </message>
 </context>
 <context>
@@ -1270,10 +1282,6 @@
 <context>
     <name>creaseline::desk::DayBar</name>
     <message>
-        <source>Runs in order, as long as they take</source>
-        <translation>Tandas en orden, según lo que duran</translation>
-    </message>
-    <message>
         <source>%1  %2</source>
         <comment>number of a run, place</comment>
         <translation>%1  %2</translation>
@@ -1288,9 +1296,22 @@
         <translation>%1 h</translation>
     </message>
     <message>
+        <source>Runs in order, as long as they take, in hours at the machine</source>
+        <translation>Tandas en orden, tan largas como duran, en horas de máquina</translation>
+    </message>
+    <message>
+        <source>chosen: %1</source>
+        <comment>a run</comment>
+        <translation>elegida: %1</translation>
+    </message>
+    <message>
         <source>%1 h</source>
-        <comment>hours since the start</comment>
+        <comment>hours at the machine since the start</comment>
         <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>hours at the machine, one run after the other; hatched: setting up</source>
+        <translation>horas de máquina, una tanda tras otra; rayado: preparación</translation>
     </message>
 </context>
 <context>
@@ -1493,16 +1514,16 @@
         <translation>Es más grande que cualquier prenda</translation>
     </message>
     <message>
-        <source>Its sides are %1 and %2 mm: %3</source>
-        <translation>Sus lados miden %1 y %2 mm: %3</translation>
-    </message>
-    <message>
         <source>Outline of %1 from %2</source>
         <translation>Contorno de %1 desde %2</translation>
     </message>
     <message>
         <source>Outline of %1: a rectangle of its size</source>
         <translation>Contorno de %1: un rectángulo de su tamaño</translation>
+    </message>
+    <message>
+        <source>Its sides are %1 and %2: %3</source>
+        <translation>Sus lados miden %1 y %2: %3</translation>
     </message>
 </context>
 <context>
@@ -2153,6 +2174,10 @@
     <message>
         <source>A&amp;ppearance</source>
         <translation>Aparien&amp;cia</translation>
+    </message>
+    <message>
+        <source>&amp;Compare with size</source>
+        <translation>C&amp;omparar con la talla</translation>
     </message>
 </context>
 <context>
@@ -4545,14 +4570,6 @@
         <translation>Nombre del taller</translation>
     </message>
     <message>
-        <source>&amp;Topping film is in stock</source>
-        <translation>Hay película &amp;soluble en existencias</translation>
-    </message>
-    <message>
-        <source>Film that dissolves, to lie over pile and knit</source>
-        <translation>Película que se disuelve, para poner sobre pelo y punto</translation>
-    </message>
-    <message>
         <source>What the steps before the machine may add; empty: the usual value</source>
         <translation>Cuánto pueden añadir los pasos previos a la máquina; vacío: el valor habitual</translation>
     </message>
@@ -4957,6 +4974,10 @@
         <source>not planned</source>
         <translation>sin planificar</translation>
     </message>
+    <message>
+        <source>Ctrl+click a second size to lay it over the one on the table, or press Ctrl+Left or Ctrl+Right here; again takes it away</source>
+        <translation>Ctrl+clic en otra talla para ponerla sobre la de la mesa, o Ctrl+Izquierda o Ctrl+Derecha aquí; repetirlo la quita</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::StartPage</name>
@@ -5024,6 +5045,11 @@
     <message>
         <source>Describe a shop: its frames, machines and stock</source>
         <translation>Describir un taller: sus bastidores, máquinas y existencias</translation>
+    </message>
+    <message>
+        <source>Recent order %1, %2</source>
+        <comment>number, title and customer; file</comment>
+        <translation>Pedido reciente %1, %2</translation>
     </message>
 </context>
 <context>
@@ -5176,6 +5202,16 @@
         <comment>state, description</comment>
         <translation>%1. %2</translation>
     </message>
+    <message>
+        <source>size %1: %2 %3</source>
+        <comment>size, length, from which mark</comment>
+        <translation>talla %1: %2 %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>size, length</comment>
+        <translation>%1: %2</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::TablePanel</name>
@@ -5235,6 +5271,21 @@
         <source>%1 %</source>
         <comment>number</comment>
         <translation>%1 %</translation>
+    </message>
+</context>
+<context>
+    <name>creaseline::desk::ToppingForm</name>
+    <message>
+        <source>Shop</source>
+        <translation>Taller</translation>
+    </message>
+    <message>
+        <source>&amp;Topping film is in stock</source>
+        <translation>Hay película &amp;soluble en existencias</translation>
+    </message>
+    <message>
+        <source>Film that dissolves, to lie over pile and knit</source>
+        <translation>Película que se disuelve, para poner sobre pelo y punto</translation>
     </message>
 </context>
 <context>

@@ -1,7 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "desk/catalogue_words.h"
 
+#include <QCollator>
 #include <QCoreApplication>
+#include <QLocale>
+#include <algorithm>
+
+#include "creaseline/base/phrasebook.h"
+#include "desk/text.h"
 
 namespace creaseline::desk {
 
@@ -110,6 +116,20 @@ QString measureWord(Measure measure, KindForm form) {
     return CatalogueWords::tr("Length");
   }
   return bodyMeasureWord(measure);
+}
+
+std::vector<const GarmentKind*> kindsByName(const std::vector<GarmentKind>& kinds) {
+  std::vector<const GarmentKind*> sorted;
+  for (const GarmentKind& kind : kinds) {
+    sorted.push_back(&kind);
+  }
+  QCollator collator{QLocale(toQString(spokenLanguage()))};
+  collator.setCaseSensitivity(Qt::CaseInsensitive);
+  std::stable_sort(sorted.begin(), sorted.end(),
+                   [&collator](const GarmentKind* a, const GarmentKind* b) {
+                     return collator.compare(toQString(a->name), toQString(b->name)) < 0;
+                   });
+  return sorted;
 }
 
 QString bandWord(SizeBand band) {

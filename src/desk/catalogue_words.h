@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QString>
+#include <vector>
 
 #include "creaseline/catalogue/design.h"
 #include "creaseline/catalogue/fabric.h"
@@ -15,6 +16,8 @@ namespace creaseline::desk {
 // "Pit to pit" of a shirt is the full width of a towel: a point of measure is called by the form
 // of the kind.
 [[nodiscard]] QString measureWord(Measure measure, KindForm form);
+// Garment kinds in the order in which one looks for them: by their names in the language spoken.
+[[nodiscard]] std::vector<const GarmentKind*> kindsByName(const std::vector<GarmentKind>& kinds);
 [[nodiscard]] QString bandWord(SizeBand band);
 [[nodiscard]] QString constructionWord(Construction construction);
 [[nodiscard]] QString pileWord(Pile pile);

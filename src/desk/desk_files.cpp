@@ -196,7 +196,7 @@ void DeskWindow::Parts::offerLeftWork() {
       work.draft.empty() ? tr("The shop was not saved")
                          : tr("Order %1 was not saved").arg(work.orderName),
       tr("The program ended before it could be. What was there at %1 is still here.").arg(when),
-      {{tr("&Take it up again"), [this, work] { takeUp(work); }}, {tr("Drop it"), [this, work] {
+      {{tr("&Take it up again"), [this, work] { takeUp(work); }}, {tr("Discard it"), [this, work] {
                                                                      Recovery::drop(work);
                                                                      offerLeftWork();
                                                                    }}});

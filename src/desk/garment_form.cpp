@@ -214,8 +214,8 @@ GarmentEdits GarmentForm::edits() const {
 void GarmentForm::fillKinds() {
   const QSignalBlocker quiet(kind_);
   kind_->clear();
-  for (const GarmentKind& kind : planned_->rules().kinds) {
-    kind_->addItem(toQString(kind.name), toQString(kind.id.text()));
+  for (const GarmentKind* kind : kindsByName(planned_->rules().kinds)) {
+    kind_->addItem(toQString(kind->name), toQString(kind->id.text()));
   }
   kind_->setCurrentIndex(kind_->findData(toQString(blank().kind.text())));
 }

@@ -7,7 +7,7 @@
 
 namespace creaseline::desk {
 
-// Name, units, topping, and how far off a hooped garment may be.
+// Name, units, and how far off a hooped garment may be.
 class ShopHeadForm : public ShopForm {
   Q_OBJECT
 
@@ -70,6 +70,17 @@ class StockForm : public ShopForm {
  private:
   void addPrice();
   FieldEdit *sheets_ = nullptr, *price_ = nullptr;
+};
+
+// Of topping there is only one kind, in stock or not.
+class ToppingForm : public ShopForm {
+  Q_OBJECT
+
+ public:
+  explicit ToppingForm(QWidget* parent = nullptr);
+
+ protected:
+  [[nodiscard]] QString subject() const override { return tr("Shop"); }
 };
 
 class NeedleForm : public ShopForm {

@@ -31,11 +31,6 @@ ShopHeadForm::ShopHeadForm(QWidget* parent) : ShopForm(parent) {
       [](const Shop& shop) { return toQString(shop.name); },
       namePut<Shop>([](Shop& shop) -> Shop& { return shop; }, &Shop::name));
   addUnits();
-  addTick(
-      "shopTopping", tr("&Topping film is in stock"),
-      tr("Film that dissolves, to lie over pile and knit"),
-      [](const Shop& shop) { return shop.toppingFilm; },
-      [](Shop& shop, bool has) { shop.toppingFilm = has; });
   addJudgedError();
   addHeading(tr("What the steps before the machine may add; empty: the usual value"));
   addOwnLength("shopCrease", tr("&Crease"),

@@ -108,8 +108,8 @@ void HouseRuleForm::addScope() {
       "ruleKinds", tr("&Garments"), tr("Kinds of garment"), tr("All kinds"),
       [this] {
         std::vector<Choice> choices;
-        for (const GarmentKind& kind : rules().kinds) {
-          choices.push_back({toQString(kind.name), toQString(kind.id.text())});
+        for (const GarmentKind* kind : kindsByName(rules().kinds)) {
+          choices.push_back({toQString(kind->name), toQString(kind->id.text())});
         }
         return choices;
       },

@@ -167,6 +167,16 @@ QString StockForm::subject() const {
   return ShopEdits(shop(), rules(), units()).nameOf(ShopList::Backings, entry());
 }
 
+// ---- Topping -----------------------------------------------------------------------------------
+
+ToppingForm::ToppingForm(QWidget* parent) : ShopForm(parent) {
+  addTick(
+      "shopTopping", tr("&Topping film is in stock"),
+      tr("Film that dissolves, to lie over pile and knit"),
+      [](const Shop& shop) { return shop.toppingFilm; },
+      [](Shop& shop, bool has) { shop.toppingFilm = has; });
+}
+
 // ---- Needles -----------------------------------------------------------------------------------
 
 NeedleForm::NeedleForm(QWidget* parent) : ShopForm(parent) {

@@ -56,6 +56,7 @@ void ShopWindow::build() {
   addPage(ShopList::Machines, new MachineForm, tr("Machines"), tr("Machines of the shop"), {});
   backing_ = addPage(ShopList::Backings, new StockForm, tr("Backing"), tr("Backing in stock"),
                      tr("No backing is listed, so orders say what to buy."));
+  addTopping();
   addPage(ShopList::Needles, new NeedleForm, tr("Needles"), tr("Needles in stock"),
           tr("No needle is listed, so nothing is said about needles in stock."));
   addPage(ShopList::MeasuredHoopings, new MeasuredHoopingForm, tr("Measured hoopings"),
@@ -180,6 +181,22 @@ EntryPage* ShopWindow::addPage(ShopList list, ShopForm* form, const QString& tit
   return page;
 }
 
+// Above the list of backing: what lies over the cloth is stock like what lies behind it.
+void ShopWindow::addTopping() {
+  auto* stock = new QWidget(tabs_);
+  auto* layout = new QVBoxLayout(stock);
+  layout->setContentsMargins(0, 0, 0, 0);
+  const int at = tabs_->indexOf(backing_);
+  const QString title = tabs_->tabText(at);
+  topping_ = new ToppingForm(stock);
+  connect(topping_, &ShopForm::edited, this, &ShopWindow::edit);
+  tabs_->removeTab(at);
+  layout->addWidget(topping_);
+  layout->addWidget(backing_, 1);
+  backing_->setVisible(true);
+  tabs_->insertTab(at, stock, title);
+}
+
 void ShopWindow::edit(const ShopEdit& edit) {
   applyEdit(document_, edit);
 }
@@ -191,6 +208,7 @@ void ShopWindow::showShop() {
     const ShownShop shown{shop, rules_, document_.units()};
     head_->show(shown);
     rates_->show(shown);
+    topping_->show(shown);
     for (EntryPage* page : pages_) {
       page->show(shown);
     }

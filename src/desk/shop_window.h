@@ -37,6 +37,7 @@ class ShopWindow : public SideWindow {
   void saveAsRequested();
 
  private:
+  void addTopping();
   EntryPage* addPage(ShopList list, ShopForm* form, const QString& title, const QString& words,
                      const QString& empty);
   void build();
@@ -52,6 +53,7 @@ class ShopWindow : public SideWindow {
   QTabWidget* tabs_ = nullptr;
   ShopForm* head_ = nullptr;
   ShopForm* rates_ = nullptr;
+  ShopForm* topping_ = nullptr;
   EntryPage* backing_ = nullptr;
   EntryPage* houseRules_ = nullptr;
   std::vector<EntryPage*> pages_;
