@@ -226,7 +226,7 @@ TEST_CASE("Backing has a price for what one buys of it", "[desk][rates]") {
   CHECK_FALSE(desk.problemBeside("backingPrice").isEmpty());
   desk.type("backingPrice", QStringLiteral("66 / 25 m"));
   CHECK(price.text() == QStringLiteral("66.00 EUR / 25 m"));
-  CHECK(desk.step().contains(QStringLiteral("price 66 / 25 m")));
+  CHECK(desk.step().contains(QStringLiteral("price 66.00 EUR / 25 m")));
   // What was for a length is for no number of sheets.
   desk.type("backingLength", QStringLiteral("30 cm"));
   auto& form = desk.find<QComboBox>("backingFormChoice");
