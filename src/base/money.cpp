@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "base/number_text.h"
+#include "base/power_of_ten.h"
 #include "base/quoted_text.h"
 #include "base/worded.h"
 
@@ -22,14 +23,6 @@ bool isDigit(char letter) {
 
 bool isCapital(char letter) {
   return letter >= 'A' && letter <= 'Z';
-}
-
-std::int64_t powerOfTen(int digits) {
-  std::int64_t power = 1;
-  for (int i = 0; i < digits; ++i) {
-    power *= 10;
-  }
-  return power;
 }
 
 // A decimal number as a whole number of its last decimal place, without going through a double,

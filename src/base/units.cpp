@@ -13,6 +13,7 @@
 #include <utility>
 
 #include "base/number_text.h"
+#include "base/power_of_ten.h"
 #include "base/quoted_text.h"
 #include "base/worded.h"
 
@@ -92,14 +93,6 @@ int marksPerInch(const UnitChoice& units) {
 
 int decimalsOfMm(const UnitChoice& units) {
   return std::min(units.finer, kFinestDecimals);
-}
-
-std::int64_t powerOfTen(int digits) {
-  std::int64_t power = 1;
-  for (int i = 0; i < digits; ++i) {
-    power *= 10;
-  }
-  return power;
 }
 
 std::int64_t markStep(const UnitChoice& units) {

@@ -10,14 +10,14 @@ namespace {
 
 using namespace literals;
 
-constexpr UnitChoice kEighths{LengthUnit::Inch};
+constexpr UnitChoice kOwnersUnits{LengthUnit::Inch};
 
 }  // namespace
 
 TEST_CASE("messages say exact millimetres unless a form asks otherwise", "[base][units]") {
   CHECK(spokenLength(82.55_mm) == "82.55 mm");
   {
-    const SpokenUnits inches(kEighths);
+    const SpokenUnits inches(kOwnersUnits);
     CHECK(spokenLength(82.55_mm) == "3 1/4 in");
     CHECK(spokenLength(5000_mm) == "196 7/8 in");
     CHECK(spokenLength(1_mm) == "3/64 in");  // to the ruler it would be nothing
@@ -31,7 +31,7 @@ TEST_CASE("messages say exact millimetres unless a form asks otherwise", "[base]
 }
 
 TEST_CASE("another thread is not asked for the form's units", "[base][units]") {
-  const SpokenUnits inches(kEighths);
+  const SpokenUnits inches(kOwnersUnits);
   std::string said;
   std::thread([&said] { said = spokenLength(10_mm); }).join();
   CHECK(said == "10 mm");
