@@ -112,23 +112,27 @@ void StartPage::fillRecent(const QStringList& recent) {
   heading->setFont(bold);
   recentLayout_->addWidget(heading);
   for (const QString& file : recent) {
-    auto* button = new QPushButton(recent_);
-    button->setFlat(true);
+    // Words beside a picture stand at the left, in the colours of any appearance.
+    auto* button = new QToolButton(recent_);
+    button->setIcon(deskIcon(QStringLiteral("open-order")));
+    button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+    button->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    button->setFocusPolicy(Qt::StrongFocus);
+    button->setAutoRaise(true);
     button->setText(withoutMnemonic(fileLine(file)));
     button->setToolTip(QDir::toNativeSeparators(file));
     button->setAccessibleName(tr("Recent order %1").arg(QDir::toNativeSeparators(file)));
-    button->setStyleSheet(QStringLiteral("text-align: left; padding: 6px;"));
     recentLayout_->addWidget(button);
     // Queued: opening changes the list, and with it this very button.
     connect(
-        button, &QPushButton::clicked, this, [this, file] { Q_EMIT openRecentRequested(file); },
+        button, &QToolButton::clicked, this, [this, file] { Q_EMIT openRecentRequested(file); },
         Qt::QueuedConnection);
     recentButtons_.emplace_back(file, button);
   }
   nameRecent();
 }
 
-// "2026-118   in /orders"
+// "regatta.order.json   in /orders"
 QString StartPage::fileLine(const QString& file) const {
   const QFileInfo info(file);
   const QString folder = fontMetrics().elidedText(QDir::toNativeSeparators(info.absolutePath()),

@@ -5,6 +5,7 @@
 #include <QLabel>
 #include <QPushButton>
 #include <QStringList>
+#include <QToolButton>
 #include <QVBoxLayout>
 #include <QWidget>
 #include <vector>
@@ -42,7 +43,7 @@ class StartPage : public QWidget {
   QPushButton* openDemo_ = nullptr;
   QWidget* recent_ = nullptr;
   QVBoxLayout* recentLayout_ = nullptr;
-  std::vector<std::pair<QString, QPushButton*>> recentButtons_;  // by file
+  std::vector<std::pair<QString, QToolButton*>> recentButtons_;  // by file
   // Files may lie on a slow disk: what is in them is read beside.
   LatestJob heads_{*this};
 };
