@@ -177,6 +177,7 @@ class RulesPage {
     Conditions conditions;
     conditions.add("width at least", rule.leastWidth ? lengthText(*rule.leastWidth) : "");
     conditions.add("width at most", rule.mostWidth ? lengthText(*rule.mostWidth) : "");
+    conditions.add("height at least", rule.leastHeight ? lengthText(*rule.leastHeight) : "");
     conditions.add("height at most", rule.mostHeight ? lengthText(*rule.mostHeight) : "");
     return conditions.text("none");
   }

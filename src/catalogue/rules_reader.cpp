@@ -90,18 +90,20 @@ void readTurnAndLimits(JsonObject& object, PlacementRule& rule) {
     object.cursor().fail(worded("a turn without \"turn-reason\""),
                          worded("why the design is turned"));
   }
-  if (const auto width = object.find("least-width")) {
-    rule.leastWidth = width->positiveLength();
-  }
-  if (const auto width = object.find("most-width")) {
-    rule.mostWidth = width->positiveLength();
-    if (rule.leastWidth && *rule.leastWidth > *rule.mostWidth) {
-      width->failShown(worded("no less than \"least-width\""));
+  const auto range = [&object](const char* least, std::optional<Length>& from, const char* most,
+                               std::optional<Length>& to) {
+    if (const auto length = object.find(least)) {
+      from = length->positiveLength();
     }
-  }
-  if (const auto height = object.find("most-height")) {
-    rule.mostHeight = height->positiveLength();
-  }
+    if (const auto length = object.find(most)) {
+      to = length->positiveLength();
+      if (from && *from > *to) {
+        length->failShown(worded("no less than \"{}\"", least));
+      }
+    }
+  };
+  range("least-width", rule.leastWidth, "most-width", rule.mostWidth);
+  range("least-height", rule.leastHeight, "most-height", rule.mostHeight);
 }
 
 // Reasons name rules by id: one of the shop must not be taken for the shipped one it wins over.

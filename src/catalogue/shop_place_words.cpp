@@ -55,6 +55,7 @@ constexpr std::pair<std::string_view, std::string_view> kFields[] = {
     {"sideways-distance", toBeWorded("distance sideways")},
     {"least-width", toBeWorded("least width")},
     {"most-width", toBeWorded("most width")},
+    {"least-height", toBeWorded("least height")},
     {"most-height", toBeWorded("most height")},
     {"machines", toBeWorded("machines")},
     {"frames", toBeWorded("frames")},

@@ -236,6 +236,7 @@ JsonNode placementRuleNode(const JsonNode* before, const PlacementRule& rule, Le
   object.textIfAny("turn-reason", rule.turnReason);
   putIfAny(object, "least-width", rule.leastWidth, unit);
   putIfAny(object, "most-width", rule.mostWidth, unit);
+  putIfAny(object, "least-height", rule.leastHeight, unit);
   putIfAny(object, "most-height", rule.mostHeight, unit);
   object.text("basis", rule.basis);
   object.textIfAny("note", rule.note);

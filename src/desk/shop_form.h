@@ -83,6 +83,29 @@ class ShopForm : public QWidget {
       return length ? take(shop, *length) : problemOf(length);
     };
   }
+  // A field for a length that may be left empty. `at`: the optional length in a shop, const or not.
+  template <class At>
+  FieldEdit* addOwnLength(const char* name, const QString& label, const QString& words, At at,
+                          Length least = {}) {
+    return addField(
+        name, label, words,
+        [this, at](const Shop& shop) {
+          const std::optional<Length>& length = at(shop);
+          return length ? lengthText(*length) : QString();
+        },
+        [this, at, least](Shop& shop, const QString& text) -> std::optional<QString> {
+          std::optional<Length>& length = at(shop);
+          if (text.isEmpty()) {
+            length.reset();
+            return std::nullopt;
+          }
+          const Result<Length> read = readLength(text, least);
+          if (read) {
+            length = *read;
+          }
+          return problemOf(read);
+        });
+  }
   [[nodiscard]] QString lengthText(Length length) const;
   [[nodiscard]] Result<Length> readLength(const QString& text, Length least) const;
 

@@ -23,8 +23,8 @@ class ShopHeadForm : public ShopForm {
   void addJudgedError();
   FieldEdit* addErrorLength(const char* name, const QString& label, const QString& words,
                             Length HoopingError::*length);
-  void addOwnLength(const char* name, const QString& label, const QString& words,
-                    std::optional<Length> Shop::*length, const DefaultValue Defaults::*shipped);
+  void addError(const char* name, const QString& label, const QString& words,
+                std::optional<Length> Shop::*length, const DefaultValue Defaults::*shipped);
 
   std::vector<FieldEdit*> judged_;  // of use only where the shop judges its error itself
   std::vector<std::pair<FieldEdit*, const DefaultValue Defaults::*>> shipped_;
@@ -115,6 +115,7 @@ class HouseRuleForm : public ShopForm {
  private:
   void addScope();
   void addDistances();
+  void addSizes();
 };
 
 }  // namespace creaseline::desk

@@ -108,24 +108,9 @@ FrameForm::FrameForm(QWidget* parent) : WindowedForm(parent) {
 void FrameForm::addMargins() {
   const auto addLength = [this](const char* name, const QString& title, const QString& about,
                                 std::optional<Length> Frame::*member) {
-    FieldEdit* field = addField(
+    FieldEdit* field = addOwnLength(
         name, title, about,
-        [this, member](const Shop& shop) {
-          const std::optional<Length>& length = shop.frames.at(entry()).*member;
-          return length ? lengthText(*length) : QString();
-        },
-        [this, member](Shop& shop, const QString& text) -> std::optional<QString> {
-          std::optional<Length>& length = shop.frames.at(entry()).*member;
-          if (text.isEmpty()) {
-            length.reset();
-            return std::nullopt;
-          }
-          const Result<Length> read = readLength(text, {});
-          if (read) {
-            length = *read;
-          }
-          return problemOf(read);
-        });
+        [ this, member ](auto& shop) -> auto& { return shop.frames.at(entry()).*member; });
     field->edit().setToolTip(about);
     return field;
   };

@@ -33,14 +33,13 @@ ShopHeadForm::ShopHeadForm(QWidget* parent) : ShopForm(parent) {
   addUnits();
   addJudgedError();
   addHeading(tr("What the steps before the machine may add; empty: the usual value"));
-  addOwnLength("shopCrease", tr("&Crease"),
-               tr("How far a pressed crease may lie off the garment's true middle"),
-               &Shop::creaseError, &Defaults::creaseError);
-  addOwnLength("shopRuler", tr("&Ruler"), tr("How far off a length laid on cloth may be"),
-               &Shop::rulerError, &Defaults::rulerError);
-  addOwnLength("shopGive", tr("Cloth gi&ves"),
-               tr("How far cloth moves between marking and clamping"), &Shop::clothGive,
-               &Defaults::clothGive);
+  addError("shopCrease", tr("&Crease"),
+           tr("How far a pressed crease may lie off the garment's true middle"), &Shop::creaseError,
+           &Defaults::creaseError);
+  addError("shopRuler", tr("&Ruler"), tr("How far off a length laid on cloth may be"),
+           &Shop::rulerError, &Defaults::rulerError);
+  addError("shopGive", tr("Cloth gi&ves"), tr("How far cloth moves between marking and clamping"),
+           &Shop::clothGive, &Defaults::clothGive);
 }
 
 void ShopHeadForm::addUnits() {
@@ -137,26 +136,13 @@ void ShopHeadForm::addJudgedError() {
           })};
 }
 
-void ShopHeadForm::addOwnLength(const char* name, const QString& label, const QString& words,
-                                std::optional<Length> Shop::*length,
-                                const DefaultValue Defaults::*shipped) {
-  FieldEdit* field = addField(
-      name, label, words,
-      [this, length](const Shop& shop) {
-        return shop.*length ? lengthText(*(shop.*length)) : QString();
-      },
-      [this, length](Shop& shop, const QString& text) -> std::optional<QString> {
-        if (text.isEmpty()) {
-          (shop.*length).reset();
-          return std::nullopt;
-        }
-        const Result<Length> value = readLength(text, {});
-        if (value) {
-          shop.*length = *value;
-        }
-        return problemOf(value);
-      });
-  shipped_.emplace_back(field, shipped);
+void ShopHeadForm::addError(const char* name, const QString& label, const QString& words,
+                            std::optional<Length> Shop::*length,
+                            const DefaultValue Defaults::*shipped) {
+  shipped_.emplace_back(
+      addOwnLength(
+          name, label, words, [length](auto& shop) -> auto& { return shop.*length; }),
+      shipped);
 }
 
 void ShopHeadForm::shown() {

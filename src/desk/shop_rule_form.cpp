@@ -59,6 +59,7 @@ HouseRuleForm::HouseRuleForm(QWidget* parent) : ShopForm(parent) {
       [at](const Shop& shop) { return toQString(at(shop).id.text()); }, idPut(at));
   addScope();
   addDistances();
+  addSizes();
   addHeading(tr("Where this rule is from"));
   addField(
       "ruleBasis", tr("&Basis"), tr("Who decided it, and why"),
@@ -212,6 +213,25 @@ void HouseRuleForm::addDistances() {
         }
         return problemOf(turn);
       });
+}
+
+void HouseRuleForm::addSizes() {
+  const auto add = [this](const char* name, const QString& label, const QString& words,
+                          std::optional<Length> PlacementRule::*member) {
+    addOwnLength(
+        name, label, words,
+        [ this, member ](auto& shop) -> auto& { return shop.houseRules.at(entry()).*member; },
+        Length::fromNanometres(1));
+  };
+  addHeading(tr("How large the design usually is; empty: anything"));
+  add("ruleLeastWidth", tr("&Least width"), tr("A narrower design is remarked on"),
+      &PlacementRule::leastWidth);
+  add("ruleMostWidth", tr("Most wid&th"), tr("A wider design is watched"),
+      &PlacementRule::mostWidth);
+  add("ruleLeastHeight", tr("Least &height"), tr("A lower design is remarked on"),
+      &PlacementRule::leastHeight);
+  add("ruleMostHeight", tr("Most h&eight"), tr("A higher design is watched"),
+      &PlacementRule::mostHeight);
 }
 
 QString HouseRuleForm::subject() const {

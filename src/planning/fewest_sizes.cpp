@@ -19,10 +19,15 @@ constexpr int kAskedPercent = 100;
 WholeInterval scalesThatServe(const PlacementRequest& request, int most, const Workshop& workshop) {
   int least = static_cast<int>(std::ceil(most * workshop.figures.leastDesignShare));
   const PlacementRule* rule = findPlacementRule(request, workshop);
-  if (rule != nullptr && rule->leastWidth) {
-    const Length asked = request.design->width * request.placement.scale;
-    least =
-        std::max(least, static_cast<int>(std::ceil(100.0 * rule->leastWidth->mm() / asked.mm())));
+  const auto noSmaller = [&](std::optional<Length> usual, Length designed) {
+    if (usual) {
+      const Length asked = designed * request.placement.scale;
+      least = std::max(least, static_cast<int>(std::ceil(100.0 * usual->mm() / asked.mm())));
+    }
+  };
+  if (rule != nullptr) {
+    noSmaller(rule->leastWidth, request.design->width);
+    noSmaller(rule->leastHeight, request.design->height);
   }
   return {std::min(least, most), most};
 }

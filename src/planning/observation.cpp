@@ -204,12 +204,21 @@ class PlaceObserver : Observer {
       over(height, *rule_->mostHeight, "high",
            worded("the design is {} high, {} more than usual here", high, by));
     }
+    const auto under = [this](Length value, Length limit, std::string subject,
+                              std::string sentence) {
+      say(Severity::Note, FindingCode::BeyondUsualSize, std::move(subject), std::move(sentence),
+          toBeWorded("under the usual by"), limit - value);
+      because(ruleReason(*rule_, worded("the usual least is {}", text(limit))));
+    };
     if (rule_->leastWidth && width < *rule_->leastWidth) {
       const auto [wide, by] = words(width, *rule_->leastWidth);
-      say(Severity::Note, FindingCode::BeyondUsualSize, "narrow",
-          worded("the design is {} wide, {} less than usual here", wide, by),
-          toBeWorded("under the usual by"), *rule_->leastWidth - width);
-      because(ruleReason(*rule_, worded("the usual least is {}", text(*rule_->leastWidth))));
+      under(width, *rule_->leastWidth, "narrow",
+            worded("the design is {} wide, {} less than usual here", wide, by));
+    }
+    if (rule_->leastHeight && height < *rule_->leastHeight) {
+      const auto [high, by] = words(height, *rule_->leastHeight);
+      under(height, *rule_->leastHeight, "low",
+            worded("the design is {} high, {} less than usual here", high, by));
     }
   }
 

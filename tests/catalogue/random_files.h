@@ -354,6 +354,7 @@ class RandomFiles {
       rule.turnReason = "because";
       rule.leastWidth = length(10, 50);
       rule.mostWidth = length(60, 90);
+      rule.leastHeight = length(10, 50);
       rule.mostHeight = length(60, 90);
     }
     return rule;

@@ -236,6 +236,14 @@ TEST_CASE("A house rule is made and moves the designs that it is meant for", "[d
   CHECK_FALSE(desk.onPage<QLineEdit>("ruleDistance").accessibleDescription().isEmpty());
   desk.type("ruleDistance", QStringLiteral("8 in"));
   CHECK(desk.stepName().contains(QStringLiteral("distance 8 in")));
+  // How large a design may be, from both ends.
+  desk.type("ruleLeastHeight", QStringLiteral("2 in"));
+  CHECK(desk.stepName().contains(QStringLiteral("least height 2 in")));
+  desk.type("ruleMostHeight", QStringLiteral("1 in"));
+  CHECK_FALSE(desk.onPage<QLineEdit>("ruleMostHeight").accessibleDescription().isEmpty());
+  desk.type("ruleMostHeight", QStringLiteral("4 in"));
+  CHECK(desk.stepName().contains(QStringLiteral("most height 4 in")));
+  desk.type("ruleMostHeight", QString());
   REQUIRE(desk.waitForPlan());
 }
 

@@ -91,6 +91,34 @@ TEST_CASE("little room reads as less than the error that it must bear", "[findin
         "error is 3.4 mm sideways, 3 mm along, 2°");
 }
 
+TEST_CASE("a house rule says how narrow and how low a design may be", "[findings]") {
+  const Order order = orderFor("t-shirt", 60_mm, 40_mm, "left-chest", {"M"});
+  Shop shop = roomyShop();
+  PlacementRule rule = *std::find_if(
+      sample::shippedRules().placement.begin(), sample::shippedRules().placement.end(),
+      [](const PlacementRule& each) { return each.id == RuleId("left-chest-adult"); });
+  rule.id = RuleId("our-chest");
+  rule.leastWidth = 70_mm;
+  rule.leastHeight = 50_mm;
+  shop.houseRules = {rule};
+  const Plan plan = planned(order, shop);
+  std::vector<std::string> said;
+  for (const Finding& finding : plan.findings) {
+    if (finding.code == FindingCode::BeyondUsualSize) {
+      said.push_back(finding.text);
+      CHECK(finding.severity == Severity::Note);
+      CHECK(finding.reason->rule == RuleId("our-chest"));
+      CHECK(finding.numbers.front().value == 10_mm);
+    }
+  }
+  CHECK(said == std::vector<std::string>{"the design is 60 mm wide, 10 mm less than usual here",
+                                         "the design is 40 mm high, 10 mm less than usual here"});
+  rule.leastWidth = 60_mm;
+  rule.leastHeight = 40_mm;
+  shop.houseRules = {rule};
+  CHECK_FALSE(hasFinding(planned(order, shop), FindingCode::BeyondUsualSize));
+}
+
 TEST_CASE("a size beyond the usual one never reads as the usual one", "[findings][units]") {
   // 4 1/2 in are 114.3 mm.
   const Order order = orderFor("t-shirt", 115_mm, 60_mm, "left-chest", {"M"});

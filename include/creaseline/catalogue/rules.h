@@ -88,8 +88,8 @@ struct PlacementRule {
   Length sidewaysDistance;
   // Against the direction that reads upright when worn (PanelShape::wornUp).
   Angle turn;
-  std::string turnReason;                                   // empty if turn is 0
-  std::optional<Length> leastWidth, mostWidth, mostHeight;  // of the design
+  std::string turnReason;                                                // empty if turn is 0
+  std::optional<Length> leastWidth, mostWidth, leastHeight, mostHeight;  // of the design
   std::string basis;   // "common practice, no source", or the document by name
   std::string note;    // one sentence for the reasons list
   bool house = false;  // a shop's own rule
