@@ -84,8 +84,9 @@ void Document::startOrder(Order order, const Original<Order>& original) {
   }
   planned_ = unplanned();
   watchFiles();
-  tellModified();
+  // First what is shown: whoever hears of the rest may ask what of it is selected.
   Q_EMIT plannedChanged();
+  tellModified();
   Q_EMIT filesChanged();
   request(false, !shop_);
 }

@@ -276,6 +276,15 @@ TEST_CASE("A remedy is tried, undone and redone, and closing asks before it is l
   CHECK(desk.window->close());
 }
 
+TEST_CASE("A new order in which nothing was entered goes without a question", "[desk][window]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  desk.action("newOrder").trigger();
+  REQUIRE(waitFor([&] { return desk.order().model()->rowCount() == 0; }));
+  desk.openDemo();  // a question would hold this up
+  CHECK(desk.order().model()->rowCount() > 0);
+}
+
 TEST_CASE("Files dropped on the window are opened, whichever comes first", "[desk][window]") {
   DeskOnDemo desk;
   QMimeData data;
@@ -343,7 +352,7 @@ TEST_CASE("A part of the garment without a place is looked at from above the tab
   clickItem(desk.order(), cell(desk, 0, 0, QStringLiteral("M")));
   auto& table = desk.find<TableCanvas>("table");
   const QString sewn = table.accessibleDescription();
-  auto& menu = *desk.find<QToolButton>("otherParts").menu();
+  auto& menu = *desk.find<QToolButton>("otherPanels").menu();
   Q_EMIT menu.aboutToShow();
   // The demo's first line is sewn on the front and on the hood.
   QStringList parts;
@@ -354,7 +363,7 @@ TEST_CASE("A part of the garment without a place is looked at from above the tab
                              QStringLiteral("Right sleeve")});
   menu.actions().first()->trigger();
   CHECK(table.accessibleDescription().startsWith(QStringLiteral("Nothing is sewn here")));
-  CHECK(desk.find<QToolButton>("otherParts").text() == QStringLiteral("Back"));
+  CHECK(desk.find<QToolButton>("otherPanels").text() == QStringLiteral("Back"));
   CHECK_FALSE(table.designAt());
   QCoreApplication::processEvents();
   QDir().mkpath(QStringLiteral(SCREENSHOT_FOLDER));
@@ -366,7 +375,7 @@ TEST_CASE("A part of the garment without a place is looked at from above the tab
   CHECK(table.grab().toImage() != middle);
   clickItem(desk.order(), cell(desk, 0, 0, QStringLiteral("M")));
   CHECK(table.accessibleDescription() == sewn);
-  CHECK(desk.find<QToolButton>("otherParts").text() == QStringLiteral("Other parts"));
+  CHECK(desk.find<QToolButton>("otherPanels").text() == QStringLiteral("Other panels"));
 }
 
 TEST_CASE("The garments that a remedy mends are on show after it", "[desk][window]") {
