@@ -548,6 +548,10 @@
         <source>There is no other size</source>
         <translation>No hay otra talla</translation>
     </message>
+    <message>
+        <source>&amp;Bring mine back</source>
+        <translation>&amp;Recuperar lo mío</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk</name>
@@ -1524,6 +1528,10 @@
     <message>
         <source>Its sides are %1 and %2: %3</source>
         <translation>Sus lados miden %1 y %2: %3</translation>
+    </message>
+    <message>
+        <source>Blocks are for this piece alone (%1); give them another piece, or remove them first.</source>
+        <translation>Hay bloques solo para esta pieza (%1); asígneles otra o quítelos antes.</translation>
     </message>
 </context>
 <context>
@@ -3177,6 +3185,42 @@
     <message>
         <source>the shop&apos;s own habit</source>
         <translation>costumbre del propio taller</translation>
+    </message>
+    <message>
+        <source>How large the design usually is; empty: anything</source>
+        <translation>Qué tamaño suele tener el diseño; vacío: cualquiera</translation>
+    </message>
+    <message>
+        <source>&amp;Least width</source>
+        <translation>An&amp;cho mínimo</translation>
+    </message>
+    <message>
+        <source>A narrower design is remarked on</source>
+        <translation>Sobre un diseño más estrecho se da una nota</translation>
+    </message>
+    <message>
+        <source>Most wid&amp;th</source>
+        <translation>Anc&amp;ho máximo</translation>
+    </message>
+    <message>
+        <source>A wider design is watched</source>
+        <translation>Sobre un diseño más ancho se da una advertencia</translation>
+    </message>
+    <message>
+        <source>Least &amp;height</source>
+        <translation>A&amp;lto mínimo</translation>
+    </message>
+    <message>
+        <source>A lower design is remarked on</source>
+        <translation>Sobre un diseño más bajo se da una nota</translation>
+    </message>
+    <message>
+        <source>Most h&amp;eight</source>
+        <translation>Al&amp;to máximo</translation>
+    </message>
+    <message>
+        <source>A higher design is watched</source>
+        <translation>Sobre un diseño más alto se da una advertencia</translation>
     </message>
 </context>
 <context>
@@ -4949,6 +4993,18 @@
         <source>Rates</source>
         <translation>Tarifas</translation>
     </message>
+    <message>
+        <source>Somebody else changed the shop, too</source>
+        <translation>Alguien más cambió también el taller</translation>
+    </message>
+    <message>
+        <source>What its file says counts now, not what you changed here.</source>
+        <translation>Ahora vale lo que dice su archivo, no lo que usted cambió aquí.</translation>
+    </message>
+    <message>
+        <source>&amp;Bring mine back</source>
+        <translation>&amp;Recuperar lo mío</translation>
+    </message>
 </context>
 <context>
     <name>creaseline::desk::SizeModel</name>
@@ -5244,18 +5300,6 @@
         <translation>La prenda no se puede dibujar: sus medidas no concuerdan.</translation>
     </message>
     <message>
-        <source>Other parts</source>
-        <translation>Otras partes</translation>
-    </message>
-    <message>
-        <source>Look at a part of the garment that nothing is sewn on</source>
-        <translation>Ver una parte de la prenda en la que no se borda nada</translation>
-    </message>
-    <message>
-        <source>Other parts of the garment</source>
-        <translation>Otras partes de la prenda</translation>
-    </message>
-    <message>
         <source>Of the garment&apos;s true size</source>
         <translation>Del tamaño real de la prenda</translation>
     </message>
@@ -5271,6 +5315,18 @@
         <source>%1 %</source>
         <comment>number</comment>
         <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>Other panels</source>
+        <translation>Otros paneles</translation>
+    </message>
+    <message>
+        <source>Look at a panel of the garment that nothing is sewn on</source>
+        <translation>Ver un panel de la prenda en el que no se borda nada</translation>
+    </message>
+    <message>
+        <source>Other panels of the garment</source>
+        <translation>Otros paneles de la prenda</translation>
     </message>
 </context>
 <context>

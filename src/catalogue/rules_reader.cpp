@@ -9,6 +9,7 @@
 #include "base/worded.h"
 #include "catalogue/said_name.h"
 #include "catalogue/text_check.h"
+#include "creaseline/base/spoken_units.h"
 #include "creaseline/base/units.h"
 
 namespace creaseline {
@@ -67,8 +68,13 @@ void readDistances(JsonObject& object, const Rules& rules, PlacementRule& rule) 
   rule.least = object.at("least").length({}, kLargestPart);
   rule.most = object.at("most").length({}, kLargestPart);
   if (rule.distance < rule.least || rule.distance > rule.most) {
-    distance.failShown(worded("a distance from \"least\" {} to \"most\" {}", exactText(rule.least),
-                              exactText(rule.most)));
+    const std::string least = spokenLength(rule.least);
+    const std::string most = spokenLength(rule.most);
+    if (spokenUnits()) {
+      distance.fail(spokenLength(rule.distance),
+                    worded("a distance from the least of {} to the most of {}", least, most));
+    }
+    distance.failShown(worded("a distance from \"least\" {} to \"most\" {}", least, most));
   }
   rule.sideways = object.at("sideways").enumerator<Sideways>();
   const auto sidewaysDistance = object.find("sideways-distance");

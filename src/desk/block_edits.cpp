@@ -124,15 +124,24 @@ OrderEdit DesignEdits::addPiece(std::size_t index) const {
   });
 }
 
-std::optional<QString> DesignEdits::removePieceProblem(std::size_t index,
-                                                       std::size_t /*piece*/) const {
+std::optional<QString> DesignEdits::removePieceProblem(std::size_t index, std::size_t piece) const {
   const Design& design = order_.designs.at(index);
-  if (design.pieces.size() > 1 || !needsPieces(design)) {
-    return std::nullopt;
+  if (design.pieces.size() == 1 && needsPieces(design)) {
+    return tr(
+        "It is the last piece, and there are blocks that place, tack or cover one. Make them "
+        "plain sewing, or remove them first.");
   }
-  return tr(
-      "It is the last piece, and there are blocks that place, tack or cover one. Make them "
-      "plain sewing, or remove them first.");
+  // Without it their blocks would be sewn for every piece.
+  QStringList blocks;
+  for (std::size_t i = 0; i < design.blocks.size(); ++i) {
+    if (design.blocks[i].piece == design.pieces.at(piece).name) {
+      blocks.append(QString::number(i + 1));
+    }
+  }
+  return blocks.isEmpty() ? std::nullopt
+                          : std::optional(tr("Blocks are for this piece alone (%1); give them "
+                                             "another piece, or remove them first.")
+                                              .arg(listed(blocks)));
 }
 
 OrderEdit DesignEdits::removePiece(std::size_t index, std::size_t piece) const {
@@ -140,11 +149,6 @@ OrderEdit DesignEdits::removePiece(std::size_t index, std::size_t piece) const {
   return onDesign(index, tr("Take piece %1 out of %2").arg(quoted(name), nameOf(index)),
                   [&](Design& design) {
                     design.pieces.erase(design.pieces.begin() + static_cast<std::ptrdiff_t>(piece));
-                    for (ThreadBlock& block : design.blocks) {
-                      if (block.piece == name) {
-                        block.piece.clear();
-                      }
-                    }
                   });
 }
 

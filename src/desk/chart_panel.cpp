@@ -29,10 +29,9 @@ ChartPanel::ChartPanel(QWidget* parent) : QGroupBox(tr("Size chart"), parent) {
   table_->horizontalHeader()->setDefaultSectionSize(fontMetrics().averageCharWidth() *
                                                     kColumnCharacters);
   table_->horizontalHeader()->setDefaultAlignment(Qt::AlignCenter);
-  below_ = new QLabel(this);
+  below_ = new NoteLabel(this);
   below_->setObjectName(QStringLiteral("chartNote"));
   below_->setWordWrap(true);
-  below_->setTextFormat(Qt::PlainText);
   auto* layout = new QVBoxLayout(this);
   layout->setSpacing(4);
   layout->addWidget(buildSizeStrip());
@@ -225,16 +224,13 @@ void ChartPanel::say(const QString& problem) {
 }
 
 void ChartPanel::showNote() {
-  QPalette colours = palette();
-  colours.setColor(QPalette::WindowText, problem_.isEmpty()
-                                             ? mutedText(palette())
-                                             : stateColour(Severity::Stop, palette()));
-  below_->setPalette(colours);
-  below_->setText(
-      problem_.isEmpty()
-          ? tr("Lengths in any unit, such as 20 1/2 in or 52 cm. In brackets: not measured, but "
-               "proposed or taken as usual for this kind; the plan says so until it is typed over.")
-          : stateShape(Severity::Stop) + QLatin1Char(' ') + problem_);
+  if (problem_.isEmpty()) {
+    below_->say(
+        tr("Lengths in any unit, such as 20 1/2 in or 52 cm. In brackets: not measured, but "
+           "proposed or taken as usual for this kind; the plan says so until it is typed over."));
+  } else {
+    below_->say(problem_, Severity::Stop);
+  }
   table_->setAccessibleDescription(below_->text());
 }
 

@@ -13,6 +13,7 @@
 #include "desk/chart_table_model.h"
 #include "desk/checked_table.h"
 #include "desk/field_edit.h"
+#include "desk/form_parts.h"
 
 namespace creaseline::desk {
 
@@ -51,7 +52,7 @@ class ChartPanel : public QGroupBox {
   QMenu* measures_ = nullptr;
   QPushButton *addMeasure_ = nullptr, *add_ = nullptr, *remove_ = nullptr, *up_ = nullptr,
               *down_ = nullptr, *paste_ = nullptr, *import_ = nullptr;
-  QLabel* below_ = nullptr;
+  NoteLabel* below_ = nullptr;
   QString problem_;
 };
 

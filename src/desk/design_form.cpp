@@ -38,18 +38,10 @@ QString dotsText(double dots) {
   return dots > 0.0 ? QString::number(dots, 'g', 10) : QString();
 }
 
-QLabel* mutedNote(const char* name, QWidget* parent) {
-  auto* note = new QLabel(parent);
+NoteLabel* mutedNote(const char* name, QWidget* parent) {
+  auto* note = new NoteLabel(parent);
   note->setObjectName(QString::fromLatin1(name));
-  note->setTextFormat(Qt::PlainText);
   return note;
-}
-
-void sayMuted(QLabel& note, const QString& text) {
-  QPalette colours = note.parentWidget()->palette();
-  colours.setColor(QPalette::WindowText, mutedText(colours));
-  note.setPalette(colours);
-  note.setText(text);
 }
 
 }  // namespace
@@ -338,12 +330,12 @@ void DesignForm::showSize() {
                         static_cast<QWidget*>(proportional_)}) {
     each->setEnabled(maySize);
   }
-  sayMuted(*sizeNote_, maySize ? tr("Of all sewing together, edge to edge")
-                               : tr("As large as the outline's file says"));
+  sizeNote_->say(maySize ? tr("Of all sewing together, edge to edge")
+                         : tr("As large as the outline's file says"));
   stitches_->setText(QString::number(shown.stitches));
   stitches_->setEnabled(shown.blocks.empty());
-  sayMuted(*stitchNote_, shown.blocks.empty() ? tr("Of the whole design, without thread blocks")
-                                              : tr("The sum of the thread blocks"));
+  stitchNote_->say(shown.blocks.empty() ? tr("Of the whole design, without thread blocks")
+                                        : tr("The sum of the thread blocks"));
 }
 
 void DesignForm::showMonogram() {

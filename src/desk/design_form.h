@@ -12,6 +12,7 @@
 
 #include "desk/design_edits.h"
 #include "desk/field_edit.h"
+#include "desk/form_parts.h"
 #include "desk/outline_view.h"
 
 namespace creaseline::desk {
@@ -61,7 +62,8 @@ class DesignForm : public QWidget {
   FieldEdit *name_ = nullptr, *id_ = nullptr, *width_ = nullptr, *height_ = nullptr,
             *stitches_ = nullptr;
   QCheckBox* proportional_ = nullptr;
-  QLabel *sizeNote_ = nullptr, *stitchNote_ = nullptr, *source_ = nullptr;
+  NoteLabel *sizeNote_ = nullptr, *stitchNote_ = nullptr;
+  QLabel* source_ = nullptr;
   OutlineView* outline_ = nullptr;
   QPushButton *box_ = nullptr, *drawing_ = nullptr, *picture_ = nullptr;
   FieldEdit* dots_ = nullptr;

@@ -58,10 +58,17 @@ std::optional<bool> DeskWindow::Parts::askWhetherToSave(const QString& name,
                                        : std::nullopt;
 }
 
+// A new order in which nothing has been entered: only its number is there.
+bool DeskWindow::Parts::isUntouched(const Order& order) const {
+  Order fresh;
+  fresh.id = order.id;
+  return document_.orderFile().isEmpty() && order == fresh;
+}
+
 bool DeskWindow::Parts::mayLeaveOrder() {
   finishTyping();
   document_.finishSaving();
-  if (!document_.modified()) {
+  if (!document_.modified() || isUntouched(*document_.orderInHand())) {
     return true;
   }
   const auto save = askWhetherToSave(QStringLiteral("leaveOrder"),

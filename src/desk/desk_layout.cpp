@@ -130,7 +130,8 @@ QWidget* DeskWindow::Parts::buildWorkspace() {
 QWidget* DeskWindow::Parts::buildSizes(QWidget* parent) {
   QWidget* made = pane(tr("Sizes, all to one scale"), sizeRail_, parent);
   auto* layout = static_cast<QVBoxLayout*>(made->layout());
-  QWidget* heading = layout->takeAt(0)->widget();
+  const std::unique_ptr<QLayoutItem> first(layout->takeAt(0));
+  QWidget* heading = first->widget();
   auto* head = new QHBoxLayout;
   head->setContentsMargins(0, 0, 6, 0);
   head->addWidget(heading);

@@ -62,6 +62,7 @@ class DeskWindow::Parts {
   void openShop(const std::filesystem::path& file);
   void openFile(const std::filesystem::path& file);
   // True if no change would be lost, or the user lets it go: of the order, or of the shop, too.
+  [[nodiscard]] bool isUntouched(const Order& order) const;
   bool mayLeaveOrder();
   bool mayLeave() { return mayLeaveOrder() && mayLeaveShop(); }
   void keepWindowPlace();

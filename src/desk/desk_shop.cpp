@@ -17,7 +17,8 @@ void DeskWindow::Parts::connectShop() {
   QObject::connect(&document_, &Document::shopEdited, &window_, [this] { updateEditing(); });
   QObject::connect(&document_, &Document::shopReplaced, &window_, [this] {
     messageBar_->say(Severity::Watch, tr("Somebody else changed the shop, too"),
-                     tr("What its file says counts now. Undo brings yours back."));
+                     tr("What its file says counts now. Undo brings yours back."),
+                     {{tr("&Bring mine back"), [this] { document_.undoStack().undo(); }}});
   });
 }
 

@@ -90,6 +90,7 @@ class Document : public QObject {
   // To the file that it was read from; only with one.
   void startSaving();
   // To another file; one that is there already must say what `replaced` stands for.
+  // Also where its own file was, if that is gone.
   void startSavingAs(const std::filesystem::path& file, const FileStamp& replaced);
   // Waits for what is being written, order or shop, and tells of it.
   void finishSaving() { saver_.finish(); }

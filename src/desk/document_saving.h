@@ -3,6 +3,7 @@
 #pragma once
 
 #include <exception>
+#include <filesystem>
 #include <optional>
 #include <utility>
 
@@ -10,6 +11,16 @@
 #include "desk/text.h"
 
 namespace creaseline::desk {
+
+// A file that is gone, and that the user has chosen to be written again, is not looked for there.
+template <class T>
+Original<T> savedAnew(Original<T> original, const std::filesystem::path& file,
+                      const FileStamp& replaced) {
+  if (original.file == file && !std::filesystem::exists(file)) {
+    original.stamp = replaced;
+  }
+  return original;
+}
 
 template <class T>
 struct Document::Written {

@@ -94,14 +94,13 @@ void Document::startSavingShop() {
 
 void Document::startSavingShopAs(const std::filesystem::path& file, const FileStamp& replaced) {
   finishSaving();  // the next one starts from what that one wrote
-  write<Shop>(
-      [file, replaced, shop = shop_, original = shopOriginal_, style = styleFor(file)] {
-        return creaseline::saveShop(file, *shop, original, style, replaced);
-      },
-      [this, file, mine = shop_](Saved<Shop> saved) {
-        takeSavedShop(file, mine, std::move(saved));
-      },
-      &Document::shopSaved);
+  write<Shop>([file, replaced, shop = shop_, original = savedAnew(shopOriginal_, file, replaced),
+               style = styleFor(
+                   file)] { return creaseline::saveShop(file, *shop, original, style, replaced); },
+              [this, file, mine = shop_](Saved<Shop> saved) {
+                takeSavedShop(file, mine, std::move(saved));
+              },
+              &Document::shopSaved);
 }
 
 SaveResult Document::saveShop() {

@@ -118,10 +118,9 @@ EntryTable::EntryTable(const QString& name, const QString& title, const QString&
   table_->verticalHeader()->hide();
   table_->setSelectionBehavior(QAbstractItemView::SelectItems);
   table_->horizontalHeader()->setStretchLastSection(true);
-  below_ = new QLabel(this);
+  below_ = new NoteLabel(this);
   below_->setObjectName(name + QStringLiteral("Note"));
   below_->setWordWrap(true);
-  below_->setTextFormat(Qt::PlainText);
   auto* buttons = new QHBoxLayout;
   buttons->setSpacing(4);
   add_ = button(QStringLiteral("Add"), tr("Add"), tr("Add a %1").arg(entry));
@@ -206,13 +205,11 @@ void EntryTable::say(const QString& problem) {
 }
 
 void EntryTable::showNote() {
-  QPalette colours = palette();
-  colours.setColor(QPalette::WindowText, problem_.isEmpty()
-                                             ? mutedText(palette())
-                                             : stateColour(Severity::Stop, palette()));
-  below_->setPalette(colours);
-  below_->setText(problem_.isEmpty() ? note_
-                                     : stateShape(Severity::Stop) + QLatin1Char(' ') + problem_);
+  if (problem_.isEmpty()) {
+    below_->say(note_);
+  } else {
+    below_->say(problem_, Severity::Stop);
+  }
   below_->setVisible(!below_->text().isEmpty());
   table_->setAccessibleDescription(below_->text());
 }

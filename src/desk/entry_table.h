@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "desk/checked_table.h"
+#include "desk/form_parts.h"
 
 namespace creaseline::desk {
 
@@ -90,7 +91,7 @@ class EntryTable : public QGroupBox {
   CheckedTable* table_ = nullptr;
   QToolButton *add_ = nullptr, *remove_ = nullptr, *up_ = nullptr, *down_ = nullptr,
               *colour_ = nullptr;
-  QLabel* below_ = nullptr;
+  NoteLabel* below_ = nullptr;
   QString note_, problem_;
 };
 

@@ -300,6 +300,17 @@ void FindingsPanel::showRemedies(int row) {
   if (const Finding* finding = model_.finding(row)) {
     addReasonAndRemedies(*finding);
   }
+  // By Tab from the finding to what would help.
+  QWidget* before = list_;
+  for (int i = 0; i < remediesLayout_->count(); ++i) {
+    QWidget* shown = remediesLayout_->itemAt(i)->widget();
+    auto* button = qobject_cast<QPushButton*>(shown);
+    button = button == nullptr ? shown->findChild<QPushButton*>() : button;
+    if (button != nullptr) {
+      setTabOrder(before, button);
+      before = button;
+    }
+  }
   // At last, since what is added to a row on show comes a moment later.
   remediesArea_->setVisible(remediesLayout_->count() > 0);
 }

@@ -3,6 +3,7 @@
 
 #include <QColor>
 #include <QCoreApplication>
+#include <QEvent>
 #include <QRegularExpression>
 #include <QWheelEvent>
 
@@ -50,20 +51,42 @@ QComboBox* makeChoice(const char* name, const QString& words, QWidget* parent) {
   return made;
 }
 
-ProblemLabel::ProblemLabel(QWidget* parent) : QLabel(parent) {
-  setWordWrap(true);
+NoteLabel::NoteLabel(QWidget* parent) : QLabel(parent) {
   setTextFormat(Qt::PlainText);
+}
+
+void NoteLabel::say(const QString& text, std::optional<Severity> severity) {
+  severity_ = severity;
+  colour();
+  setText(severity ? stateShape(*severity) + QLatin1Char(' ') + text : text);
+}
+
+void NoteLabel::colour() {
+  const QPalette base = parentWidget()->palette();
+  QPalette colours = base;
+  colours.setColor(QPalette::WindowText,
+                   severity_ ? stateColour(*severity_, base) : mutedText(base));
+  colouring_ = true;
+  setPalette(colours);
+  colouring_ = false;
+}
+
+void NoteLabel::changeEvent(QEvent* event) {
+  QLabel::changeEvent(event);
+  if (event->type() == QEvent::PaletteChange && !colouring_) {
+    colour();
+  }
+}
+
+ProblemLabel::ProblemLabel(QWidget* parent) : NoteLabel(parent) {
+  setWordWrap(true);
   hide();
 }
 
 void ProblemLabel::say(const std::optional<QString>& problem) {
-  QPalette colours = parentWidget()->palette();
-  if (problem) {
-    colours.setColor(QPalette::WindowText, stateColour(Severity::Stop, parentWidget()->palette()));
-  }
-  setPalette(colours);
   // The shape says it without the colour.
-  setText(problem ? stateShape(Severity::Stop) + QLatin1Char(' ') + *problem : QString());
+  NoteLabel::say(problem.value_or(QString()),
+                 problem ? std::optional(Severity::Stop) : std::nullopt);
   setVisible(problem.has_value());
 }
 

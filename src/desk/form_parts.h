@@ -10,6 +10,7 @@
 
 #include "creaseline/base/colour.h"
 #include "creaseline/base/result.h"
+#include "creaseline/planning/finding.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
@@ -39,8 +40,25 @@ class StillChoice : public QComboBox {
 // A still choice that never widens its form. `name`: object name; `words`: for screen readers.
 [[nodiscard]] QComboBox* makeChoice(const char* name, const QString& words, QWidget* parent);
 
+// A note in secondary colour, or what is wrong, in that colour and with its shape; in the colours
+// of the appearance chosen, also after it was changed.
+class NoteLabel : public QLabel {
+ public:
+  explicit NoteLabel(QWidget* parent);
+  void say(const QString& text, std::optional<Severity> severity = {});
+
+ protected:
+  void changeEvent(QEvent* event) override;
+
+ private:
+  void colour();
+
+  std::optional<Severity> severity_;
+  bool colouring_ = false;
+};
+
 // What is wrong with a field, below it: hidden while nothing is.
-class ProblemLabel : public QLabel {
+class ProblemLabel : public NoteLabel {
  public:
   explicit ProblemLabel(QWidget* parent);
   void say(const std::optional<QString>& problem);

@@ -6,6 +6,7 @@
 #include <QHBoxLayout>
 #include <QLineEdit>
 #include <QScopedValueRollback>
+#include <QScrollArea>
 #include <QShortcut>
 #include <QShowEvent>
 #include <utility>
@@ -114,7 +115,13 @@ QWidget* LibraryWindow::buildList() {
 
 void LibraryWindow::setForm(QWidget* form) {
   form_ = form;
-  auto* right = new QWidget(this);
+  // With large letters on a small screen the form scrolls before anything of it is out of reach.
+  auto* area = new QScrollArea(this);
+  area->setFrameShape(QFrame::NoFrame);
+  area->setWidgetResizable(true);
+  area->setFocusPolicy(Qt::NoFocus);
+  auto* right = new QWidget(area);
+  area->setWidget(right);
   auto* layout = new QVBoxLayout(right);
   layout->setContentsMargins(6, 0, 0, 0);
   nothing_ = new QLabel(words_.nothing, right);
@@ -123,7 +130,7 @@ void LibraryWindow::setForm(QWidget* form) {
   nothing_->setAlignment(Qt::AlignCenter);
   layout->addWidget(nothing_, 1);
   layout->addWidget(form_, 1);
-  splitter_->addWidget(right);
+  splitter_->addWidget(area);
   splitter_->setStretchFactor(0, 0);
   splitter_->setStretchFactor(1, 1);
   splitter_->restoreState(settings().splitterState(splitter_->objectName()));

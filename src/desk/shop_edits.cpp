@@ -10,6 +10,38 @@
 
 namespace creaseline::desk {
 
+const PlacementRule& shippedRuleFor(const LocationId& location, const Rules& rules) {
+  const auto find = [&](bool adult) {
+    return std::find_if(
+        rules.placement.begin(), rules.placement.end(), [&](const PlacementRule& rule) {
+          return rule.location == location &&
+                 (!adult || std::find(rule.bands.begin(), rule.bands.end(), SizeBand::Adult) !=
+                                rule.bands.end());
+        });
+  };
+  const auto adult = find(true);
+  const auto any = adult == rules.placement.end() ? find(false) : adult;
+  return any == rules.placement.end() ? rules.placement.front() : *any;
+}
+
+PlacementRule placedLike(PlacementRule rule, const PlacementRule& like) {
+  rule.location = like.location;
+  rule.from = like.from;
+  rule.anchor = like.anchor;
+  rule.distance = like.distance;
+  rule.least = like.least;
+  rule.most = like.most;
+  rule.sideways = like.sideways;
+  rule.sidewaysDistance = like.sidewaysDistance;
+  rule.turn = like.turn;
+  rule.turnReason = like.turnReason;
+  rule.leastWidth = like.leastWidth;
+  rule.mostWidth = like.mostWidth;
+  rule.leastHeight = like.leastHeight;
+  rule.mostHeight = like.mostHeight;
+  return rule;
+}
+
 namespace {
 
 using namespace creaseline::literals;
@@ -114,11 +146,13 @@ Frame fresh<Frame>(const UnitChoice& units, const Rules& /*rules*/) {
                1,
                {}};
 }
-// A house rule starts as a copy of the first shipped one, so that it makes sense from the start.
+// A house rule starts as the shipped one for grown-ups says, for all garments and sizes.
 template <>
 PlacementRule fresh<PlacementRule>(const UnitChoice& /*units*/, const Rules& rules) {
-  PlacementRule rule = rules.placement.front();
+  PlacementRule rule = shippedRuleFor(rules.placement.front().location, rules);
   rule.house = true;
+  rule.kinds.clear();
+  rule.bands.clear();
   rule.note.clear();
   return rule;
 }

@@ -23,6 +23,11 @@ class ShopEdit {
 // The lists of a shop.
 enum class ShopList { Machines, Frames, Backings, Needles, MeasuredHoopings, HouseRules };
 
+// The shipped rule of a location for grown-ups, else its first, else the first of all.
+[[nodiscard]] const PlacementRule& shippedRuleFor(const LocationId& location, const Rules& rules);
+// `rule` with the location and all figures of the other.
+[[nodiscard]] PlacementRule placedLike(PlacementRule rule, const PlacementRule& like);
+
 class ShopEdits {
   Q_DECLARE_TR_FUNCTIONS(creaseline::desk::ShopEdits)
 

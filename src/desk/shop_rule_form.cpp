@@ -94,7 +94,12 @@ void HouseRuleForm::addScope() {
       [at](const Shop& shop) { return toQString(at(shop).location.text()); },
       [this, at](Shop& shop, const QString& key) -> std::optional<QString> {
         PlacementRule& rule = at(shop);
-        rule.location = LocationId(toUtf8(key));
+        const LocationId chosen(toUtf8(key));
+        // What was not changed yet becomes what is shipped for the other place.
+        if (rule == placedLike(rule, shippedRuleFor(rule.location, rules()))) {
+          rule = placedLike(rule, shippedRuleFor(chosen, rules()));
+        }
+        rule.location = chosen;
         const Location* location = rules().location(rule.location);
         // A mark that the other panel lacks gives way to one that it has.
         for (const auto& [landmark, name] : EnumNames<Landmark>::names) {

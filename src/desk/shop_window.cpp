@@ -11,6 +11,7 @@
 
 #include "creaseline/catalogue/shop_check.h"
 #include "desk/edit_commands.h"
+#include "desk/message_bar.h"
 #include "desk/text.h"
 
 namespace creaseline::desk {
@@ -41,6 +42,14 @@ ShopWindow::~ShopWindow() = default;
 
 void ShopWindow::build() {
   auto* layout = new QVBoxLayout(this);
+  auto* message = new MessageBar(this);
+  message->setObjectName(QStringLiteral("shopMessage"));
+  connect(&document_, &Document::shopReplaced, message, [this, message] {
+    message->say(Severity::Watch, tr("Somebody else changed the shop, too"),
+                 tr("What its file says counts now, not what you changed here."),
+                 {{tr("&Bring mine back"), [this] { document_.undoStack().undo(); }}});
+  });
+  layout->addWidget(message);
   file_ = new QLabel(this);
   file_->setObjectName(QStringLiteral("shopFile"));
   file_->setTextFormat(Qt::PlainText);
@@ -147,7 +156,10 @@ void ShopWindow::goTo(ShopList list) {
   for (EntryPage* page : pages_) {
     if (page->list() == list) {
       bringInFront(page);
-      page->setFocus(Qt::OtherFocusReason);
+      // Where a fresh entry begins; the first that is there is not to be typed over by chance.
+      if (auto* add = page->findChild<QPushButton*>(QStringLiteral("addEntry"))) {
+        add->setFocus(Qt::OtherFocusReason);
+      }
     }
   }
 }

@@ -2,6 +2,7 @@
 #include "desk/table_panel.h"
 
 #include <QAction>
+#include <QEvent>
 #include <QStyleOptionToolButton>
 #include <QStylePainter>
 #include <QVBoxLayout>
@@ -34,10 +35,14 @@ class ChoiceButton : public QToolButton {
     initStyleOption(&option);
     option.text = option.fontMetrics.elidedText(option.text, Qt::ElideRight, width() - 10);
     painter.drawComplexControl(QStyle::CC_ToolButton, option);
+    if (isChecked()) {  // in the dark a pressed button is merely the duller one
+      painter.fillRect(QRect(3, height() - 4, width() - 6, 2),
+                       palette().color(QPalette::Highlight));
+    }
   }
 };
 
-QString partWords(PanelName panel) {
+QString panelWords(PanelName panel) {
   return capitalised(toQString(panelPhrase(panel)));
 }
 
@@ -77,21 +82,22 @@ TablePanel::TablePanel(Selection& selection, const QList<QAction*>& zoomActions,
   hoopings_->setSpacing(4);
   hoopingButtons_ = new QButtonGroup(this);
   strip->addLayout(places_);
-  otherParts_ = new QToolButton(this);
-  otherParts_->setObjectName(QStringLiteral("otherParts"));
-  otherParts_->setText(tr("Other parts"));
-  otherParts_->setToolTip(tr("Look at a part of the garment that nothing is sewn on"));
-  otherParts_->setAccessibleName(tr("Other parts of the garment"));
-  otherParts_->setPopupMode(QToolButton::InstantPopup);
-  otherParts_->setFocusPolicy(Qt::StrongFocus);
-  otherParts_->setMinimumHeight(28);
-  otherParts_->setCheckable(true);  // while one of them is on show
-  otherParts_->setAutoRaise(true);
-  otherPartsMenu_ = new QMenu(otherParts_);
-  otherParts_->setMenu(otherPartsMenu_);
+  otherPanels_ = new ChoiceButton(this);
+  otherPanels_->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+  otherPanels_->setObjectName(QStringLiteral("otherPanels"));
+  otherPanels_->setText(tr("Other panels"));
+  otherPanels_->setToolTip(tr("Look at a panel of the garment that nothing is sewn on"));
+  otherPanels_->setAccessibleName(tr("Other panels of the garment"));
+  otherPanels_->setPopupMode(QToolButton::InstantPopup);
+  otherPanels_->setFocusPolicy(Qt::StrongFocus);
+  otherPanels_->setMinimumHeight(28);
+  otherPanels_->setCheckable(true);  // while one of them is on show
+  otherPanels_->setAutoRaise(true);
+  otherPanelsMenu_ = new QMenu(otherPanels_);
+  otherPanels_->setMenu(otherPanelsMenu_);
   // Filled as it opens: the choice of an entry changes what is shown.
-  connect(otherPartsMenu_, &QMenu::aboutToShow, this, &TablePanel::fillOtherParts);
-  strip->addWidget(otherParts_);
+  connect(otherPanelsMenu_, &QMenu::aboutToShow, this, &TablePanel::fillOtherPanels);
+  strip->addWidget(otherPanels_);
   strip->addSpacing(12);
   strip->addLayout(hoopings_);
   zoom_ = new QLabel(this);
@@ -116,6 +122,7 @@ TablePanel::TablePanel(Selection& selection, const QList<QAction*>& zoomActions,
           [this](int id) { selection_.chooseHooping(static_cast<std::size_t>(id)); });
   connect(canvas_, &TableCanvas::zoomChanged, this, &TablePanel::showZoom);
   zoom_->setToolTip(tr("Of the garment's true size"));
+  zoom_->installEventFilter(this);
   zoom_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   zoom_->setMinimumWidth(zoom_->fontMetrics().horizontalAdvance(QStringLiteral("4000 %")) + 4);
   zoom_->setMaximumWidth(zoom_->fontMetrics().horizontalAdvance(zoomWords(4000)) + 8);
@@ -126,10 +133,10 @@ void TablePanel::showSelection(const std::shared_ptr<const PlannedOrder>& planne
                                const std::shared_ptr<const Laid>& laid) {
   fillPlaces(*planned);
   planned_ = planned;
-  otherParts_->setVisible(!panelsWithoutPlace(*planned, selection_).empty());
-  otherParts_->setChecked(selection_.lookedAt().has_value());
-  otherParts_->setText(selection_.lookedAt() ? partWords(*selection_.lookedAt())
-                                             : tr("Other parts"));
+  otherPanels_->setVisible(!panelsWithoutPlace(*planned, selection_).empty());
+  otherPanels_->setChecked(selection_.lookedAt().has_value());
+  otherPanels_->setText(selection_.lookedAt() ? panelWords(*selection_.lookedAt())
+                                              : tr("Other panels"));
   fillHoopings(*planned);
   TableCanvas::Picture picture{planned,
                                {selection_.line(), selection_.placement(), selection_.size()},
@@ -165,10 +172,11 @@ void TablePanel::showZoom() {
   zoom_->setText(room ? words : tr("%1 %", "number").arg(percent));
 }
 
-void TablePanel::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  layout()->activate();
-  showZoom();
+bool TablePanel::eventFilter(QObject* watched, QEvent* event) {
+  if (watched == zoom_ && event->type() == QEvent::Resize) {
+    showZoom();
+  }
+  return QWidget::eventFilter(watched, event);
 }
 
 QString TablePanel::emptyText(const PlannedOrder& planned) {
@@ -180,7 +188,7 @@ QString TablePanel::emptyText(const PlannedOrder& planned) {
 void TablePanel::fillHoopings(const PlannedOrder& planned) {
   const PlacementPlan* shown = selection_.current();
   const std::size_t count =
-      shown == nullptr || !shown->part
+      shown == nullptr || !shown->part || selection_.lookedAt()
           ? 0
           : planned.hoopings(selection_.line(), selection_.placement(), selection_.size()).size();
   setCount(*hoopingButtons_, *hoopings_, count, this);
@@ -194,10 +202,10 @@ void TablePanel::fillHoopings(const PlannedOrder& planned) {
   }
 }
 
-void TablePanel::fillOtherParts() {
-  otherPartsMenu_->clear();
+void TablePanel::fillOtherPanels() {
+  otherPanelsMenu_->clear();
   for (const PanelName panel : panelsWithoutPlace(*planned_, selection_)) {
-    QAction* action = otherPartsMenu_->addAction(partWords(panel));
+    QAction* action = otherPanelsMenu_->addAction(panelWords(panel));
     action->setCheckable(true);
     action->setChecked(selection_.lookedAt() == panel);
     connect(action, &QAction::triggered, this, [this, panel] { selection_.lookAt(panel); });

@@ -28,11 +28,11 @@ class TablePanel : public QWidget {
                      const std::shared_ptr<const Laid>& laid);
 
  protected:
-  void resizeEvent(QResizeEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   void fillPlaces(const PlannedOrder& planned);
-  void fillOtherParts();
+  void fillOtherPanels();
   void fillHoopings(const PlannedOrder& planned);
   [[nodiscard]] static QString zoomWords(int percent);
   void showZoom();
@@ -43,8 +43,8 @@ class TablePanel : public QWidget {
   TableCanvas* canvas_ = nullptr;
   QHBoxLayout* places_ = nullptr;
   QButtonGroup* placeButtons_ = nullptr;
-  QToolButton* otherParts_ = nullptr;
-  QMenu* otherPartsMenu_ = nullptr;
+  QToolButton* otherPanels_ = nullptr;
+  QMenu* otherPanelsMenu_ = nullptr;
   QHBoxLayout* hoopings_ = nullptr;
   QButtonGroup* hoopingButtons_ = nullptr;
   QLabel* zoom_ = nullptr;

@@ -111,10 +111,17 @@ TEST_CASE("Blocks of a piece need one, follow its name, and keep the last one", 
   piece.name = "K";
   made.order = made.edits().piece(made.index, 0, piece).order;
   CHECK(made.design().blocks[0].piece == "K");
+  // It would be sewn for every piece if its own were gone.
+  const auto used = made.edits().removePieceProblem(made.index, 0);
+  REQUIRE(used);
+  CHECK(used->contains(QStringLiteral("(1)")));
+  CHECK_FALSE(made.edits().removePieceProblem(made.index, 1));
+  block = made.design().blocks[0];
+  block.piece.clear();
+  made.order = made.edits().block(made.index, 0, block).order;
   CHECK_FALSE(made.edits().removePieceProblem(made.index, 0));
   made.order = made.edits().removePiece(made.index, 0).order;
-  CHECK(made.design().blocks[0].piece.empty());
-  CHECK(made.edits().removePieceProblem(made.index, 0));
+  CHECK(made.edits().removePieceProblem(made.index, 0)->contains(QStringLiteral("last piece")));
 }
 
 TEST_CASE("A larger centre letter needs three names or a wish", "[desk][designs]") {

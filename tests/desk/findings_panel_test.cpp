@@ -118,6 +118,26 @@ TEST_CASE("What has to be bought or measured leads to where it is entered", "[de
   CHECK(led.front().at(1).value<ShopChange>().what == "buy");
 }
 
+TEST_CASE("Tab leads from a finding to what would help", "[desk][findings][accessibility]") {
+  DeskOnDemo desk;
+  desk.openDemo();
+  const auto& model = *qobject_cast<FindingModel*>(desk.findings().model());
+  int row = 0;
+  while (row < model.rowCount() && model.finding(row)->remedies.size() < 2) {
+    ++row;
+  }
+  REQUIRE(row < model.rowCount());
+  clickItem(desk.findings(), model.index(row, 0));
+  const auto buttons = desk.find<QWidget>("remedies").findChildren<QPushButton*>();
+  REQUIRE(buttons.size() > 1);
+  desk.findings().setFocus();
+  for (qsizetype i = 0; i < buttons.size(); ++i) {
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Tab);
+    CHECK(QApplication::focusWidget()->parentWidget()->parentWidget() ==
+          &desk.find<QWidget>("remedies"));
+  }
+}
+
 TEST_CASE("Findings stay in view beside the remedies of the chosen one", "[desk][findings]") {
   Shown shown;
   shown.panel.resize(340, 300);

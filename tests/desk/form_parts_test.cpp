@@ -3,6 +3,8 @@
 
 #include <QWheelEvent>
 
+#include "desk/appearance.h"
+#include "desk/theme.h"
 #include "desk_fixture.h"
 
 using namespace creaseline;
@@ -31,6 +33,25 @@ TEST_CASE("A colour is typed by its name or its digits", "[desk][forms]") {
     REQUIRE_FALSE(refused);
     CHECK(refused.message().find("navy") != std::string::npos);
   }
+}
+
+TEST_CASE("A note keeps to the colours of the appearance chosen", "[desk][forms]") {
+  const QPalette before = QApplication::palette();
+  QWidget parent;
+  NoteLabel note(&parent);
+  note.say(QStringLiteral("said"));
+  parent.show();
+  for (const Appearance appearance : {Appearance::Dark, Appearance::Light}) {
+    QApplication::setPalette(paletteOf(appearance));
+    QCoreApplication::processEvents();
+    CHECK(note.palette().color(QPalette::WindowText) == mutedText(paletteOf(appearance)));
+    note.say(QStringLiteral("wrong"), Severity::Stop);
+    CHECK(note.palette().color(QPalette::WindowText) ==
+          stateColour(Severity::Stop, paletteOf(appearance)));
+    CHECK(note.text() == stateShape(Severity::Stop) + QStringLiteral(" wrong"));
+    note.say(QStringLiteral("said"));
+  }
+  QApplication::setPalette(before);
 }
 
 TEST_CASE("The wheel over a choice changes nothing, in any window", "[desk][forms]") {

@@ -70,7 +70,7 @@ TEST_CASE("A measure is typed in the chart, checked while typed, and undone", "[
   QTest::keyClick(&editor, Qt::Key_Escape);
   CHECK_FALSE(desk.label("chartNote").startsWith(QStringLiteral("■")));
   typeCell(chart(desk), row, column, QStringLiteral("56 cm"), Qt::Key_Return);
-  CHECK(undoText(desk).contains(QStringLiteral("Pit to pit of M: 560 mm")));
+  CHECK(undoText(desk).contains(QStringLiteral("Pit to pit of M: 22 3/64 in")));
   typeCell(chart(desk), row, column, QStringLiteral("21 3/4"), Qt::Key_Return);
   CHECK(cell(desk, QStringLiteral("M"), QStringLiteral("Pit to pit")) ==
         QStringLiteral("21 3/4 in"));

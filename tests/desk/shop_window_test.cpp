@@ -226,6 +226,12 @@ TEST_CASE("A house rule is made and moves the designs that it is meant for", "[d
   REQUIRE(sleeve >= 0);
   place.setCurrentIndex(sleeve);
   Q_EMIT place.activated(sleeve);
+  // What was not changed yet is what is shipped for the place.
+  const PlacementRule& shipped = shippedRuleFor(LocationId("left-sleeve"), shippedRules());
+  CHECK(desk.onPage<QComboBox>("ruleSideways").currentData().toString() ==
+        toQString(nameOf(shipped.sideways)));
+  CHECK(desk.onPage<QComboBox>("ruleFrom").currentData().toString() ==
+        toQString(nameOf(shipped.from)));
   // The marks on offer are those of a sleeve.
   auto& from = desk.onPage<QComboBox>("ruleFrom");
   CHECK(from.findData(QStringLiteral("cuff-edge")) >= 0);
