@@ -94,6 +94,7 @@ TEST_CASE("little room reads as less than the error that it must bear", "[findin
 TEST_CASE("a house rule says how narrow and how low a design may be", "[findings]") {
   const Order order = orderFor("t-shirt", 60_mm, 40_mm, "left-chest", {"M"});
   Shop shop = roomyShop();
+  shop.units = {LengthUnit::Millimetre};
   PlacementRule rule = *std::find_if(
       sample::shippedRules().placement.begin(), sample::shippedRules().placement.end(),
       [](const PlacementRule& each) { return each.id == RuleId("left-chest-adult"); });
