@@ -69,7 +69,7 @@ TEST_CASE("Rates are edited as typed, each as a step, and refused where they can
   desk.openRates();
   CHECK(desk.find<QLineEdit>("rateLabour").text() == QStringLiteral("19.50 EUR"));
   desk.type("rateLabour", QStringLiteral("21,25"));
-  CHECK(desk.step().contains(QStringLiteral("Rates: work, an hour 21,25")));
+  CHECK(desk.step().contains(QStringLiteral("Rates: work, an hour 21.25 EUR")));
   CHECK(desk.find<QLineEdit>("rateLabour").text() == QStringLiteral("21.25 EUR"));
   desk.type("rateMachine", QStringLiteral("7 USD"));
   CHECK_FALSE(desk.problemBeside("rateMachine").isEmpty());

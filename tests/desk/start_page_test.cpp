@@ -13,7 +13,7 @@ TEST_CASE("A recent order shows number, title and customer with its file below",
   StartPage page;
   page.showState(true, true, {pathText(demo.order()), gone});
   const auto text = [&page](const QString& file) {
-    for (const QPushButton* button : page.findChildren<QPushButton*>()) {
+    for (const QToolButton* button : page.findChildren<QToolButton*>()) {
       if (button->toolTip().endsWith(QDir::toNativeSeparators(file))) {
         return button->text();
       }
