@@ -77,15 +77,16 @@ void Document::concludeSaving(SaveResult result, const QString& problem) {
 }
 
 void Document::startSaving() {
-  startSavingAs(original_.file, {});
+  startSavingAs(original_.file, original_.stamp);
 }
 
 void Document::startSavingAs(const std::filesystem::path& file, const FileStamp& replaced) {
   finishSaving();  // the next one starts from what that one wrote
   unsavedSince_ = false;
   write<Order>(
-      [file, replaced, order = order_, original = savedAnew(original_, file, replaced),
-       style = styleFor(file)] { return saveOrder(file, *order, original, style, replaced); },
+      [file, replaced, order = order_, original = original_, style = styleFor(file)] {
+        return saveOrder(file, *order, savedAnew(original, file, replaced), style, replaced);
+      },
       [this, file, mine = state(), before = original_](Saved<Order> saved) {
         takeSaved(file, mine, before, std::move(saved));
       },

@@ -12,7 +12,8 @@
 
 namespace creaseline::desk {
 
-// A file that is gone, and that the user has chosen to be written again, is not looked for there.
+// A file that is gone is not looked for where the user has chosen to write it again: `replaced`
+// says that nothing is there. Asks the disk, so that it is for where the file is written.
 template <class T>
 Original<T> savedAnew(Original<T> original, const std::filesystem::path& file,
                       const FileStamp& replaced) {

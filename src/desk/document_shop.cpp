@@ -89,18 +89,20 @@ void Document::recoverShop(const QString& file, Shop left) {
 }
 
 void Document::startSavingShop() {
-  startSavingShopAs(shopOriginal_.file, {});
+  startSavingShopAs(shopOriginal_.file, shopOriginal_.stamp);
 }
 
 void Document::startSavingShopAs(const std::filesystem::path& file, const FileStamp& replaced) {
   finishSaving();  // the next one starts from what that one wrote
-  write<Shop>([file, replaced, shop = shop_, original = savedAnew(shopOriginal_, file, replaced),
-               style = styleFor(
-                   file)] { return creaseline::saveShop(file, *shop, original, style, replaced); },
-              [this, file, mine = shop_](Saved<Shop> saved) {
-                takeSavedShop(file, mine, std::move(saved));
-              },
-              &Document::shopSaved);
+  write<Shop>(
+      [file, replaced, shop = shop_, original = shopOriginal_, style = styleFor(file)] {
+        return creaseline::saveShop(file, *shop, savedAnew(original, file, replaced), style,
+                                    replaced);
+      },
+      [this, file, mine = shop_](Saved<Shop> saved) {
+        takeSavedShop(file, mine, std::move(saved));
+      },
+      &Document::shopSaved);
 }
 
 SaveResult Document::saveShop() {

@@ -32,6 +32,20 @@ TEST_CASE("A file that comes back as it was ends the trouble, also with changes 
   CHECK(busy.isEmpty());
 }
 
+TEST_CASE("A file that is gone is written again only where one says so", "[desk][save]") {
+  const DemoCopy demo(1);
+  Settings settings(demo.settings());
+  Document document(sharedRules(), settings);
+  document.openOrder(demo.order());
+  REQUIRE(waitFor([&] { return document.orderInHand() && !document.busy(); }));
+  // Gone before anybody has noticed.
+  std::filesystem::remove(demo.order());
+  CHECK(document.save() == SaveResult::ChangedOutside);
+  CHECK_FALSE(std::filesystem::exists(demo.order()));
+  CHECK(document.saveAs(demo.order(), {}) == SaveResult::Saved);
+  CHECK(loadOrder(demo.order(), shippedRules()).value == *document.orderInHand());
+}
+
 TEST_CASE("An order whose file is gone is saved where one says, and can be printed again",
           "[desk][save][watch]") {
   DeskOnDemo desk(1);
