@@ -59,16 +59,17 @@ std::optional<bool> DeskWindow::Parts::askWhetherToSave(const QString& name,
 }
 
 // A new order in which nothing has been entered: only its number is there.
-bool DeskWindow::Parts::isUntouched(const Order& order) const {
+bool DeskWindow::Parts::orderIsUntouched() const {
+  const auto order = document_.orderInHand();
   Order fresh;
-  fresh.id = order.id;
-  return document_.orderFile().isEmpty() && order == fresh;
+  fresh.id = order->id;
+  return document_.orderFile().isEmpty() && *order == fresh;
 }
 
 bool DeskWindow::Parts::mayLeaveOrder() {
   finishTyping();
   document_.finishSaving();
-  if (!document_.modified() || isUntouched(*document_.orderInHand())) {
+  if (!document_.modified() || orderIsUntouched()) {
     return true;
   }
   const auto save = askWhetherToSave(QStringLiteral("leaveOrder"),
@@ -141,9 +142,8 @@ void DeskWindow::Parts::showCostField(std::optional<CostField> field, const std:
     actions_.goToFindings->trigger();
     return;
   }
-  showShop();
-  if (shopWindow_ != nullptr) {
-    shopWindow_->goTo(field, entry);
+  if (ShopWindow* shop = showShop()) {
+    shop->goTo(field, entry);
   }
 }
 

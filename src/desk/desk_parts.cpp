@@ -116,9 +116,8 @@ void DeskWindow::Parts::connectWorkspace() {
                    [this](const Finding& finding) { jumpTo(finding); });
   QObject::connect(findingsPanel_, &FindingsPanel::houseRuleRequested, &window_,
                    [this](std::size_t rule) {
-                     showShop();
-                     if (shopWindow_ != nullptr) {
-                       shopWindow_->goToHouseRule(rule);
+                     if (ShopWindow* shop = showShop()) {
+                       shop->goToHouseRule(rule);
                      }
                    });
   QObject::connect(

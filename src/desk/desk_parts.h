@@ -61,8 +61,8 @@ class DeskWindow::Parts {
   void openOrder(const std::filesystem::path& file);
   void openShop(const std::filesystem::path& file);
   void openFile(const std::filesystem::path& file);
+  [[nodiscard]] bool orderIsUntouched() const;
   // True if no change would be lost, or the user lets it go: of the order, or of the shop, too.
-  [[nodiscard]] bool isUntouched(const Order& order) const;
   bool mayLeaveOrder();
   bool mayLeave() { return mayLeaveOrder() && mayLeaveShop(); }
   void keepWindowPlace();
@@ -172,7 +172,8 @@ class DeskWindow::Parts {
 
   // The shop and its window, in desk_shop.cpp.
   void connectShop();
-  void showShop();
+  // Its window; null where no shop is open.
+  desk::ShopWindow* showShop();
   void showFrames();
   void leadTo(const Finding& finding, const ShopChange& change);
   void startShop();

@@ -22,9 +22,9 @@ void DeskWindow::Parts::connectShop() {
   });
 }
 
-void DeskWindow::Parts::showShop() {
+ShopWindow* DeskWindow::Parts::showShop() {
   if (!document_.shopInHand()) {
-    return;
+    return nullptr;
   }
   if (shopWindow_ == nullptr) {
     shopWindow_ = new ShopWindow(document_, rules_.get(), settings_, &window_);
@@ -34,12 +34,12 @@ void DeskWindow::Parts::showShop() {
                      [this] { saveShopAs(Wait::No); });
   }
   shopWindow_->present();
+  return shopWindow_;
 }
 
 void DeskWindow::Parts::showFrames() {
-  showShop();
-  if (shopWindow_ != nullptr) {
-    shopWindow_->goTo(ShopList::Frames);
+  if (ShopWindow* shop = showShop()) {
+    shop->goTo(ShopList::Frames);
   }
 }
 
@@ -52,22 +52,22 @@ void DeskWindow::Parts::leadTo(const Finding& finding, const ShopChange& change)
     }
     return;
   }
-  showShop();
-  if (shopWindow_ == nullptr) {
+  ShopWindow* shop = showShop();
+  if (shop == nullptr) {
     return;
   }
   switch (finding.code) {
     case FindingCode::BackingNotInStock:
-      shopWindow_->goTo(ShopList::Backings);
+      shop->goTo(ShopList::Backings);
       return;
     case FindingCode::NeedleNotInStock:
-      shopWindow_->goTo(ShopList::Needles);
+      shop->goTo(ShopList::Needles);
       return;
     case FindingCode::ToppingNotInStock:
-      shopWindow_->goToTopping();
+      shop->goToTopping();
       return;
     default:
-      shopWindow_->goTo(ShopList::Frames);
+      shop->goTo(ShopList::Frames);
   }
 }
 
