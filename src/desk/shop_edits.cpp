@@ -24,22 +24,16 @@ const PlacementRule& shippedRuleFor(const LocationId& location, const Rules& rul
   return any == rules.placement.end() ? rules.placement.front() : *any;
 }
 
-PlacementRule placedLike(PlacementRule rule, const PlacementRule& like) {
-  rule.location = like.location;
-  rule.from = like.from;
-  rule.anchor = like.anchor;
-  rule.distance = like.distance;
-  rule.least = like.least;
-  rule.most = like.most;
-  rule.sideways = like.sideways;
-  rule.sidewaysDistance = like.sidewaysDistance;
-  rule.turn = like.turn;
-  rule.turnReason = like.turnReason;
-  rule.leastWidth = like.leastWidth;
-  rule.mostWidth = like.mostWidth;
-  rule.leastHeight = like.leastHeight;
-  rule.mostHeight = like.mostHeight;
-  return rule;
+PlacementRule placedLike(const PlacementRule& rule, PlacementRule like) {
+  like.id = rule.id;
+  like.kinds = rule.kinds;
+  like.bands = rule.bands;
+  like.sizes = rule.sizes;
+  like.blanks = rule.blanks;
+  like.basis = rule.basis;
+  like.note = rule.note;
+  like.house = rule.house;
+  return like;
 }
 
 namespace {

@@ -25,8 +25,9 @@ enum class ShopList { Machines, Frames, Backings, Needles, MeasuredHoopings, Hou
 
 // The shipped rule of a location for grown-ups, else its first, else the first of all.
 [[nodiscard]] const PlacementRule& shippedRuleFor(const LocationId& location, const Rules& rules);
-// `rule` with the location and all figures of the other.
-[[nodiscard]] PlacementRule placedLike(PlacementRule rule, const PlacementRule& like);
+// `rule` with the location and all figures of the other; to whom it applies and where it is from
+// stay.
+[[nodiscard]] PlacementRule placedLike(const PlacementRule& rule, PlacementRule like);
 
 class ShopEdits {
   Q_DECLARE_TR_FUNCTIONS(creaseline::desk::ShopEdits)
