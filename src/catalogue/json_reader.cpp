@@ -159,6 +159,10 @@ int JsonCursor::integer(int least, int most) const {
   return static_cast<int>(number->value);
 }
 
+void JsonCursor::failLength(Length found, std::string expected) const {
+  fail(spokenUnits() ? spokenLength(found) : shown(), std::move(expected));
+}
+
 Length JsonCursor::length(Length least, Length most) const {
   const auto* text = std::get_if<std::string>(&node_->content);
   if (text == nullptr) {
@@ -169,7 +173,7 @@ Length JsonCursor::length(Length least, Length most) const {
     failShown(worded("a length such as \"3 1/2 in\" or \"89 mm\": {}", value.message()));
   }
   if (*value < least || *value > most) {
-    fail(spokenUnits() ? spokenLength(*value) : shown(), rangeText(least, most));
+    failLength(*value, rangeText(least, most));
   }
   return *value;
 }

@@ -141,6 +141,8 @@ class JsonCursor {
   [[noreturn]] void fail(std::string found, std::string expected) const;
   // The value itself is what was found.
   [[noreturn]] void failShown(std::string expected) const { fail(shown(), std::move(expected)); }
+  // The length is what was found: said in the units that spokenUnits() ask for, else as it stands.
+  [[noreturn]] void failLength(Length found, std::string expected) const;
   void note(std::string text) const;
 
  private:

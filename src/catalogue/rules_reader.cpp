@@ -70,11 +70,10 @@ void readDistances(JsonObject& object, const Rules& rules, PlacementRule& rule) 
   if (rule.distance < rule.least || rule.distance > rule.most) {
     const std::string least = spokenLength(rule.least);
     const std::string most = spokenLength(rule.most);
-    if (spokenUnits()) {
-      distance.fail(spokenLength(rule.distance),
-                    worded("a distance from the least of {} to the most of {}", least, most));
-    }
-    distance.failShown(worded("a distance from \"least\" {} to \"most\" {}", least, most));
+    distance.failLength(
+        rule.distance,
+        spokenUnits() ? worded("a distance from the least of {} to the most of {}", least, most)
+                      : worded("a distance from \"least\" {} to \"most\" {}", least, most));
   }
   rule.sideways = object.at("sideways").enumerator<Sideways>();
   const auto sidewaysDistance = object.find("sideways-distance");

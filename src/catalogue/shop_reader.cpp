@@ -126,9 +126,9 @@ Frame readFrame(JsonObject& object) {
   if (const auto clearance = object.find("clearance")) {
     frame.clearance = clearance->length({}, kLargestPart);
     if (*frame.clearance * 2.0 >= std::min(window.width(), window.height())) {
-      clearance->fail(spokenUnits() ? spokenLength(*frame.clearance) : clearance->shown(),
-                      worded("a clearance that leaves something of the window of {}",
-                             sizeText(window, spokenUnits())));
+      clearance->failLength(*frame.clearance,
+                            worded("a clearance that leaves something of the window of {}",
+                                   sizeText(window, spokenUnits())));
     }
   }
   if (const auto margin = object.find("cloth-margin")) {
