@@ -105,20 +105,9 @@ bool mayBeFiner(const UnitChoice& units) {
                                           : decimalsOfMm(units) < kFinestDecimals;
 }
 
-// value / 10^digits in its shortest decimal form, with a point for files.
-std::string decimalText(std::int64_t value, int digits, char separator = '.') {
-  const std::int64_t scale = powerOfTen(digits);
-  const std::int64_t magnitude = std::abs(value);
-  std::string text = fmt::format("{}{}", value < 0 ? "-" : "", magnitude / scale);
-  if (magnitude % scale != 0) {
-    text += fmt::format("{}{:0{}}", separator, magnitude % scale, digits);
-    text.erase(text.find_last_not_of('0') + 1);
-  }
-  return text;
-}
-
-// value / 10^digits for people, with at least so many digits after the separator.
-std::string fixedText(std::int64_t value, int digits, int least) {
+// value / 10^digits in its shortest decimal form, with at least so many digits after the separator:
+// a point in files, for people what they write.
+std::string decimalText(std::int64_t value, int digits, char separator = '.', int least = 0) {
   std::int64_t magnitude = std::abs(value);
   for (; digits > least && magnitude % 10 == 0; --digits) {
     magnitude /= 10;
@@ -126,7 +115,7 @@ std::string fixedText(std::int64_t value, int digits, int least) {
   const std::int64_t scale = powerOfTen(digits);
   std::string text = fmt::format("{}{}", value < 0 ? "-" : "", magnitude / scale);
   if (digits > 0) {
-    text += fmt::format("{}{:0{}}", spokenDecimalSeparator(), magnitude % scale, digits);
+    text += fmt::format("{}{:0{}}", separator, magnitude % scale, digits);
   }
   return text;
 }
@@ -204,15 +193,16 @@ Result<Angle> parseAngle(std::string_view text) {
 
 std::string formatLength(Length length, const UnitChoice& units) {
   const std::int64_t marks = roundToMark(length, units).nanometres() / markStep(units);
+  const char separator = spokenDecimalSeparator();
   switch (units.length) {
     case LengthUnit::Millimetre:
-      return fixedText(marks, decimalsOfMm(units), 0) + " mm";
+      return decimalText(marks, decimalsOfMm(units), separator) + " mm";
     case LengthUnit::Centimetre:
-      return fixedText(marks, decimalsOfMm(units) + 1, 1) + " cm";
+      return decimalText(marks, decimalsOfMm(units) + 1, separator, 1) + " cm";
     case LengthUnit::Inch:
       break;
   }
-  return marksPerInch(units) == kThousandths ? fixedText(marks, 3, 3) + " in"
+  return marksPerInch(units) == kThousandths ? decimalText(marks, 3, separator, 3) + " in"
                                              : inchText(marks, marksPerInch(units));
 }
 
