@@ -10,7 +10,6 @@
 #include "desk/catalogue_words.h"
 #include "desk/form_parts.h"
 #include "desk/text.h"
-#include "desk/theme.h"
 
 namespace creaseline::desk {
 

@@ -230,13 +230,9 @@ EntryColumn DesignTables::pieceSideColumn(const QString& title, Length AppliqueP
                        return problemOf(checkDesignSide(toUtf8(text), planned_->units().length));
                      },
                      [this, side](int row, const QString& text) {
-                       const LengthUnit unit = planned_->units().length;
-                       // What reads as before was not typed over.
-                       if (toQString(fieldText(piece(row).*side, unit)) != text.trimmed()) {
-                         changePiece(row, [&](AppliquePiece& changed) {
-                           changed.*side = *checkDesignSide(toUtf8(text), unit);
-                         });
-                       }
+                       changePiece(row, [&](AppliquePiece& changed) {
+                         changed.*side = *checkDesignSide(toUtf8(text), planned_->units().length);
+                       });
                      }};
   column.number = true;
   return column;

@@ -8,8 +8,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "desk/theme.h"
-
 namespace creaseline::desk {
 
 EntryPage::EntryPage(ShopList list, ShopForm* form, const QString& words, const QString& empty,
@@ -62,9 +60,8 @@ EntryPage::EntryPage(ShopList list, ShopForm* form, const QString& words, const 
   auto* layout = new QHBoxLayout(this);
   layout->addLayout(left, 2);
   auto* right = new QVBoxLayout;
-  remark_ = new QLabel(this);
+  remark_ = new NoteLabel(this);
   remark_->setObjectName(QStringLiteral("entryRemark"));
-  remark_->setTextFormat(Qt::PlainText);
   remark_->setWordWrap(true);
   remark_->hide();
   right->addWidget(remark_);
@@ -127,16 +124,12 @@ void EntryPage::showNames() {
   }
 }
 
-// The shape says it without the colour.
 void EntryPage::showRemark() {
   const auto entry = chosen();
   const auto found = entry ? remarks_.find(*entry) : remarks_.end();
   remark_->setVisible(found != remarks_.end());
   if (found != remarks_.end()) {
-    QPalette colours = palette();
-    colours.setColor(QPalette::WindowText, stateColour(Severity::Watch, palette()));
-    remark_->setPalette(colours);
-    remark_->setText(stateShape(Severity::Watch) + QLatin1Char(' ') + found->second);
+    remark_->say(found->second, Severity::Watch);
   }
 }
 

@@ -8,6 +8,7 @@
 #include <QWidget>
 #include <map>
 
+#include "desk/form_parts.h"
 #include "desk/shop_form.h"
 
 namespace creaseline::desk {
@@ -43,7 +44,7 @@ class EntryPage : public QWidget {
   ShopForm* form_ = nullptr;
   QPushButton* duplicate_ = nullptr;
   QPushButton* remove_ = nullptr;
-  QLabel* remark_ = nullptr;
+  NoteLabel* remark_ = nullptr;
   std::map<std::size_t, QString> remarks_;
   QWidget* empty_ = nullptr;
   QWidget* area_ = nullptr;

@@ -95,7 +95,10 @@ bool EntryModel::setData(const QModelIndex& index, const QVariant& value, int ro
   if (role != Qt::EditRole || !index.isValid() || problem(index, value.toString())) {
     return false;
   }
-  column(index).change(index.row(), value.toString());
+  // What reads as before was not typed over, however finely the entry has it.
+  if (value.toString().trimmed() != column(index).text(index.row())) {
+    column(index).change(index.row(), value.toString());
+  }
   return true;
 }
 

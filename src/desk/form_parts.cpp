@@ -7,6 +7,7 @@
 #include <QRegularExpression>
 #include <QWheelEvent>
 
+#include "creaseline/catalogue/field_check.h"
 #include "creaseline/planning/finding.h"
 #include "desk/theme.h"
 
@@ -25,7 +26,7 @@ Result<Colour> typedColour(const QString& text) {
   const QString typed = text.trimmed();
   const bool named =
       kName.match(typed).hasMatch() && QColor::isValidColor(typed) && QColor(typed).alpha() == 255;
-  auto colour = parseColour(toUtf8(named ? QColor(typed).name() : typed));
+  auto colour = checkColour(toUtf8(named ? QColor(typed).name() : typed));
   if (!colour) {
     return Refusal{toUtf8(FormWords::tr("“%1” is not a colour; write # and six hexadecimal digits, "
                                         "or an English name such as navy")
